@@ -1,0 +1,36 @@
+package lastinch.solver.casting;
+
+import java.util.Objects;
+import java.util.Optional;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.Checks;
+import lastinch.solver.material.MouldMedium;
+
+/**
+ * The mould as it stands when metal arrives.
+ *
+ * @param medium what it is made of
+ * @param temperature through and through, before any cooling on the way from the kiln [K]
+ * @param wallThickness of a shell [m], 0 for a mould with more wall than heat reaches
+ * @param flask can round an investment mould
+ * @param attitude how it stands
+ * @param partingCrack width of the leak along the parting outline [m], 0 where there is none
+ * @param behindPressure air pressure behind the mould [Pa], absolute
+ */
+public record Mould(
+    MouldMedium medium,
+    Band temperature,
+    double wallThickness,
+    Optional<Flask> flask,
+    Attitude attitude,
+    double partingCrack,
+    double behindPressure) {
+  public Mould {
+    Objects.requireNonNull(medium, "medium");
+    Objects.requireNonNull(attitude, "attitude");
+    Checks.within("temperature", temperature.value(), 200.0, 2000.0, "K");
+    Checks.within("wallThickness", wallThickness, 0.0, 1.0, "m");
+    Checks.within("partingCrack", partingCrack, 0.0, 1e-3, "m");
+    Checks.within("behindPressure", behindPressure, 0.0, 5e5, "Pa");
+  }
+}

@@ -1,0 +1,26 @@
+package lastinch.solver.casting;
+
+import java.util.Objects;
+
+/**
+ * One complete job as it would be poured. Sizes are those of the cavity; everything in SI units and
+ * kelvin.
+ */
+public record PourCase(
+    String title,
+    Piece piece,
+    Mould mould,
+    Gating gating,
+    Metal metal,
+    Pour pour,
+    Checking checking) {
+  public PourCase {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(piece, "piece");
+    Objects.requireNonNull(mould, "mould");
+    Objects.requireNonNull(gating, "gating");
+    Objects.requireNonNull(metal, "metal");
+    Objects.requireNonNull(pour, "pour");
+    Objects.requireNonNull(checking, "checking");
+  }
+}

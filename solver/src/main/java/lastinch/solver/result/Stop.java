@@ -1,0 +1,35 @@
+package lastinch.solver.result;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Where and why a front stopped.
+ *
+ * @param passage channel name
+ * @param at distance along it [m]
+ * @param missing length of channel left empty beyond it [m]
+ * @param time [s]
+ * @param reason main reason
+ * @param closedAt where the way closed, when it froze upstream
+ * @param temperature of the leading metal [K]
+ * @param solidFraction of the leading metal [-]
+ * @param balance pushes at the front when it stopped [Pa], all terms
+ */
+public record Stop(
+    String passage,
+    double at,
+    double missing,
+    double time,
+    StopReason reason,
+    Optional<Spot> closedAt,
+    double temperature,
+    double solidFraction,
+    PushBalance balance) {
+  public Stop {
+    Objects.requireNonNull(passage, "passage");
+    Objects.requireNonNull(reason, "reason");
+    Objects.requireNonNull(closedAt, "closedAt");
+    Objects.requireNonNull(balance, "balance");
+  }
+}

@@ -1,0 +1,33 @@
+package lastinch.solver.run;
+
+import java.util.List;
+
+/** A sound case that needs parts of the solver that are not there. */
+public final class UnsupportedCase extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+  private final transient List<Need> needs;
+
+  /** Parts that may be missing. */
+  public enum Need {
+    SEVERAL_GATES,
+    LIMBS,
+    SIDE_RUNNER,
+    RUNNER_RUNS_ON,
+    OVERFLOWS,
+    FEEDERS,
+    CHILLS,
+    GATE_ALONG_PIECE,
+    MODEL_FILE,
+    STARTS_WET
+  }
+
+  public UnsupportedCase(List<Need> needs) {
+    super("needs " + needs);
+    this.needs = List.copyOf(needs);
+  }
+
+  /** What is missing, in the order found. */
+  public List<Need> needs() {
+    return needs;
+  }
+}

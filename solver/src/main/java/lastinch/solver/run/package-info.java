@@ -1,0 +1,2 @@
+/** Facade: one way to run a case, watch it and stop it. */
+package lastinch.solver.run;

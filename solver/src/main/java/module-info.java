@@ -1,0 +1,10 @@
+/** Physics and numerics: flow and freezing of metal in thin cavities. SI units and kelvin only. */
+module lastinch.solver {
+  requires ejml.ddense;
+  requires commons.math3;
+
+  exports lastinch.solver.casting;
+  exports lastinch.solver.material;
+  exports lastinch.solver.result;
+  exports lastinch.solver.run;
+}

@@ -1,0 +1,4 @@
+/** Command line, charts and all sentences. */
+module lastinch.ui {
+  requires lastinch.cases;
+}

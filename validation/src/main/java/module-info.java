@@ -1,0 +1,4 @@
+/** Published comparisons and benchmarks. */
+module lastinch.validation {
+  requires lastinch.cases;
+}
