@@ -1,0 +1,101 @@
+package lastinch.solver.physics;
+
+import lastinch.solver.material.Basis;
+import lastinch.solver.material.Checks;
+import lastinch.solver.material.Citation;
+
+/**
+ * How freezing metal stops flowing: as a slurry that stiffens, or as a skin that closes the gap.
+ * Solid share 0 to the share at which flow stops, gaps of 0.2 to 60 mm. The split between the two
+ * is an order-of-magnitude model, so it is always carried with a band.
+ */
+public final class Slurry {
+  /** Where the laws come from. */
+  public static final Citation SOURCE =
+      new Citation(
+          Basis.ESTIMATE,
+          "Krieger & Dougherty 1959 (stiffening); share of slurry and least open gap are ours",
+          "band of the share: separation times or divided by 3");
+
+  /** Separation at which half of new solid goes to the slurry [-]. */
+  public static final double HALF_SEPARATION = 3.0;
+
+  /** Largest factor on the viscosity [-]. */
+  public static final double LARGEST_FACTOR = 1e4;
+
+  /** Solid share at which a skin counts as solid when its temperature is asked for [-]. */
+  public static final double EFFECTIVE_SOLID = 0.9;
+
+  private static final double LEAST_OPEN_SHARE = 0.15;
+  private static final double LEAST_OPEN = 1e-4;
+
+  private Slurry() {}
+
+  /**
+   * What carried solid multiplies the viscosity by [-], at most {@link #LARGEST_FACTOR}.
+   *
+   * @param solidShare carried in the moving metal [-], 0 to 1
+   * @param stopShare share at which it stops flowing [-]
+   */
+  public static double viscosityFactor(double solidShare, double stopShare) {
+    Checks.within("solidShare", solidShare, 0.0, 1.0, "-");
+    Checks.within("stopShare", stopShare, 0.01, 1.0, "-");
+    if (solidShare == 0.0) {
+      return 1.0;
+    }
+    if (solidShare >= stopShare) {
+      return LARGEST_FACTOR;
+    }
+    double factor = StrictMath.pow(1.0 - solidShare / stopShare, -2.5 * stopShare);
+    return Math.min(factor, LARGEST_FACTOR);
+  }
+
+  /**
+   * Width of the freezing range against the temperature drop across a growing skin [-]: small means
+   * a skin, large means mush. 0 for isothermal metals, infinite without heat flow.
+   *
+   * @param liquidus [K]
+   * @param effectiveSolidus temperature at solid share {@link #EFFECTIVE_SOLID} [K]
+   * @param heatFlux into one face at first contact [W/m2], not negative
+   * @param gap thickness of the section [m]
+   * @param conductivitySolid [W/(m K)]
+   */
+  public static double separation(
+      double liquidus,
+      double effectiveSolidus,
+      double heatFlux,
+      double gap,
+      double conductivitySolid) {
+    Checks.within("liquidus", liquidus, 100.0, 5000.0, "K");
+    Checks.within("effectiveSolidus", effectiveSolidus, 100.0, liquidus, "K");
+    Checks.within("heatFlux", heatFlux, 0.0, Double.MAX_VALUE, "W/m2");
+    Checks.within("gap", gap, 1e-9, Double.MAX_VALUE, "m");
+    Checks.within("conductivitySolid", conductivitySolid, 1e-3, Double.MAX_VALUE, "W/(m K)");
+    double range = liquidus - effectiveSolidus;
+    if (range == 0.0) {
+      return 0.0;
+    }
+    return range * 4.0 * conductivitySolid / (heatFlux * gap);
+  }
+
+  /**
+   * Share of new solid that is carried as slurry [-]; the rest joins the skin.
+   *
+   * @param separation from {@link #separation} [-], may be infinite
+   */
+  public static double mushShare(double separation) {
+    Checks.within("separation", separation, 0.0, Double.POSITIVE_INFINITY, "-");
+    double inverse = HALF_SEPARATION / separation;
+    return 1.0 / (1.0 + inverse * inverse);
+  }
+
+  /**
+   * Open gap under which a section closed by skin passes nothing [m].
+   *
+   * @param gap thickness of the section [m]
+   */
+  public static double openGapStop(double gap) {
+    Checks.within("gap", gap, 0.0, Double.MAX_VALUE, "m");
+    return Math.max(LEAST_OPEN_SHARE * gap, LEAST_OPEN);
+  }
+}
