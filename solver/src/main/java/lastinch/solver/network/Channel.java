@@ -1,0 +1,194 @@
+package lastinch.solver.network;
+
+/**
+ * State of one channel: up to two plugs with real lengths, the metal in its thermal cells, and metal
+ * in free fall. Plug A hangs at face 0, plug B at the last face; a full channel is plug A alone.
+ * Flows are volume rates [m3/s], positive from A to B.
+ */
+final class Channel {
+  /** Below this share of a channel a gap counts as closed [-]. */
+  private static final double CLOSED_SHARE = 1e-9;
+
+  final ChannelShape shape;
+  final int index;
+
+  /** Number of this channel's first cell among all cells. */
+  final int firstCell;
+
+  final int jointA;
+  final int jointB;
+  final Graph.EndLosses losses;
+
+  /** Share of new solid that rides along as slurry [-]. */
+  final double mushShare;
+
+  double volumeA;
+  double volumeB;
+  double flowA;
+  double flowB;
+  boolean full;
+
+  /** Stopped by freezing at {@link #frozenCell}. */
+  boolean frozen;
+
+  int frozenCell;
+  double frozenSince;
+
+  final Front frontA;
+  final Front frontB;
+  final Stream stream;
+
+  /** By cell: metal volume in plugs [m3], its heat content [J], skin on the walls [kg]. */
+  final double[] wet;
+
+  final double[] heat;
+  final double[] skin;
+
+  /** By cell: largest wetted share so far, largest solid share so far [-]. */
+  final double[] wettedShare;
+
+  final double[] mostSolid;
+
+  /** By cell: slurry solid share [-] and enthalpy of what moves [J/kg], kept by the heat step. */
+  final double[] slurry;
+
+  final double[] mobile;
+
+  /** By cell: seconds since first metal [s]. */
+  final double[] age;
+
+  /** By face: volume that crosses in the step [m3] and enthalpy it carries [J/kg]. */
+  final double[] crossing;
+
+  final double[] carried;
+
+  Channel(
+      ChannelShape shape,
+      int index,
+      int firstCell,
+      int allCells,
+      int jointA,
+      int jointB,
+      Graph.EndLosses losses,
+      double mushShare) {
+    this.shape = shape;
+    this.index = index;
+    this.firstCell = firstCell;
+    this.jointA = jointA;
+    this.jointB = jointB;
+    this.losses = losses;
+    this.mushShare = mushShare;
+    frontA = new Front(allCells);
+    frontB = new Front(allCells);
+    stream = new Stream(allCells);
+    int n = shape.cells;
+    wet = new double[n];
+    heat = new double[n];
+    skin = new double[n];
+    wettedShare = new double[n];
+    mostSolid = new double[n];
+    slurry = new double[n];
+    mobile = new double[n];
+    age = new double[n];
+    crossing = new double[n + 1];
+    carried = new double[n + 1];
+  }
+
+  /** Where plug A's front stands [m]. */
+  double positionA() {
+    return full ? shape.length : shape.positionOf(volumeA);
+  }
+
+  /** Where plug B's front stands [m]. */
+  double positionB() {
+    return shape.positionOf(shape.totalVolume() - volumeB);
+  }
+
+  double emptyVolume() {
+    return full ? 0.0 : Math.max(0.0, shape.totalVolume() - volumeA - volumeB);
+  }
+
+  boolean gapClosed() {
+    return emptyVolume() <= CLOSED_SHARE * shape.totalVolume();
+  }
+
+  boolean hasPlugA() {
+    return full || frontA.isPresent();
+  }
+
+  boolean hasPlugB() {
+    return !full && frontB.isPresent();
+  }
+
+  /** Whether metal would fall from face 0 towards the last face. */
+  boolean fallsTowardsB() {
+    return shape.rise() < -Stream.LEVEL;
+  }
+
+  boolean fallsTowardsA() {
+    return shape.rise() > Stream.LEVEL;
+  }
+
+  /** Joins both plugs into one; momentum is kept. */
+  void close(double inertiaA, double inertiaB) {
+    double sum = inertiaA + inertiaB;
+    flowA = sum > 0.0 ? (inertiaA * flowA + inertiaB * flowB) / sum : 0.0;
+    flowB = 0.0;
+    volumeA = shape.totalVolume();
+    volumeB = 0.0;
+    full = true;
+    frontA.state = Front.State.ABSENT;
+    frontB.state = Front.State.ABSENT;
+  }
+
+  /** Fills {@link #crossing} with what passes each face while plug volumes change. */
+  void setCrossings(double newVolumeA, double newVolumeB, double dt) {
+    int n = shape.cells;
+    if (full) {
+      double volume = flowA * dt;
+      for (int f = 0; f <= n; f++) {
+        crossing[f] = volume;
+      }
+      return;
+    }
+    double total = shape.totalVolume();
+    for (int f = 0; f <= n; f++) {
+      double below = shape.volumeTo[f];
+      double above = total - below;
+      crossing[f] =
+          Math.max(0.0, newVolumeA - below)
+              - Math.max(0.0, volumeA - below)
+              - (Math.max(0.0, newVolumeB - above) - Math.max(0.0, volumeB - above));
+    }
+  }
+
+  /** Lays metal on a plug's front: fills cells between two volumes counted from face 0. */
+  void deposit(double fromVolume, double toVolume, double density, double enthalpy) {
+    int n = shape.cells;
+    double low = Math.min(fromVolume, toVolume);
+    double high = Math.max(fromVolume, toVolume);
+    for (int i = 0; i < n; i++) {
+      double part =
+          Math.min(high, shape.volumeTo[i + 1]) - Math.max(low, shape.volumeTo[i]);
+      if (part > 0.0) {
+        wet[i] += part;
+        heat[i] += density * part * enthalpy;
+      }
+    }
+  }
+
+  /** Enthalpy of all metal in a cell [J/kg]; 0 where there is none. */
+  double enthalpy(int i, double density) {
+    return wet[i] > 0.0 ? heat[i] / (density * wet[i]) : 0.0;
+  }
+
+  /** Share of a cell that holds metal [-]. */
+  double fill(int i) {
+    return Math.min(1.0, wet[i] / shape.volume[i]);
+  }
+
+  /** Skin over all metal in a cell [-]. */
+  double skinShare(int i, double density) {
+    return wet[i] > 0.0 ? Math.min(1.0, skin[i] / (density * wet[i])) : 0.0;
+  }
+}

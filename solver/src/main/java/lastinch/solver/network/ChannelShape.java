@@ -1,0 +1,188 @@
+package lastinch.solver.network;
+
+import java.util.Arrays;
+import java.util.function.DoubleFunction;
+import lastinch.solver.result.PassageRecord;
+
+/**
+ * Geometry of one straight channel on a grid of equal cells. Faces are numbered 0 to {@code cells},
+ * cell {@code i} lies between faces {@code i} and {@code i + 1}. Area is straight between faces.
+ */
+final class ChannelShape {
+  final String name;
+  final PassageRecord.Role role;
+  final double length;
+  final int cells;
+  final double dx;
+
+  /** Distance of face 0 on the piece's ruler [m]. */
+  final double start;
+
+  /** Height of face 0 and of the last face [m]. */
+  final double heightA;
+
+  final double heightB;
+
+  /** Area at faces [m2], [cells + 1]. */
+  final double[] faceArea;
+
+  /** Volume from face 0 to each face [m3], [cells + 1]. */
+  final double[] volumeTo;
+
+  /** Integral of ds/A from face 0 to each face [1/m], [cells + 1]. */
+  final double[] inertiaTo;
+
+  /** By cell: volume [m3], wall area [m2], perimeter [m], width, thickness [m]. */
+  final double[] volume;
+
+  final double[] wall;
+  final double[] perimeter;
+  final double[] width;
+  final double[] thickness;
+  final double[] hydraulicDiameter;
+  final double[] laminarProduct;
+
+  /** Mould temperature before metal, by cell [K]. */
+  final double[] mouldTemperature;
+
+  /**
+   * Builds the grid.
+   *
+   * @param longest longest cell allowed [m]
+   * @param sectionAt section at a distance from face 0 [m]
+   * @param mouldAt mould temperature at a distance from face 0 [K]
+   */
+  ChannelShape(
+      String name,
+      PassageRecord.Role role,
+      double length,
+      double start,
+      double heightA,
+      double heightB,
+      double longest,
+      DoubleFunction<SectionShape> sectionAt,
+      DoubleFunction<Double> mouldAt) {
+    this.name = name;
+    this.role = role;
+    this.length = length;
+    this.start = start;
+    this.heightA = heightA;
+    this.heightB = heightB;
+    cells = Math.max(2, (int) Math.ceil(length / longest - 1e-9));
+    dx = length / cells;
+    faceArea = new double[cells + 1];
+    volumeTo = new double[cells + 1];
+    inertiaTo = new double[cells + 1];
+    volume = new double[cells];
+    wall = new double[cells];
+    perimeter = new double[cells];
+    width = new double[cells];
+    thickness = new double[cells];
+    hydraulicDiameter = new double[cells];
+    laminarProduct = new double[cells];
+    mouldTemperature = new double[cells];
+    for (int f = 0; f <= cells; f++) {
+      faceArea[f] = sectionAt.apply(f * dx).area();
+    }
+    for (int i = 0; i < cells; i++) {
+      SectionShape middle = sectionAt.apply((i + 0.5) * dx);
+      volume[i] = 0.5 * (faceArea[i] + faceArea[i + 1]) * dx;
+      volumeTo[i + 1] = volumeTo[i] + volume[i];
+      inertiaTo[i + 1] = inertiaTo[i] + inertiaWithin(faceArea[i], faceArea[i + 1], dx);
+      perimeter[i] = middle.perimeter();
+      wall[i] = middle.perimeter() * dx;
+      width[i] = middle.width();
+      thickness[i] = middle.thickness();
+      hydraulicDiameter[i] = middle.hydraulicDiameter();
+      laminarProduct[i] = middle.laminarProduct();
+      mouldTemperature[i] = mouldAt.apply((i + 0.5) * dx);
+    }
+  }
+
+  /** Integral of ds/A over a stretch with straight area, Simpson. */
+  private static double inertiaWithin(double a, double b, double stretch) {
+    return stretch / 6.0 * (1.0 / a + 8.0 / (a + b) + 1.0 / b);
+  }
+
+  double totalVolume() {
+    return volumeTo[cells];
+  }
+
+  /** Height gained per length towards the far end [-]. */
+  double rise() {
+    return (heightB - heightA) / length;
+  }
+
+  double heightAt(double s) {
+    return heightA + (heightB - heightA) * s / length;
+  }
+
+  /** Cell that holds a distance; the ends belong to the first and last cell. */
+  int cellAt(double s) {
+    return Math.max(0, Math.min(cells - 1, (int) (s / dx)));
+  }
+
+  double areaAt(double s) {
+    int i = cellAt(s);
+    double share = Math.max(0.0, Math.min(1.0, s / dx - i));
+    return faceArea[i] + share * (faceArea[i + 1] - faceArea[i]);
+  }
+
+  /** Straight between cell middles, level beyond. */
+  double interpolate(double[] byCell, double s) {
+    double x = s / dx - 0.5;
+    int i = (int) Math.floor(x);
+    if (i < 0) {
+      return byCell[0];
+    }
+    if (i >= cells - 1) {
+      return byCell[cells - 1];
+    }
+    return byCell[i] + (x - i) * (byCell[i + 1] - byCell[i]);
+  }
+
+  /** Wetted perimeter at a true position [m], with the end slopes carried on to the ends. */
+  double carriedTo(double[] byCell, double s) {
+    double x = s / dx - 0.5;
+    int i = Math.max(0, Math.min(cells - 2, (int) Math.floor(x)));
+    double value = byCell[i] + (x - i) * (byCell[i + 1] - byCell[i]);
+    return Math.max(value, 0.25 * Math.min(byCell[i], byCell[i + 1]));
+  }
+
+  double inertiaAt(double s) {
+    int i = cellAt(s);
+    return inertiaTo[i] + inertiaWithin(faceArea[i], areaAt(s), s - i * dx);
+  }
+
+  /** Integral of ds/A from a distance to the far end [1/m]. */
+  double inertiaFrom(double s) {
+    return Math.max(0.0, inertiaTo[cells] - inertiaAt(s));
+  }
+
+  /** Distance from face 0 below which a volume lies [m]. */
+  double positionOf(double volumeBelow) {
+    if (volumeBelow <= 0.0) {
+      return 0.0;
+    }
+    if (volumeBelow >= volumeTo[cells]) {
+      return length;
+    }
+    int found = Arrays.binarySearch(volumeTo, volumeBelow);
+    if (found >= 0) {
+      return found * dx;
+    }
+    int i = -found - 2;
+    double rest = volumeBelow - volumeTo[i];
+    double a = faceArea[i];
+    double slope = (faceArea[i + 1] - a) / dx;
+    double root = Math.sqrt(Math.max(0.0, a * a + 2.0 * slope * rest));
+    return Math.min((i + 1) * dx, i * dx + 2.0 * rest / (a + root));
+  }
+
+  /** Volume between face 0 and a distance [m3]. */
+  double volumeBelow(double s) {
+    int i = cellAt(s);
+    double within = s - i * dx;
+    return volumeTo[i] + 0.5 * (faceArea[i] + areaAt(s)) * within;
+  }
+}

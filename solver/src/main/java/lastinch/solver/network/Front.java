@@ -1,0 +1,75 @@
+package lastinch.solver.network;
+
+/**
+ * The leading metal of one plug: a massless mark with its own enthalpy, and a ledger of what it
+ * lost and gained by place on its way from the cup.
+ */
+final class Front {
+  /** How a front stands. */
+  enum State {
+    ABSENT,
+    RUNNING,
+    HELD,
+    STOPPED
+  }
+
+  State state = State.ABSENT;
+
+  /** Enthalpy of the leading metal [J/kg]. */
+  double enthalpy;
+
+  /** Whether the plug's front pushes ahead (+1), stands (0) or draws back (-1). */
+  int motion;
+
+  /** Speed, positive when advancing [m/s]. */
+  double speed;
+
+  /** How long it has been slower than the holding speed [s]. */
+  double slowFor;
+
+  /** By global cell: lost, gained [J/kg] and seconds spent [s]. */
+  final double[] lost;
+
+  final double[] gained;
+  final double[] seconds;
+
+  Front(int cells) {
+    lost = new double[cells];
+    gained = new double[cells];
+    seconds = new double[cells];
+  }
+
+  /** Takes over mark and ledger of another front. */
+  void copyFrom(Front other) {
+    enthalpy = other.enthalpy;
+    System.arraycopy(other.lost, 0, lost, 0, lost.length);
+    System.arraycopy(other.gained, 0, gained, 0, gained.length);
+    System.arraycopy(other.seconds, 0, seconds, 0, seconds.length);
+  }
+
+  /** Sets the mark, booking the difference at a place. */
+  void setEnthalpy(double value, int globalCell) {
+    double change = value - enthalpy;
+    if (change < 0.0) {
+      lost[globalCell] -= change;
+    } else {
+      gained[globalCell] += change;
+    }
+    enthalpy = value;
+  }
+
+  void start() {
+    state = State.RUNNING;
+    motion = 1;
+    speed = 0.0;
+    slowFor = 0.0;
+  }
+
+  boolean isPresent() {
+    return state != State.ABSENT;
+  }
+
+  boolean isStopped() {
+    return state == State.STOPPED;
+  }
+}

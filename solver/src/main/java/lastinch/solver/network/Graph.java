@@ -1,0 +1,48 @@
+package lastinch.solver.network;
+
+import java.util.List;
+
+/**
+ * Channels between joints. Joint 0 is the floor of the pouring cup. A channel end without a joint is
+ * closed.
+ *
+ * @param channels geometry, in the order of the way
+ * @param jointA joint at face 0 of each channel, {@link #CLOSED} for a closed end
+ * @param jointB joint at the last face of each channel
+ * @param losses loss coefficients of each channel's ends
+ * @param joints number of joints
+ * @param vents open holes
+ */
+record Graph(
+    List<ChannelShape> channels,
+    int[] jointA,
+    int[] jointB,
+    List<EndLosses> losses,
+    int joints,
+    List<VentPoint> vents) {
+  static final int CLOSED = -1;
+  static final int CUP = 0;
+
+  /**
+   * Loss coefficients on the velocity head in the channel's own end [-].
+   *
+   * @param intoA metal entering at face 0
+   * @param outOfA metal leaving at face 0
+   * @param intoB metal entering at the last face
+   * @param outOfB metal leaving at the last face
+   */
+  record EndLosses(double intoA, double outOfA, double intoB, double outOfB) {}
+
+  /**
+   * A vent.
+   *
+   * @param channel index
+   * @param at distance along it [m]
+   * @param area [m2]
+   */
+  record VentPoint(int channel, double at, double area) {}
+
+  int size() {
+    return channels.size();
+  }
+}

@@ -1,0 +1,120 @@
+package lastinch.solver.network;
+
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.inlet.PouringCup;
+
+/** Everything that evolves: channels, joints, cup and clock. */
+final class State {
+  final Graph graph;
+  final Melt melt;
+  final Channel[] channels;
+
+  /** By joint: whether metal fills it; its height [m]; enthalpy of what flows through [J/kg]. */
+  final boolean[] wet;
+
+  final double[] jointHeight;
+  final double[] jointEnthalpy;
+
+  /** By joint: pressure above the open air at total head [Pa]; kept from the last solve. */
+  final double[] jointPressure;
+
+  /** By joint: metal that reached it in this step without a way on yet [m3] and its heat. */
+  final double[] landedVolume;
+
+  final double[] landedHeat;
+  final double[] landedSpeed;
+
+  /** By joint: ends of channels as {@code 2 channel + (1 for the last face)}. */
+  final int[][] ends;
+
+  final PouringCup cup;
+
+  /** Enthalpy of the metal in the cup [J/kg]. */
+  double cupEnthalpy;
+
+  double time;
+  int allCells;
+
+  State(PourCase job, Graph graph, Melt melt, PouringCup cup) {
+    this.graph = graph;
+    this.melt = melt;
+    this.cup = cup;
+    cupEnthalpy = melt.enthalpyIn;
+    int count = graph.size();
+    for (ChannelShape shape : graph.channels()) {
+      allCells += shape.cells;
+    }
+    channels = new Channel[count];
+    int first = 0;
+    for (int k = 0; k < count; k++) {
+      ChannelShape shape = graph.channels().get(k);
+      double gap = 2.0 * shape.totalVolume() / sum(shape.wall);
+      channels[k] =
+          new Channel(
+              shape,
+              k,
+              first,
+              allCells,
+              graph.jointA()[k],
+              graph.jointB()[k],
+              graph.losses().get(k),
+              melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]));
+      first += shape.cells;
+    }
+    wet = new boolean[graph.joints()];
+    jointHeight = new double[graph.joints()];
+    jointEnthalpy = new double[graph.joints()];
+    jointPressure = new double[graph.joints()];
+    landedVolume = new double[graph.joints()];
+    landedHeat = new double[graph.joints()];
+    landedSpeed = new double[graph.joints()];
+    ends = new int[graph.joints()][];
+    for (int j = 0; j < graph.joints(); j++) {
+      ends[j] = endsAt(j);
+      jointEnthalpy[j] = melt.enthalpyIn;
+    }
+  }
+
+  private int[] endsAt(int joint) {
+    int count = 0;
+    for (Channel c : channels) {
+      count += (c.jointA == joint ? 1 : 0) + (c.jointB == joint ? 1 : 0);
+    }
+    int[] found = new int[count];
+    int at = 0;
+    for (Channel c : channels) {
+      if (c.jointA == joint) {
+        found[at++] = 2 * c.index;
+        jointHeight[joint] = c.shape.heightA;
+      }
+      if (c.jointB == joint) {
+        found[at++] = 2 * c.index + 1;
+        jointHeight[joint] = c.shape.heightB;
+      }
+    }
+    return found;
+  }
+
+  private static double sum(double[] values) {
+    double total = 0.0;
+    for (double v : values) {
+      total += v;
+    }
+    return total;
+  }
+
+  /** Whether a channel end is at face 0. */
+  static boolean isEndA(int end) {
+    return (end & 1) == 0;
+  }
+
+  Channel channelOf(int end) {
+    return channels[end >> 1];
+  }
+
+  /** Whether metal falls away from a joint through a channel end. */
+  boolean fallsAway(int end) {
+    Channel c = channelOf(end);
+    return isEndA(end) ? c.fallsTowardsB() : c.fallsTowardsA();
+  }
+}
