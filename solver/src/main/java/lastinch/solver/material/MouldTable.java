@@ -1,0 +1,151 @@
+package lastinch.solver.material;
+
+/**
+ * Temperature and conductivity of a mould medium against its enthalpy per volume, straight between
+ * the knots of an even enthalpy grid, going on straight beyond the ends. Built once per run,
+ * immutable. The enthalpy is 0 at the coldest temperature asked for.
+ */
+public final class MouldTable {
+  /** Temperature width of a table interval, on average [K]. */
+  private static final double WIDTH = 2.0;
+
+  /** Steps of the exact integral of the heat capacity per table interval. */
+  private static final int FINE = 16;
+
+  private final double perSpacing;
+  private final double spacing;
+  private final int intervals;
+  private final double[] temperature;
+  private final double[] conductivity;
+  private final boolean constant;
+
+  private MouldTable(
+      double spacing, double[] temperature, double[] conductivity, boolean constant) {
+    this.spacing = spacing;
+    this.perSpacing = 1.0 / spacing;
+    this.intervals = temperature.length - 1;
+    this.temperature = temperature;
+    this.conductivity = conductivity;
+    this.constant = constant;
+  }
+
+  /**
+   * The table of a medium, its conductivity factor included.
+   *
+   * @param medium what the mould is made of
+   * @param coldest lowest temperature to be covered [K]
+   * @param hottest highest temperature to be covered [K]
+   */
+  public static MouldTable of(MouldMedium medium, double coldest, double hottest) {
+    Checks.within("coldest", coldest, 1.0, hottest - 1.0, "K");
+    Curve k = medium.conductivity().times(medium.conductivityFactor().value());
+    Curve c = medium.specificHeat();
+    double density = medium.density().value();
+    if (k.isConstant() && c.isConstant()) {
+      return constant(k.at(coldest), density * c.at(coldest), coldest, hottest);
+    }
+    int n = (int) Math.ceil((hottest - coldest) / WIDTH);
+    int fine = n * FINE;
+    double step = (hottest - coldest) / fine;
+    double[] heat = new double[fine + 1];
+    for (int i = 1; i <= fine; i++) {
+      double middle = coldest + (i - 0.5) * step;
+      heat[i] = heat[i - 1] + density * c.at(middle) * step;
+    }
+    double spacing = heat[fine] / n;
+    double[] t = new double[n + 1];
+    double[] conductivity = new double[n + 1];
+    int i = 0;
+    for (int knot = 0; knot <= n; knot++) {
+      double wanted = knot * spacing;
+      while (i < fine - 1 && heat[i + 1] <= wanted) {
+        i++;
+      }
+      t[knot] = coldest + step * (i + (wanted - heat[i]) / (heat[i + 1] - heat[i]));
+      conductivity[knot] = k.at(t[knot]);
+    }
+    return new MouldTable(spacing, t, conductivity, false);
+  }
+
+  /**
+   * A medium whose figures do not change with temperature.
+   *
+   * @param conductivity [W/(m K)]
+   * @param volumetricHeat density times specific heat [J/(m3 K)]
+   * @param coldest temperature at enthalpy 0 [K]
+   * @param hottest end of the table [K]
+   */
+  public static MouldTable constant(
+      double conductivity, double volumetricHeat, double coldest, double hottest) {
+    Checks.within("conductivity", conductivity, 1e-6, 1e9, "W/(m K)");
+    Checks.within("volumetricHeat", volumetricHeat, 1.0, 1e9, "J/(m3 K)");
+    return new MouldTable(
+        volumetricHeat * (hottest - coldest),
+        new double[] {coldest, hottest},
+        new double[] {conductivity, conductivity},
+        true);
+  }
+
+  /** Whether conductivity and heat capacity do not vary, so that one pass per step is exact. */
+  public boolean constant() {
+    return constant;
+  }
+
+  /** The table interval of an enthalpy per volume [J/m3]; the end ones go on for ever. */
+  public int interval(double heat) {
+    int i = (int) (heat * perSpacing);
+    return i < 0 ? 0 : Math.min(i, intervals - 1);
+  }
+
+  /** Temperature [K] on an interval at an enthalpy per volume [J/m3]. */
+  public double temperature(int interval, double heat) {
+    double low = temperature[interval];
+    return low + (heat * perSpacing - interval) * (temperature[interval + 1] - low);
+  }
+
+  /** Conductivity [W/(m K)] on an interval at an enthalpy per volume [J/m3]; level beyond ends. */
+  public double conductivity(int interval, double heat) {
+    double low = conductivity[interval];
+    double share = Math.max(0.0, Math.min(1.0, heat * perSpacing - interval));
+    return low + share * (conductivity[interval + 1] - low);
+  }
+
+  /** Heat per volume and kelvin on an interval [J/(m3 K)]. */
+  public double capacity(int interval) {
+    return spacing / (temperature[interval + 1] - temperature[interval]);
+  }
+
+  /** Temperature [K] at an enthalpy per volume [J/m3]. */
+  public double temperature(double heat) {
+    return temperature(interval(heat), heat);
+  }
+
+  /** Conductivity [W/(m K)] at a temperature [K]. */
+  public double conductivityAt(double wanted) {
+    double heat = heat(wanted);
+    return conductivity(interval(heat), heat);
+  }
+
+  /** Heat per volume and kelvin [J/(m3 K)] at a temperature [K]. */
+  public double capacityAt(double wanted) {
+    return capacity(interval(heat(wanted)));
+  }
+
+  /**
+   * Enthalpy per volume [J/m3] at a temperature [K], the inverse of {@link #temperature(double)}.
+   */
+  public double heat(double wanted) {
+    int low = 0;
+    int high = intervals - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (temperature[middle] <= wanted) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    double share = (wanted - temperature[low]) / (temperature[low + 1] - temperature[low]);
+    return (low + share) * spacing;
+  }
+}

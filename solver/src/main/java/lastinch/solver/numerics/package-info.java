@@ -1,0 +1,2 @@
+/** Kernels on plain arrays: implicit spreading along a line, limited transport. No foundry word. */
+package lastinch.solver.numerics;

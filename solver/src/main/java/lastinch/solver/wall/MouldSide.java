@@ -1,0 +1,248 @@
+package lastinch.solver.wall;
+
+import lastinch.solver.material.MouldTable;
+
+/**
+ * Mould nodes of all columns and their implicit step, per area of face.
+ *
+ * <p>Node state is enthalpy per volume. A step eliminates from the deep end to the face
+ * (tridiagonal without pivoting; the matrix is an M-matrix, and the elimination is written without
+ * differences of like numbers), which leaves {@code heat flow = offset + slope x metal
+ * temperature}. The enthalpies are then moved by the flows between the new temperatures, so heat is
+ * kept to rounding whatever the elimination rounds. Conductivity is that of the step's start; heat
+ * capacity is the tangent in the first pass and the secant over the first pass's change in the
+ * second.
+ */
+final class MouldSide {
+  /** Stefan-Boltzmann constant, CODATA 2018 [W/(m2 K4)]. */
+  private static final double RADIATION = 5.670374419e-8;
+
+  /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
+  private static final double LEAST_CHANGE = 1e-3;
+
+  private final MouldTable mould;
+  private final WallGrid grid;
+  private final OuterAir air;
+  private final int nodes;
+
+  private final double[] heat;
+  private final double[] volume;
+  private final double[] inner;
+  private final double[] outer;
+  private final int[] count;
+  private final double[] outerArea;
+  private final double[] initialHeat;
+  private final double[] initialTemperature;
+  private final double[] lost;
+
+  private final double[] before;
+  private final double[] conductivity;
+  private final double[] capacity;
+  private final double[] conductance;
+  private final double[] known;
+  private final double[] gain;
+  private final double[] trial;
+
+  private double stiff;
+  private double right;
+  private double surface;
+  private double outwards;
+
+  MouldSide(int columns, WallGrid grid, MouldTable mould, OuterAir air) {
+    this.mould = mould;
+    this.grid = grid;
+    this.air = air;
+    this.nodes = grid.nodes();
+    int n = columns * nodes;
+    heat = new double[n];
+    volume = new double[n];
+    inner = new double[n];
+    outer = new double[n];
+    count = new int[columns];
+    outerArea = new double[columns];
+    initialHeat = new double[columns];
+    initialTemperature = new double[columns];
+    lost = new double[columns];
+    before = new double[nodes];
+    conductivity = new double[nodes];
+    capacity = new double[nodes];
+    conductance = new double[nodes];
+    known = new double[nodes];
+    gain = new double[nodes];
+    trial = new double[nodes];
+  }
+
+  void open(int column, double temperature, double curvature, double depthLimit) {
+    double limit = curvature < 0.0 ? Math.min(depthLimit, -1.0 / curvature) : depthLimit;
+    int base = column * nodes;
+    double start = mould.heat(temperature);
+    double x = 0.0;
+    int k = 0;
+    boolean more = true;
+    while (more) {
+      double d = grid.thickness(k);
+      double next = x + d;
+      boolean last = k == nodes - 1;
+      if (next + 0.5 * (last ? 0.0 : grid.thickness(k + 1)) >= limit) {
+        d = last ? Math.min(d, limit - x) : limit - x;
+        last = true;
+      }
+      volume[base + k] = d * (1.0 + curvature * (x + 0.5 * d));
+      inner[base + k] = 0.5 * d / (1.0 + curvature * (x + 0.25 * d));
+      outer[base + k] = 0.5 * d / (1.0 + curvature * (x + 0.75 * d));
+      heat[base + k] = start;
+      x += d;
+      k++;
+      more = !last;
+    }
+    count[column] = k;
+    outerArea[column] = Math.max(0.0, 1.0 + curvature * x);
+    initialHeat[column] = start;
+    initialTemperature[column] = mould.temperature(start);
+    lost[column] = 0.0;
+  }
+
+  void widen(int column, double kept) {
+    int base = column * nodes;
+    double fresh = (1.0 - kept) * initialHeat[column];
+    for (int k = base; k < base + count[column]; k++) {
+      heat[k] = kept * heat[k] + fresh;
+    }
+    lost[column] *= kept;
+  }
+
+  boolean onePass() {
+    return mould.constant();
+  }
+
+  /** Reads the state before the step: temperatures, conductances, tangent capacities. */
+  void begin(int column) {
+    int base = column * nodes;
+    int n = count[column];
+    for (int k = 0; k < n; k++) {
+      double e = heat[base + k];
+      int i = mould.interval(e);
+      before[k] = mould.temperature(i, e);
+      conductivity[k] = mould.conductivity(i, e);
+      capacity[k] = volume[base + k] * mould.capacity(i);
+    }
+    for (int k = 0; k < n - 1; k++) {
+      double a = conductivity[k];
+      double b = conductivity[k + 1];
+      conductance[k] = a * b / (outer[base + k] * b + inner[base + k + 1] * a);
+    }
+    surface = inner[base] / conductivity[0];
+    outwards = 0.0;
+    if (air.present()) {
+      double t = before[n - 1];
+      double film =
+          air.convection()
+              + air.emissivity()
+                  * RADIATION
+                  * (t * t + air.temperature() * air.temperature())
+                  * (t + air.temperature());
+      outwards =
+          1.0 / (outer[base + n - 1] / conductivity[n - 1] + 1.0 / (film * outerArea[column]));
+    }
+  }
+
+  /** Eliminates from the deep end to the face for a time step [s]. */
+  void eliminate(int column, double dt) {
+    double rate = 1.0 / dt;
+    int k = count[column] - 1;
+    double c = capacity[k] * rate;
+    double s = c + outwards;
+    double r = c * before[k] + outwards * air.temperature();
+    while (k > 0) {
+      double g = conductance[k - 1];
+      double inverse = 1.0 / (s + g);
+      double a = r * inverse;
+      double b = g * inverse;
+      known[k] = a;
+      gain[k] = b;
+      k--;
+      c = capacity[k] * rate;
+      r = c * before[k] + g * a;
+      s = c + s * b;
+    }
+    stiff = s;
+    right = r;
+  }
+
+  /** Resistance between face and middle of the first node [m2 K/W]. */
+  double surfaceResistance() {
+    return surface;
+  }
+
+  /** Heat flow taken per kelvin of a body behind a conductance to the first node [W/(m2 K)]. */
+  double slope(double link) {
+    return link * stiff / (link + stiff);
+  }
+
+  /** Heat flow taken at 0 K of that body [W/m2]. */
+  double offset(double link) {
+    return -link * right / (link + stiff);
+  }
+
+  /** Replaces tangent capacities by secants over the change that a heat flow would cause. */
+  void secants(int column, double dt, double flow) {
+    move(column, dt, flow);
+    int base = column * nodes;
+    for (int k = 0; k < count[column]; k++) {
+      double change = mould.temperature(trial[k]) - before[k];
+      if (Math.abs(change) > LEAST_CHANGE) {
+        capacity[k] = volume[base + k] * (trial[k] - heat[base + k]) / change;
+      }
+    }
+  }
+
+  /** Ends the step with a heat flow into the face [W/m2]; returns the face temperature [K]. */
+  double accept(int column, double dt, double flow) {
+    double outflow = move(column, dt, flow);
+    System.arraycopy(trial, 0, heat, column * nodes, count[column]);
+    lost[column] += dt * outflow;
+    return (right + flow) / stiff + flow * surface;
+  }
+
+  private double move(int column, double dt, double flow) {
+    int base = column * nodes;
+    int last = count[column] - 1;
+    double t = (right + flow) / stiff;
+    double in = flow;
+    for (int k = 0; k < last; k++) {
+      double next = known[k + 1] + gain[k + 1] * t;
+      double out = conductance[k] * (t - next);
+      trial[k] = heat[base + k] + dt * (in - out) / volume[base + k];
+      in = out;
+      t = next;
+    }
+    double outflow = outwards * (t - air.temperature());
+    trial[last] = heat[base + last] + dt * (in - outflow) / volume[base + last];
+    return outflow;
+  }
+
+  double held(int column) {
+    int base = column * nodes;
+    double sum = 0.0;
+    for (int k = base; k < base + count[column]; k++) {
+      sum += volume[k] * (heat[k] - initialHeat[column]);
+    }
+    return sum;
+  }
+
+  double lost(int column) {
+    return lost[column];
+  }
+
+  double initialTemperature(int column) {
+    return initialTemperature[column];
+  }
+
+  int count(int column) {
+    return count[column];
+  }
+
+  double temperature(int column, int node) {
+    return mould.temperature(heat[column * nodes + node]);
+  }
+}
