@@ -68,7 +68,9 @@ final class Hydraulics {
   private void gatherLegs() {
     legCount = 0;
     state.jointPressure[Graph.CUP] =
-        state.melt.density * Gravity.G * state.cup.level();
+        state.cupIsHeld
+            ? state.heldPressure
+            : state.melt.density * Gravity.G * state.cup.level();
     for (Channel c : state.channels) {
       if (c.frozen) {
         c.flowA = 0.0;
@@ -249,8 +251,13 @@ final class Hydraulics {
         Leg leg = legs[i];
         if (!stands(leg)) {
           setFrontPressure(leg);
-          leg.linearise(dt, state.melt.density);
-          addAirStiffness(leg);
+          if (isForced(leg)) {
+            leg.alpha = leg.channel.jointA == Graph.CUP ? state.forcedFlow : -state.forcedFlow;
+            leg.beta = 0.0;
+          } else {
+            leg.linearise(dt, state.melt.density);
+            addAirStiffness(leg);
+          }
         }
       }
       solveJoints();
@@ -272,6 +279,11 @@ final class Hydraulics {
         return;
       }
     }
+  }
+
+  private boolean isForced(Leg leg) {
+    return state.forcedFlow > 0.0
+        && (leg.channel.jointA == Graph.CUP || leg.channel.jointB == Graph.CUP);
   }
 
   private void setFrontPressure(Leg leg) {
@@ -379,7 +391,8 @@ final class Hydraulics {
       double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
       if (motion != 0) {
         if (motion * ahead < 0.0) {
-          leg.front.motion = leg.capillary > 0.0 && round < MODES / 2 ? 0 : -motion;
+          boolean usedUp = motion > 0 && plugVolume(leg) <= 0.0;
+          leg.front.motion = usedUp || leg.capillary > 0.0 && round < MODES / 2 ? 0 : -motion;
           changed = true;
         }
       } else {
@@ -409,7 +422,11 @@ final class Hydraulics {
     if (over > leg.capillary) {
       return 1;
     }
-    return over < 0.0 ? -1 : 0;
+    return over < 0.0 && plugVolume(leg) > 0.0 ? -1 : 0;
+  }
+
+  private static double plugVolume(Leg leg) {
+    return leg.frontSide > 0 ? leg.channel.volumeA : leg.channel.volumeB;
   }
 
   private void store() {
@@ -429,6 +446,16 @@ final class Hydraulics {
         leg.front.speed = ahead / leg.channel.shape.areaAt(at);
       }
     }
+  }
+
+  /** Flow out of the cup in the last solve [m3/s]. */
+  double drawnFromCup() {
+    double sum = 0.0;
+    for (int end : state.ends[Graph.CUP]) {
+      Channel c = state.channelOf(end);
+      sum += State.isEndA(end) ? c.flowA : -(c.full ? c.flowA : c.flowB);
+    }
+    return sum;
   }
 
   /** Legs of the last solve, for push and work accounts. */

@@ -28,6 +28,9 @@ final class Layout {
   /** Longest thermal cell [m]; halving it moves no stop by more than 1 % or 1 mm (tested). */
   static final double CELL = 4e-3;
 
+  /** Stands for a pool without walls where checking options feed the first channel [m2]. */
+  private static final double POOL = 1e3;
+
   private final PourCase job;
   private final double cell;
   private final MouldHeat mouldHeat;
@@ -67,19 +70,21 @@ final class Layout {
     double footHeight = gateStart - direction * runnerLength * levelRise;
 
     joints = 1;
-    int joint = addSprueAndWell(attitude, footHeight);
-    double area = shapes.get(0).faceArea[shapes.get(0).cells];
-    boolean turned = false;
-    if (runner.isPresent()) {
+    boolean held = job.checking().cupKeptAt().isPresent();
+    boolean forced = job.checking().entersAt().isPresent();
+    int joint = held || forced ? Graph.CUP : addSprueAndWell(attitude, footHeight);
+    double area = held || forced ? POOL : shapes.get(0).faceArea[shapes.get(0).cells];
+    boolean turned = held || forced;
+    if (runner.isPresent() && !forced) {
       Runner r = runner.get();
       joint =
           addPlain(
               "runner", Role.RUNNER, runnerLength, 0.0, footHeight, gateStart, joint,
-              SectionShape.flat(r.width(), r.depth()), area, Losses.MITRE_BEND);
+              SectionShape.flat(r.width(), r.depth()), area, turned ? 0.0 : Losses.MITRE_BEND);
       area = r.width() * r.depth();
       turned = true;
     }
-    if (gate.isPresent()) {
+    if (gate.isPresent() && !forced) {
       Gate g = gate.get();
       joint =
           addPlain(
@@ -166,7 +171,11 @@ final class Layout {
   }
 
   /** Losses on entering a section from another one, both ways. */
-  private static Graph.EndLosses change(double before, double after, double bend) {
+  private Graph.EndLosses change(double before, double after, double bend) {
+    if (before == POOL) {
+      double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+      return new Graph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
+    }
     double forward =
         after < before
             ? Losses.suddenContraction(before, after)

@@ -24,6 +24,11 @@ final class State {
   final double[] landedHeat;
   final double[] landedSpeed;
 
+  /** By joint: mark and ledger of the first metal that reached it. */
+  final Front[] arrived;
+
+  private final boolean[] hasArrived;
+
   /** By joint: ends of channels as {@code 2 channel + (1 for the last face)}. */
   final int[][] ends;
 
@@ -31,6 +36,14 @@ final class State {
 
   /** Enthalpy of the metal in the cup [J/kg]. */
   double cupEnthalpy;
+
+  /** Whether checking options hold the inlet, and at which pressure [Pa]. */
+  boolean cupIsHeld;
+
+  double heldPressure;
+
+  /** Flow that checking options force into the first channel [m3/s]; 0 when none. */
+  double forcedFlow;
 
   double time;
   int allCells;
@@ -68,10 +81,22 @@ final class State {
     landedVolume = new double[graph.joints()];
     landedHeat = new double[graph.joints()];
     landedSpeed = new double[graph.joints()];
+    arrived = new Front[graph.joints()];
+    hasArrived = new boolean[graph.joints()];
     ends = new int[graph.joints()][];
     for (int j = 0; j < graph.joints(); j++) {
       ends[j] = endsAt(j);
       jointEnthalpy[j] = melt.enthalpyIn;
+      arrived[j] = new Front(allCells);
+      arrived[j].enthalpy = melt.enthalpyIn;
+    }
+  }
+
+  /** Notes leading metal at a joint; the first counts. */
+  void arrive(int joint, Front front) {
+    if (!hasArrived[joint]) {
+      hasArrived[joint] = true;
+      arrived[joint].copyFrom(front);
     }
   }
 

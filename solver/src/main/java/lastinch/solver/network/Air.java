@@ -1,0 +1,354 @@
+package lastinch.solver.network;
+
+import java.util.Arrays;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MouldMedium;
+import lastinch.solver.physics.AirEscape;
+
+/**
+ * The air ahead of the metal. Every stretch of empty channel carries its own mass of air; stretches
+ * joined by dry joints form a pocket with one pressure, found implicitly from its mass, its volume
+ * and what leaks out through vents, the parting crack and the mould. A pocket that reaches the
+ * mouth of the sprue stands at the open air. Air temperature is the mean of metal and mould,
+ * throughout.
+ */
+final class Air {
+  private static final double OPEN = lastinch.solver.physics.Air.OPEN_AIR;
+  private static final double GAS = lastinch.solver.physics.Air.GAS_CONSTANT;
+
+  /** Least share of a cell that a pocket's volume counts as [-]. */
+  private static final double FLOOR = 1e-3;
+
+  private static final int NEWTON = 25;
+
+  private final State state;
+  private final boolean on;
+  private final double permeability;
+  private final double porosity;
+  private final double crack;
+  private final double behind;
+  private final double freeDepth;
+  private final double temperature;
+  private final double viscosity;
+
+  /** By channel: mass of air in its empty stretch [kg]. */
+  private final double[] mass;
+
+  /** By channel, then joints: number of the pocket it belongs to. */
+  private final int[] pocketOf;
+
+  private final boolean[] open;
+  private final double[] pressure;
+  private final double[] stiffness;
+  private final double[] volume;
+  private final double[] pocketMass;
+  private final double[] wallLeak;
+  private final double[] closedSince;
+  private int pockets;
+  private double leaked;
+  private final double initial;
+  private double peakOver;
+
+  Air(State state, PourCase job) {
+    this.state = state;
+    on = job.checking().pushesBack() && state.melt.water == false;
+    MouldMedium medium = job.mould().medium();
+    permeability = medium.permeability().value();
+    porosity = Math.max(1e-3, medium.porosity());
+    crack = job.mould().partingCrack();
+    behind = job.mould().behindPressure();
+    freeDepth = job.gating().sprue().tall();
+    temperature = 0.5 * (state.melt.temperatureIn() + job.mould().temperature().value());
+    viscosity = lastinch.solver.physics.Air.viscosity(temperature);
+    int n = state.channels.length;
+    mass = new double[n];
+    double sum = 0.0;
+    for (Channel c : state.channels) {
+      mass[c.index] = OPEN * c.emptyVolume() / (GAS * temperature);
+      sum += mass[c.index];
+    }
+    initial = sum;
+    int nodes = n + state.wet.length;
+    pocketOf = new int[nodes];
+    open = new boolean[nodes];
+    pressure = new double[nodes];
+    stiffness = new double[nodes];
+    volume = new double[nodes];
+    pocketMass = new double[nodes];
+    wallLeak = new double[nodes];
+    closedSince = new double[nodes];
+    Arrays.fill(closedSince, Double.NaN);
+    relabel();
+  }
+
+  /** Finds the pockets anew after an event. */
+  void relabel() {
+    int n = state.channels.length;
+    for (int i = 0; i < pocketOf.length; i++) {
+      pocketOf[i] = i;
+    }
+    for (Channel c : state.channels) {
+      if (c.gapClosed()) {
+        continue;
+      }
+      if (!c.hasPlugA() && c.jointA != Graph.CLOSED && !state.wet[c.jointA]) {
+        unite(c.index, n + c.jointA);
+      }
+      if (!c.hasPlugB() && c.jointB != Graph.CLOSED && !state.wet[c.jointB]) {
+        unite(c.index, n + c.jointB);
+      }
+    }
+    for (int i = 0; i < pocketOf.length; i++) {
+      pocketOf[i] = root(i);
+    }
+    Arrays.fill(open, false);
+    if (!state.wet[Graph.CUP]) {
+      open[pocketOf[n + Graph.CUP]] = true;
+    }
+    pockets = pocketOf.length;
+  }
+
+  private int root(int i) {
+    int r = i;
+    while (pocketOf[r] != r) {
+      r = pocketOf[r];
+    }
+    return r;
+  }
+
+  private void unite(int a, int b) {
+    int ra = root(a);
+    int rb = root(b);
+    pocketOf[Math.max(ra, rb)] = Math.min(ra, rb);
+  }
+
+  /** Sums volumes, masses and leaks of the pockets at the start of a step. */
+  void beginStep() {
+    if (!on) {
+      return;
+    }
+    Arrays.fill(volume, 0.0);
+    Arrays.fill(pocketMass, 0.0);
+    Arrays.fill(wallLeak, 0.0);
+    Arrays.fill(stiffness, 0.0);
+    for (Channel c : state.channels) {
+      int p = pocketOf[c.index];
+      double empty = c.emptyVolume() - c.stream.totalVolume();
+      if (!c.gapClosed()) {
+        volume[p] += Math.max(FLOOR * c.shape.volume[0], empty);
+        pocketMass[p] += mass[c.index];
+      }
+    }
+    for (Channel c : state.channels) {
+      int p = pocketOf[c.index];
+      if (c.gapClosed() || open[p]) {
+        continue;
+      }
+      if (Double.isNaN(closedSince[p])) {
+        closedSince[p] = state.time;
+      }
+      wallLeak[p] += leakFactor(c, state.time - closedSince[p]);
+    }
+    for (int p = 0; p < pockets; p++) {
+      pressure[p] = open[p] ? OPEN : pocketPressure(p, 0.0, 0.0);
+    }
+  }
+
+  /** Mass flow over (p^2 - outside^2) of mould and crack round an empty stretch [kg/(s Pa2)]. */
+  private double leakFactor(Channel c, double age) {
+    double from = c.hasPlugA() ? c.positionA() : 0.0;
+    double to = c.hasPlugB() ? c.positionB() : c.shape.length;
+    double length = to - from;
+    if (length <= 0.0) {
+      return 0.0;
+    }
+    double perimeter = c.shape.perimeter[c.shape.cellAt(0.5 * (from + to))];
+    double factor = 0.0;
+    if (permeability > 0.0) {
+      double radius = perimeter / (2.0 * Math.PI);
+      double depth =
+          AirEscape.pressedDepth(
+              radius, freeDepth, permeability, porosity, OPEN, viscosity, Math.max(age, 1e-3));
+      factor +=
+          AirEscape.mouldFlow(
+                  permeability,
+                  AirEscape.shapeFactor(length, radius, depth),
+                  1.0,
+                  temperature,
+                  0.0);
+    }
+    if (crack > 0.0) {
+      factor += AirEscape.crackFlow(crack, 2.0 * length, freeDepth, 1.0, temperature, 0.0);
+    }
+    return factor;
+  }
+
+  private double ventFlow(int p, double at) {
+    double flow = 0.0;
+    for (int i = 0; i < state.graph.vents().size(); i++) {
+      Graph.VentPoint v = state.graph.vents().get(i);
+      if (isOpen(v, p)) {
+        flow +=
+            AirEscape.orificeFlow(
+                AirEscape.VENT_DISCHARGE * v.area(), at, temperature, OPEN, temperature);
+      }
+    }
+    return flow;
+  }
+
+  private double ventSlope(int p, double at) {
+    double slope = 0.0;
+    for (int i = 0; i < state.graph.vents().size(); i++) {
+      Graph.VentPoint v = state.graph.vents().get(i);
+      if (isOpen(v, p)) {
+        slope +=
+            AirEscape.orificeSlope(
+                AirEscape.VENT_DISCHARGE * v.area(), at, temperature, OPEN, temperature);
+      }
+    }
+    return slope;
+  }
+
+  /** Whether a vent still leads out of a pocket. */
+  private boolean isOpen(Graph.VentPoint vent, int p) {
+    Channel c = state.channels[vent.channel()];
+    if (pocketOf[c.index] != p || c.gapClosed()) {
+      return false;
+    }
+    return (!c.hasPlugA() || c.positionA() < vent.at() || vent.at() >= c.shape.length)
+        && (!c.hasPlugB() || c.positionB() > vent.at());
+  }
+
+  /** Pressure at the end of a step in which {@code inflow} [m3/s] of metal enters. */
+  private double pocketPressure(int p, double inflow, double dt) {
+    double floor = FLOOR * volume[p];
+    double after = Math.max(floor, volume[p] - inflow * dt);
+    double gas = GAS * temperature;
+    if (dt == 0.0) {
+      return pocketMass[p] * gas / after;
+    }
+    double at = pressure[p];
+    for (int i = 0; i < NEWTON; i++) {
+      double out = wallLeak[p] * (at * at - behind * behind) + ventFlow(p, at);
+      double slope = after / gas + dt * (2.0 * wallLeak[p] * at + ventSlope(p, at));
+      double residual = at * after / gas - pocketMass[p] + dt * out;
+      double next = Math.max(0.1 * at, at - residual / slope);
+      boolean done = Math.abs(next - at) < 1e-9 * OPEN;
+      at = next;
+      if (done) {
+        break;
+      }
+    }
+    double slope = after / gas + dt * (2.0 * wallLeak[p] * at + ventSlope(p, at));
+    stiffness[p] = after <= floor ? 0.0 : at * dt / gas / slope;
+    return at;
+  }
+
+  /** Pressure above the open air ahead of a channel's front that takes {@code inflow} [m3/s]. */
+  double pressureAhead(Channel c, double inflow, double dt) {
+    if (!on) {
+      return 0.0;
+    }
+    int p = pocketOf[c.index];
+    return open[p] ? 0.0 : pocketPressure(p, inflow, dt) - OPEN;
+  }
+
+  /** Rise of that pressure with flow [Pa s/m3], from the last {@link #pressureAhead}. */
+  double stiffnessAhead(Channel c) {
+    int p = pocketOf[c.index];
+    return on && !open[p] ? stiffness[p] : 0.0;
+  }
+
+  /** Pressure above the open air at a dry joint [Pa]. */
+  double pressureAtJoint(int joint) {
+    if (!on) {
+      return 0.0;
+    }
+    int p = pocketOf[state.channels.length + joint];
+    return open[p] ? 0.0 : pressure[p] - OPEN;
+  }
+
+  /** Present pressure above the open air ahead of a channel's front [Pa]. */
+  double overpressure(Channel c) {
+    int p = pocketOf[c.index];
+    return on && !open[p] ? pressure[p] - OPEN : 0.0;
+  }
+
+  /** Books what leaked in a step, once the metal has moved, and shares the rest by volume. */
+  void endStep(double dt) {
+    if (!on) {
+      return;
+    }
+    for (int p = 0; p < pockets; p++) {
+      if (volume[p] > 0.0 && !open[p]) {
+        settle(p, dt);
+      }
+    }
+    for (Channel c : state.channels) {
+      share(c);
+    }
+  }
+
+  private void settle(int p, double dt) {
+    double before = volume[p];
+    double now = 0.0;
+    for (Channel c : state.channels) {
+      if (pocketOf[c.index] == p && !c.gapClosed()) {
+        now += Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.totalVolume());
+      }
+    }
+    double at = pocketPressure(p, now > 0.0 ? (before - now) / dt : before / dt, dt);
+    peakOver = Math.max(peakOver, at - OPEN);
+    double held = now > 0.0 ? at * now / (GAS * temperature) : 0.0;
+    leaked += pocketMass[p] - held;
+    pocketMass[p] = held;
+    volume[p] = now;
+    pressure[p] = at;
+  }
+
+  private void share(Channel c) {
+    int p = pocketOf[c.index];
+    double empty =
+        c.gapClosed()
+            ? 0.0
+            : Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.totalVolume());
+    if (open[p]) {
+      double held = OPEN * empty / (GAS * temperature);
+      leaked += mass[c.index] - held;
+      mass[c.index] = held;
+    } else {
+      mass[c.index] = volume[p] > 0.0 ? pocketMass[p] * empty / volume[p] : 0.0;
+    }
+  }
+
+  /** Largest pressure above the open air so far [Pa]. */
+  double peakOver() {
+    return peakOver;
+  }
+
+  /** Air that is in the mould now, that left it, that was there at first [kg]. */
+  double held() {
+    double sum = 0.0;
+    for (double m : mass) {
+      sum += m;
+    }
+    return sum;
+  }
+
+  double leaked() {
+    return leaked;
+  }
+
+  double initial() {
+    return initial;
+  }
+
+  /** Whether air can get into a falling column from the mould. */
+  boolean getsIn() {
+    return permeability >= 1e-14 || crack > 0.0;
+  }
+
+  boolean isOn() {
+    return on;
+  }
+}

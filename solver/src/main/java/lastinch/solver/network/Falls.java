@@ -1,0 +1,237 @@
+package lastinch.solver.network;
+
+import lastinch.solver.physics.Friction;
+import lastinch.solver.physics.Gravity;
+
+/**
+ * Metal in free fall: leaves dry joints and the cup, gathers speed, lands on the pool below or at
+ * the far end. Friction acts on the wall it touches, as in a full channel at the same speed.
+ */
+final class Falls {
+  private final State state;
+  private double highestFall;
+  private int highestFallChannel = -1;
+
+  Falls(State state) {
+    this.state = state;
+  }
+
+  /** Moves all falling metal on by a step [s] and lands what arrives. */
+  void advance(double dt) {
+    for (Channel c : state.channels) {
+      Stream stream = c.stream;
+      double pull = Gravity.G * Math.abs(c.shape.rise());
+      for (int p = 0; p < stream.size(); p++) {
+        stream.advance(p, dt, pull, drag(c, stream, p));
+      }
+      while (stream.size() > 0 && stream.fallen(0) >= way(c)) {
+        if (!land(c)) {
+          break;
+        }
+      }
+    }
+  }
+
+  private double drag(Channel c, Stream stream, int p) {
+    double fallen = Math.min(stream.fallen(p), c.shape.length);
+    int cell = c.shape.cellAt(c.fallsTowardsB() ? fallen : c.shape.length - fallen);
+    double speed = Math.max(1e-3, stream.speed(p));
+    return Friction.gradientOverSpeed(
+            state.melt.density,
+            state.melt.viscosity,
+            speed,
+            c.shape.hydraulicDiameter[cell],
+            c.shape.laminarProduct[cell])
+        / state.melt.density
+        * touch(c, cell, stream.volume(p), speed);
+  }
+
+  /** A thin stream in a wide channel hardly touches it; in a thin gap it touches both faces. */
+  private static double touch(Channel c, int cell, double volume, double speed) {
+    boolean round = c.shape.width[cell] < 2.0 * c.shape.thickness[cell];
+    return round || volume <= 0.0 || speed <= 0.0 ? 0.0 : 1.0;
+  }
+
+  /** How far metal falls before it lands [m]. */
+  private double way(Channel c) {
+    if (c.full) {
+      return 0.0;
+    }
+    if (c.fallsTowardsB()) {
+      return c.hasPlugB() ? c.positionB() : c.shape.length;
+    }
+    return c.hasPlugA() ? c.shape.length - c.positionA() : c.shape.length;
+  }
+
+  /** Lands the oldest parcel of a channel; returns whether it found a place. */
+  private boolean land(Channel c) {
+    Stream stream = c.stream;
+    double volume = stream.volume(0);
+    double h = stream.enthalpy(0);
+    double speed = stream.speed(0);
+    boolean down = c.fallsTowardsB();
+    noteFall(c, speed);
+    int lower = down ? c.jointB : c.jointA;
+    boolean pool = c.full || (down ? c.hasPlugB() : c.hasPlugA());
+    if (!pool && lower != Graph.CLOSED) {
+      passOn(c, lower, volume, h, speed);
+      stream.removeFirst();
+      return true;
+    }
+    if (!pool) {
+      startPool(c, down);
+    }
+    double room = c.emptyVolume();
+    double taken = Math.min(room, volume);
+    if (taken > 0.0) {
+      rest(c, down, taken, h);
+    }
+    double over = volume - taken;
+    if (over > 0.0) {
+      int upper = down ? c.jointA : c.jointB;
+      landAtUpper(upper, over, h);
+    }
+    stream.removeFirst();
+    return true;
+  }
+
+  private void passOn(Channel c, int joint, double volume, double h, double speed) {
+    double before = state.landedVolume[joint];
+    state.landedVolume[joint] += volume;
+    state.landedHeat[joint] += volume * h;
+    state.landedSpeed[joint] =
+        (state.landedSpeed[joint] * before + speed * volume) / state.landedVolume[joint];
+    if (c.stream.firstInFlight) {
+      c.stream.firstInFlight = false;
+      state.arrive(joint, c.stream.first);
+    }
+  }
+
+  private void startPool(Channel c, boolean down) {
+    Front front = down ? c.frontB : c.frontA;
+    front.start();
+    front.copyFrom(c.stream.first);
+    c.stream.firstInFlight = false;
+  }
+
+  /** Adds landed metal to the pool's surface and freshens its mark. */
+  private void rest(Channel c, boolean down, double volume, double h) {
+    double total = c.shape.totalVolume();
+    double surface = down ? c.positionB() : c.positionA();
+    if (down) {
+      double from = total - c.volumeB;
+      c.deposit(from - volume, from, state.melt.density, h);
+      c.volumeB += volume;
+    } else {
+      c.deposit(c.volumeA, c.volumeA + volume, state.melt.density, h);
+      c.volumeA += volume;
+    }
+    Front front = down ? c.frontB : c.frontA;
+    int cell = c.shape.cellAt(surface);
+    double skinDeep = c.shape.areaAt(surface) * c.shape.thickness[cell];
+    double mixed = (front.enthalpy * skinDeep + h * volume) / (skinDeep + volume);
+    front.setEnthalpy(mixed, c.firstCell + cell);
+    if (front.isStopped() && mixed > state.melt.enthalpyStop) {
+      front.state = Front.State.RUNNING;
+    }
+  }
+
+  private void landAtUpper(int joint, double volume, double h) {
+    if (joint == Graph.CUP) {
+      double before = state.cup.volume();
+      state.cupEnthalpy = (state.cupEnthalpy * before + h * volume) / (before + volume);
+      state.cup.draw(-volume);
+    } else {
+      state.landedVolume[joint] += volume;
+      state.landedHeat[joint] += volume * h;
+    }
+  }
+
+  private void noteFall(Channel c, double speed) {
+    double height = speed * speed / (2.0 * Gravity.G);
+    boolean inPiece =
+        c.shape.role == lastinch.solver.result.PassageRecord.Role.PIECE
+            || c.shape.role == lastinch.solver.result.PassageRecord.Role.BOSS;
+    if (inPiece && height > highestFall) {
+      highestFall = height;
+      highestFallChannel = c.index;
+    }
+  }
+
+  /** Greatest height that metal fell free into the piece [m]. */
+  double highestFall() {
+    return highestFall;
+  }
+
+  /** Channel of that fall, or -1. */
+  int highestFallChannel() {
+    return highestFallChannel;
+  }
+
+  /** Sends what landed at dry joints down their falling outlets. */
+  void send() {
+    for (int j = 1; j < state.wet.length; j++) {
+      if (!state.wet[j] && state.landedVolume[j] > 0.0) {
+        double area = 0.0;
+        for (int end : state.ends[j]) {
+          area += outletArea(end);
+        }
+        if (area > 0.0) {
+          sendShares(j, area);
+        }
+      }
+    }
+  }
+
+  private void sendShares(int joint, double area) {
+    double volume = state.landedVolume[joint];
+    double h = state.landedHeat[joint] / volume;
+    double speed = state.landedSpeed[joint];
+    for (int end : state.ends[joint]) {
+      double share = outletArea(end) / area;
+      if (share > 0.0) {
+        Channel c = state.channelOf(end);
+        if (!c.stream.firstInFlight && c.stream.size() == 0 && !c.hasPlugA() && !c.hasPlugB()) {
+          c.stream.first.copyFrom(state.arrived[joint]);
+          c.stream.firstInFlight = true;
+        }
+        c.stream.add(volume * share, h, speed * Math.abs(c.shape.rise()), 0.0);
+      }
+    }
+    state.landedVolume[joint] = 0.0;
+    state.landedHeat[joint] = 0.0;
+    state.landedSpeed[joint] = 0.0;
+  }
+
+  /** Open area of a falling outlet that can still take metal [m2]; 0 otherwise. */
+  double outletArea(int end) {
+    Channel c = state.channelOf(end);
+    if (!state.fallsAway(end) || c.full || c.frozen) {
+      return 0.0;
+    }
+    boolean hanging = State.isEndA(end) ? c.hasPlugA() : c.hasPlugB();
+    if (hanging) {
+      return 0.0;
+    }
+    return State.isEndA(end) ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
+  }
+
+  /** Lets the cup drain into an unfilled sprue for a step [s]. */
+  void drainCup(double dt) {
+    if (state.wet[Graph.CUP]) {
+      return;
+    }
+    double volume = state.cup.drainFree(dt);
+    if (volume <= 0.0) {
+      return;
+    }
+    Channel sprue = state.channelOf(state.ends[Graph.CUP][0]);
+    if (!sprue.stream.firstInFlight && sprue.stream.size() == 0 && !sprue.hasPlugB()) {
+      Front first = sprue.stream.first;
+      first.enthalpy = state.melt.enthalpyIn;
+      first.setEnthalpy(state.cupEnthalpy, sprue.firstCell);
+      sprue.stream.firstInFlight = true;
+    }
+    sprue.stream.add(volume, state.cupEnthalpy, state.cup.leavingSpeed(), 0.0);
+  }
+}

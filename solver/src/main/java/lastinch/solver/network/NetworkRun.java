@@ -1,0 +1,257 @@
+package lastinch.solver.network;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.physics.Losses;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord.Role;
+import lastinch.solver.result.PourResult;
+
+/** One run: builds everything, steps until the verdict stands, hands over the result. */
+final class NetworkRun {
+  /** A run that still moves after this long has lost its way [s]. */
+  private static final double HARD_END = 120.0;
+
+  final PourCase job;
+  final MouldHeat mouldHeat;
+  final Graph graph;
+  final Melt melt;
+  final State state;
+  final Air air;
+  final Heat heat;
+  final Hydraulics hydraulics;
+  final Transport transport;
+  final Falls falls;
+  final Topology topology;
+  final Tips tips;
+  final Recorder recorder;
+  final WorkAccount work;
+  final Books books;
+  final StepChoice choice;
+  final Ending ending;
+  final FlowWatch flowWatch;
+  final double massToRim;
+  final double pieceVolume;
+  private double sinceHeat;
+  private int steps;
+  private int heatSteps;
+  private double forcedMass;
+
+  NetworkRun(PourCase job) {
+    this.job = job;
+    mouldHeat = new MouldHeat(job.mould());
+    graph = Layout.of(job, mouldHeat);
+    double coldest = job.mould().temperature().value();
+    for (ChannelShape shape : graph.channels()) {
+      for (double t : shape.mouldTemperature) {
+        coldest = Math.min(coldest, t);
+      }
+    }
+    melt = new Melt(job, coldest);
+    double volume = job.gating().cup().volume();
+    double piece = 0.0;
+    for (ChannelShape shape : graph.channels()) {
+      volume += shape.totalVolume();
+      piece += isPiece(shape) ? shape.totalVolume() : 0.0;
+    }
+    pieceVolume = piece;
+    massToRim = volume * melt.density;
+    ChannelShape first = graph.channels().get(0);
+    Checking checking = job.checking();
+    PouringCup cup =
+        new PouringCup(
+            job.pour(),
+            job.gating().cup(),
+            melt.density,
+            job.metal().melted(),
+            massToRim,
+            first.faceArea[0],
+            checking.entryLoss().orElse(Losses.SHARP_INLET));
+    state = new State(job, graph, melt, cup);
+    air = new Air(state, job);
+    double seconds = Math.max(4.0, 1.5 * job.metal().melted() / pourRate(massToRim));
+    double cupHeat = mouldHeat.at(mouldHeat.depthUnderWall(job.gating().cup().across()));
+    heat = new Heat(state, job, Math.min(40.0, seconds), cupHeat);
+    recorder = new Recorder(state, job.metal().alloy());
+    hydraulics = new Hydraulics(state, air, checking);
+    transport = new Transport(state);
+    falls = new Falls(state);
+    topology = new Topology(state, air, recorder);
+    tips = new Tips(state, transport, heat);
+    recorder.watch(tips);
+    work = new WorkAccount(state);
+    books = new Books(state, heat, air, job.metal().melted());
+    choice = new StepChoice(state, checking, tips);
+    ending = new Ending(this);
+    flowWatch = new FlowWatch(state, air);
+    if (isFedDirectly()) {
+      state.cupIsHeld = true;
+      state.heldPressure = melt.density * Gravity.G * checking.cupKeptAt().orElse(0.0);
+      state.forcedFlow = checking.entersAt().orElse(0.0) * first.faceArea[0];
+      topology.openInlet();
+    }
+  }
+
+  private double pourRate(double toRim) {
+    return Math.max(1e-3, job.pour().rate(job.metal().melted(), toRim));
+  }
+
+  static boolean isPiece(ChannelShape shape) {
+    return shape.role == Role.PIECE || shape.role == Role.BOSS;
+  }
+
+  /** Whether checking options feed the channels without cup and sprue. */
+  boolean isFedDirectly() {
+    return job.checking().cupKeptAt().isPresent() || job.checking().entersAt().isPresent();
+  }
+
+  PourResult run(NetworkSolver.Watch watch, BooleanSupplier stop) {
+    Optional<Outcome> outcome = Optional.empty();
+    int told = 0;
+    try {
+      while (outcome.isEmpty()) {
+        step();
+        outcome = ending.outcome();
+        if (outcome.isEmpty() && state.time > HARD_END) {
+          throw new Breakdown(state.time, ending.place(), "time", "metal still runs");
+        }
+        if (outcome.isEmpty() && stop.getAsBoolean()) {
+          outcome = Optional.of(new Outcome.Cancelled(state.time));
+        }
+        if (steps / 16 > told) {
+          told = steps / 16;
+          watch.onStep(state.time, filledFraction());
+        }
+      }
+    } catch (Breakdown b) {
+      outcome = Optional.of(new Outcome.BrokeDown(b.time, b.place, b.quantity, b.reason));
+    }
+    return new ResultBuilder(this).build(outcome.orElseThrow());
+  }
+
+  /** One flow step: the hand, the columns, what falls, what closes or opens, and heat when due. */
+  void step() {
+    double dt = choice.next();
+    air.beginStep();
+    hydraulics.solve(dt);
+    if (topology.breakPulledColumns(hydraulics)) {
+      air.beginStep();
+      hydraulics.solve(dt);
+    }
+    dt = choice.trim(dt);
+    recorder.beginStep();
+    pour(dt);
+    tips.advance(dt);
+    work.book(hydraulics, dt);
+    flowWatch.book(hydraulics, dt);
+    transport.advance(dt);
+    if (!state.cupIsHeld) {
+      falls.drainCup(dt);
+    }
+    falls.advance(dt);
+    state.time += dt;
+    recorder.endStep(dt);
+    topology.settle();
+    falls.send();
+    air.endStep(dt);
+    steps++;
+    heatWhenDue(dt);
+  }
+
+  private void pour(double dt) {
+    if (state.cupIsHeld) {
+      forcedMass += hydraulics.drawnFromCup() * dt * melt.density;
+    } else {
+      double before = state.cup.volume();
+      double mass = state.cup.pour(state.time, dt);
+      double added = state.cup.volume() - before;
+      if (mass > 0.0 && added > 0.0) {
+        state.cupEnthalpy =
+            (state.cupEnthalpy * before + melt.enthalpyIn * added) / (before + added);
+      }
+    }
+  }
+
+  private void heatWhenDue(double dt) {
+    sinceHeat += dt;
+    if (sinceHeat < choice.heatStep() * (1.0 - 1e-9)) {
+      return;
+    }
+    transport.spread(sinceHeat);
+    heat.step(sinceHeat);
+    sinceHeat = 0.0;
+    heatSteps++;
+    freezeAndThaw();
+  }
+
+  /** Heat still due at the end of a run. */
+  void finishHeat() {
+    if (sinceHeat > 0.0) {
+      heat.step(sinceHeat);
+      sinceHeat = 0.0;
+    }
+  }
+
+  private void freezeAndThaw() {
+    boolean any = false;
+    for (Channel c : state.channels) {
+      if (c.frozen) {
+        if (heat.isOpenAgain(c, c.frozenCell)) {
+          c.frozen = false;
+          any = true;
+        }
+        continue;
+      }
+      for (int i = 0; i < c.shape.cells; i++) {
+        if (isOnTheWay(c, i) && heat.isShut(c, i)) {
+          c.frozen = true;
+          c.frozenCell = i;
+          c.frozenSince = state.time;
+          any = true;
+          break;
+        }
+      }
+    }
+    if (any) {
+      air.relabel();
+    }
+  }
+
+  /** Whether metal must pass a cell to get on: not in a pool at a closed end. */
+  private static boolean isOnTheWay(Channel c, int i) {
+    if (c.wet[i] <= 0.0) {
+      return false;
+    }
+    if (c.full) {
+      return c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED;
+    }
+    boolean inA = i * c.shape.dx < c.positionA() && c.hasPlugA();
+    return inA ? c.jointA != Graph.CLOSED : c.jointB != Graph.CLOSED;
+  }
+
+  double filledFraction() {
+    double volume = 0.0;
+    for (Channel c : state.channels) {
+      if (isPiece(c.shape)) {
+        volume += c.full ? c.shape.totalVolume() : c.volumeA + c.volumeB;
+      }
+    }
+    return Math.min(1.0, volume / pieceVolume);
+  }
+
+  int steps() {
+    return steps;
+  }
+
+  int heatSteps() {
+    return heatSteps;
+  }
+
+  double forcedMass() {
+    return forcedMass;
+  }
+}

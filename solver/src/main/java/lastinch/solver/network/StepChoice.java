@@ -1,0 +1,168 @@
+package lastinch.solver.network;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import lastinch.solver.casting.Checking;
+
+/** Chooses the flow step and the heat step, and counts what limited them. */
+final class StepChoice {
+  private static final double LONGEST = 5e-3;
+  private static final double FIRST = 1e-4;
+  private static final double GROWTH = 1.2;
+  private static final double SHORTEST = 1e-7;
+  private static final double COURANT = 0.5;
+
+  /** Longest heat step, and the share of the spendable heat a tip may lose in it [s], [-]. */
+  private static final double HEAT_STEP = 10e-3;
+
+  private static final double HEAT_SHARE = 0.02;
+
+  /** What set a step. */
+  private enum Limit {
+    LONGEST,
+    GROWTH,
+    COURANT,
+    EVENT,
+    TIP_STOPS,
+    CUP_RUNS_EMPTY
+  }
+
+  private final State state;
+  private final Tips tips;
+  private final double courant;
+  private final double longestHeat;
+  private final int[] counts = new int[Limit.values().length];
+  private double last = FIRST / GROWTH;
+  private Limit limit = Limit.GROWTH;
+
+  StepChoice(State state, Checking checking, Tips tips) {
+    this.state = state;
+    this.tips = tips;
+    courant = checking.frontCourant().orElse(COURANT);
+    longestHeat = checking.heatStep().orElse(HEAT_STEP);
+  }
+
+  /** Step to try [s]. */
+  double next() {
+    double dt = LONGEST;
+    limit = Limit.LONGEST;
+    if (last * GROWTH < dt) {
+      dt = last * GROWTH;
+      limit = Limit.GROWTH;
+    }
+    double c = courantStep();
+    if (c < dt) {
+      dt = c;
+      limit = Limit.COURANT;
+    }
+    last = Math.max(dt, FIRST);
+    return dt;
+  }
+
+  /** Longest step in which nothing crosses more than its share of a cell [s]. */
+  private double courantStep() {
+    double dt = Double.POSITIVE_INFINITY;
+    for (Channel c : state.channels) {
+      double flow = Math.max(Math.abs(c.flowA), Math.abs(c.flowB));
+      if (flow > 0.0) {
+        dt = Math.min(dt, courant * smallestCell(c) / flow);
+      }
+    }
+    return dt;
+  }
+
+  private double smallestCell(Channel c) {
+    double density = state.melt.density;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < c.shape.cells; i++) {
+      boolean moving = c.wet[i] > 0.0 || c.full;
+      if (moving) {
+        least = Math.min(least, c.shape.volume[i] - c.skin[i] / density);
+      }
+    }
+    int next = Math.min(c.shape.cells - 1, c.shape.cellAt(c.positionA()) + 1);
+    return Math.max(0.05 * c.shape.volume[next], Math.min(least, c.shape.volume[next]));
+  }
+
+  /** Shortens a step so that it ends at the first event [s]; flows are known. */
+  double trim(double dt) {
+    double trimmed = dt;
+    for (Channel c : state.channels) {
+      trimmed = Math.min(trimmed, untilEvent(c, trimmed));
+    }
+    trimmed = untilCupEmpty(trimmed);
+    double share = tips.shareToStop(trimmed);
+    if (share < 1.0) {
+      trimmed *= Math.max(share, 1e-9);
+      limit = Limit.TIP_STOPS;
+    }
+    counts[limit.ordinal()]++;
+    return trimmed;
+  }
+
+  private double untilEvent(Channel c, double dt) {
+    if (c.full) {
+      return dt;
+    }
+    double until = dt;
+    double closing = c.flowA - c.flowB;
+    if (closing > 0.0) {
+      until = Math.min(until, c.emptyVolume() / closing);
+    }
+    if (c.flowA < 0.0) {
+      until = Math.min(until, c.volumeA / -c.flowA);
+    }
+    if (c.flowB > 0.0) {
+      until = Math.min(until, c.volumeB / c.flowB);
+    }
+    if (until < dt) {
+      limit = Limit.EVENT;
+      return Math.max(until, SHORTEST * 1e-6);
+    }
+    return dt;
+  }
+
+  private double untilCupEmpty(double dt) {
+    if (!state.wet[Graph.CUP] || state.cupIsHeld) {
+      return dt;
+    }
+    Channel sprue = state.channelOf(state.ends[Graph.CUP][0]);
+    double flow = sprue.flowA;
+    if (flow * dt > state.cup.volume()) {
+      limit = Limit.CUP_RUNS_EMPTY;
+      return Math.max(state.cup.volume() / flow, SHORTEST);
+    }
+    return dt;
+  }
+
+  /** Heat step now [s]: shorter while some leading metal cools fast. */
+  double heatStep() {
+    double spendable = state.melt.enthalpyIn - state.melt.enthalpyStop;
+    double step = longestHeat;
+    if (state.melt.water || spendable <= 0.0) {
+      return step;
+    }
+    for (Channel c : state.channels) {
+      step = Math.min(step, heatStep(c, c.frontA, c.positionA(), spendable));
+      step = Math.min(step, heatStep(c, c.frontB, c.positionB(), spendable));
+    }
+    return Math.max(step, Math.min(longestHeat, 2e-3));
+  }
+
+  private double heatStep(Channel c, Front front, double at, double spendable) {
+    if (c.full || !front.isPresent() || front.isStopped()) {
+      return longestHeat;
+    }
+    double rate = tips.lossRate(c, at, front.enthalpy, false);
+    return rate > 0.0 ? HEAT_SHARE * spendable / rate : longestHeat;
+  }
+
+  /** How often each limit set the step. */
+  Map<String, Integer> counts() {
+    Map<String, Integer> named = new LinkedHashMap<>();
+    for (Limit l : Limit.values()) {
+      named.put(l.name().toLowerCase(java.util.Locale.ROOT), counts[l.ordinal()]);
+    }
+    return named;
+  }
+}

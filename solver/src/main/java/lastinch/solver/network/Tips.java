@@ -1,0 +1,177 @@
+package lastinch.solver.network;
+
+/**
+ * Leading metal: loses heat to mould it has just wetted, gains some from the metal behind, and stops
+ * when it carries too much solid. The crossing is found inside the step.
+ */
+final class Tips {
+  /** Slower than this a front is on its way to standing [m/s], after this long [s]. */
+  static final double HOLDING_SPEED = 1e-3;
+
+  static final double HOLDING_TIME = 0.1;
+
+  private final State state;
+  private final Transport transport;
+  private final Heat heat;
+
+  Tips(State state, Transport transport, Heat heat) {
+    this.state = state;
+    this.transport = transport;
+    this.heat = heat;
+  }
+
+  /** Loss rate of leading metal at a place [W/kg]. */
+  double lossRate(Channel c, double s, double enthalpy, boolean held) {
+    ChannelShape shape = c.shape;
+    double area = shape.areaAt(s);
+    double perimeter = shape.carriedTo(shape.perimeter, s);
+    double gap = 2.0 * area / perimeter;
+    double wall =
+        held
+            ? heat.faceTemperature(c, shape.cellAt(s))
+            : shape.interpolate(shape.mouldTemperature, s);
+    double flux =
+        state.melt.tipConductance(gap) * (state.melt.table.temperature(enthalpy) - wall);
+    return flux * perimeter / (state.melt.density * area);
+  }
+
+  private double lossStep(Channel c, double s, double enthalpy, double dt, boolean held) {
+    double loss = dt * lossRate(c, s, enthalpy, held);
+    if (enthalpy - loss >= 0.0) {
+      return loss;
+    }
+    double above = Math.max(0.0, enthalpy);
+    return above + (loss - above) * c.mushShare;
+  }
+
+  /** Share of a step [s] until some running front stops, 1 when none does. */
+  double shareToStop(double dt) {
+    double share = 1.0;
+    for (Channel c : state.channels) {
+      if (!c.full) {
+        share = Math.min(share, shareToStop(c, c.frontA, c.positionA(), dt));
+        share = Math.min(share, shareToStop(c, c.frontB, c.positionB(), dt));
+      }
+    }
+    return share;
+  }
+
+  private double shareToStop(Channel c, Front front, double at, double dt) {
+    if (!isLeading(c, front) || front.enthalpy <= state.melt.enthalpyStop) {
+      return 1.0;
+    }
+    double next = after(c, front, at, dt);
+    double stop = state.melt.enthalpyStop;
+    return next >= stop ? 1.0 : (front.enthalpy - stop) / (front.enthalpy - next);
+  }
+
+  /** Fronts that move into empty mould or stand before it. */
+  private boolean isLeading(Channel c, Front front) {
+    return front.isPresent() && !front.isStopped() && !state.melt.water && c.emptyVolume() > 0.0;
+  }
+
+  private double after(Channel c, Front front, double at, double dt) {
+    boolean held = front.slowFor > HOLDING_TIME;
+    double direction = front == c.frontA ? 1.0 : -1.0;
+    double middle =
+        Math.max(
+            0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
+    double half = front.enthalpy - lossStep(c, middle, front.enthalpy, 0.5 * dt, held);
+    double loss = front.enthalpy >= 0.0 && half < 0.0
+        ? lossStep(c, middle, front.enthalpy, dt, held)
+        : lossAtMean(c, middle, front.enthalpy, half, dt, held);
+    return mixed(c, front, at, front.enthalpy - loss, dt);
+  }
+
+  private double lossAtMean(
+      Channel c, double s, double start, double half, double dt, boolean held) {
+    double loss = dt * lossRate(c, s, half, held);
+    if (start <= 0.0) {
+      return loss * c.mushShare;
+    }
+    return start - loss >= 0.0 ? loss : start + (loss - start) * c.mushShare;
+  }
+
+  /** Lets the metal behind warm the mark, implicitly. */
+  private double mixed(Channel c, Front front, double at, double enthalpy, double dt) {
+    if (state.melt.spreading == 0.0 || front.motion <= 0) {
+      return enthalpy;
+    }
+    boolean plugA = front == c.frontA;
+    int cell = c.shape.cellAt(at);
+    int behind = plugA ? cell - 1 : cell + 1;
+    if (behind < 0 || behind >= c.shape.cells || c.wet[behind] <= 0.0) {
+      return enthalpy;
+    }
+    double distance = Math.abs(at - (behind + 0.5) * c.shape.dx);
+    double flow = plugA ? c.flowA : c.flowB;
+    double rate =
+        2.0
+            * state.melt.spreading
+            * transport.spreading(c, behind, flow)
+            / (distance * distance);
+    return (enthalpy + dt * rate * c.mobile[behind]) / (1.0 + dt * rate);
+  }
+
+  /** Ages all leading metal by a step, before the plugs move. */
+  void advance(double dt) {
+    for (Channel c : state.channels) {
+      if (!c.full) {
+        advance(c, c.frontA, c.positionA(), dt);
+        advance(c, c.frontB, c.positionB(), dt);
+      }
+    }
+  }
+
+  private void advance(Channel c, Front front, double at, double dt) {
+    if (!isLeading(c, front)) {
+      return;
+    }
+    if (front.motion < 0) {
+      int cell = c.shape.cellAt(at);
+      if (c.wet[cell] > 0.0) {
+        front.setEnthalpy(c.mobile[cell], c.firstCell + cell);
+      }
+    } else {
+      int cell = c.firstCell + c.shape.cellAt(at);
+      double next = after(c, front, at, dt);
+      double unmixed = front.enthalpy - lossOnly(c, front, at, dt);
+      front.lost[cell] += front.enthalpy - unmixed;
+      front.gained[cell] += next - unmixed;
+      front.seconds[cell] += dt;
+      front.enthalpy = next;
+    }
+    double slow = Math.abs(front.speed);
+    front.slowFor = slow < HOLDING_SPEED ? front.slowFor + dt : 0.0;
+    if (front.enthalpy <= state.melt.enthalpyStop + 1e-9 * Math.abs(state.melt.enthalpyStop)) {
+      front.state = Front.State.STOPPED;
+    }
+  }
+
+  private double lossOnly(Channel c, Front front, double at, double dt) {
+    boolean held = front.slowFor > HOLDING_TIME;
+    double direction = front == c.frontA ? 1.0 : -1.0;
+    double middle =
+        Math.max(
+            0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
+    double half = front.enthalpy - lossStep(c, middle, front.enthalpy, 0.5 * dt, held);
+    return front.enthalpy >= 0.0 && half < 0.0
+        ? lossStep(c, middle, front.enthalpy, dt, held)
+        : lossAtMean(c, middle, front.enthalpy, half, dt, held);
+  }
+
+  /** Seconds that leading metal of an enthalpy would last at a place [s]. */
+  double secondsLeft(Channel c, double s, double enthalpy) {
+    double stop = state.melt.enthalpyStop;
+    if (enthalpy <= stop || state.melt.water) {
+      return enthalpy <= stop ? 0.0 : Double.POSITIVE_INFINITY;
+    }
+    double seconds = 0.0;
+    if (enthalpy > 0.0) {
+      seconds += enthalpy / lossRate(c, s, 0.5 * enthalpy, false);
+    }
+    double top = Math.min(0.0, enthalpy);
+    double share = Math.max(1e-9, c.mushShare);
+    return seconds + (top - stop) / (share * lossRate(c, s, 0.5 * (top + stop), false));
+  }
+}
