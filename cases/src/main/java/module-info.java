@@ -1,5 +1,9 @@
 /** Case files, units, catalogue of metals and mould media. */
 module lastinch.cases {
   requires transitive lastinch.solver;
-  requires tools.jackson.dataformat.yaml;
+  requires org.snakeyaml.engine;
+
+  exports lastinch.cases.format;
+  exports lastinch.cases.plan;
+  exports lastinch.cases.units;
 }

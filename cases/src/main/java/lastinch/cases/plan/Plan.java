@@ -1,0 +1,56 @@
+package lastinch.cases.plan;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.run.UnsupportedCase;
+
+/**
+ * A case file read to the end.
+ *
+ * @param title as typed
+ * @param file the file that was asked for
+ * @param digest SHA-256 over the text of all files that went into it, in hexadecimal
+ * @param pourCase the job for the solver
+ * @param want what the person asks of it
+ * @param assumed values that were not known, in the order of the day
+ * @param needs parts of the solver that this plan asks for beyond a piece fed through one gate
+ * @param mouldWords the mould material as the case writes it
+ * @param attitudeWords how it stands, as typed
+ * @param kilnReading whether the mould temperature is a kiln's reading that the flask then leaves
+ * @param heldInKiln how long the flask was held at that heat [s]
+ * @param read how the temperature was read: {@code dipped}, {@code dial}, {@code optical}, {@code
+ *     by eye}
+ * @param shop what the shop owns, when a shop file is named
+ */
+public record Plan(
+    String title,
+    Path file,
+    String digest,
+    PourCase pourCase,
+    Want want,
+    List<Assumed> assumed,
+    List<UnsupportedCase.Need> needs,
+    String mouldWords,
+    String attitudeWords,
+    boolean kilnReading,
+    Optional<Double> heldInKiln,
+    Optional<String> read,
+    Optional<Shop> shop) {
+  public Plan {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(file, "file");
+    Objects.requireNonNull(digest, "digest");
+    Objects.requireNonNull(pourCase, "pourCase");
+    Objects.requireNonNull(want, "want");
+    assumed = List.copyOf(assumed);
+    needs = List.copyOf(needs);
+  }
+
+  /** Whether checking options are on, so that this is not a forecast. */
+  public boolean isCheck() {
+    return pourCase.checking().isOn();
+  }
+}

@@ -1,0 +1,333 @@
+package lastinch.cases.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads numbers, values with units and bands from the text of a file. */
+public final class QuantityText {
+  private static final MathContext FIGURES = new MathContext(40);
+  private static final int MOST_CHARACTERS = 200;
+  private static final int MOST_EXPONENT = 400;
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "([+-]?)(?:(\\d+) (\\d+)/(\\d+)|(\\d+)/(\\d+)|((?:\\d+\\.?\\d*|\\.\\d+)(?:[eE]([+-]?\\d+))?))");
+  private static final Pattern COMMA = Pattern.compile("^([+-]?\\d+),(\\d+)(.*)$");
+  private static final Pattern BAND = Pattern.compile("\\+-|\u00b1|\\+/-");
+  private static final Pattern POUNDS = Pattern.compile("^(.+?) ?lb,? (.+?) ?oz$");
+
+  private static final Map<String, String> LONG_NAMES =
+      Map.ofEntries(
+          Map.entry("inch", "in"),
+          Map.entry("inches", "in"),
+          Map.entry("''", "in"),
+          Map.entry("millimetre", "mm"),
+          Map.entry("millimetres", "mm"),
+          Map.entry("millimeters", "mm"),
+          Map.entry("feet", "ft"),
+          Map.entry("foot", "ft"),
+          Map.entry("sec", "s"),
+          Map.entry("secs", "s"),
+          Map.entry("second", "s"),
+          Map.entry("seconds", "s"),
+          Map.entry("minute", "min"),
+          Map.entry("minutes", "min"),
+          Map.entry("hour", "h"),
+          Map.entry("hours", "h"),
+          Map.entry("hr", "h"),
+          Map.entry("hrs", "h"),
+          Map.entry("lbs", "lb"),
+          Map.entry("pound", "lb"),
+          Map.entry("pounds", "lb"),
+          Map.entry("ounce", "oz"),
+          Map.entry("ounces", "oz"),
+          Map.entry("kilo", "kg"),
+          Map.entry("kilos", "kg"),
+          Map.entry("gram", "g"),
+          Map.entry("grams", "g"),
+          Map.entry("celsius", "degC"),
+          Map.entry("fahrenheit", "degF"),
+          Map.entry("degrees c", "degC"),
+          Map.entry("degrees f", "degF"),
+          Map.entry("degrees", "deg"),
+          Map.entry("degree", "deg"),
+          Map.entry("percent", "%"),
+          Map.entry("per cent", "%"),
+          Map.entry("kelvin", "K"));
+
+  private QuantityText() {}
+
+  /** Whether a text says that the value is not known. */
+  public static boolean isUnknown(String text) {
+    String plain = tidy(text).toLowerCase(Locale.ROOT).replace('\u2019', '\'');
+    return plain.equals("don't know") || plain.equals("dont know") || plain.equals("do not know");
+  }
+
+  /** A number without a unit. */
+  public static Parsed<BigDecimal> number(String text) {
+    String plain = tidy(text);
+    Head head = head(plain);
+    if (head.refusal.isPresent()) {
+      return head.refusal.get();
+    }
+    if (!head.rest.isEmpty()) {
+      return Parsed.bad(
+          "A plain number stands here, without \"" + head.rest + "\"",
+          plain.substring(0, plain.length() - head.rest.length()).strip());
+    }
+    return Parsed.good(head.value);
+  }
+
+  /** A value of a kind; a unit is required where the kind has one. */
+  public static Parsed<Quantity> quantity(String text, Dimension dimension) {
+    String plain = tidy(text);
+    if (dimension == Dimension.MASS) {
+      Matcher pounds = POUNDS.matcher(plain);
+      if (pounds.matches()) {
+        return pounds(text, pounds.group(1), pounds.group(2));
+      }
+    }
+    Head head = head(plain);
+    if (head.refusal.isPresent()) {
+      return refusedQuantity(head.refusal.get());
+    }
+    return withUnit(text, plain, head, dimension);
+  }
+
+  /** A value of a kind, with or without a band after it. */
+  public static Parsed<BandedQuantity> banded(String text, Dimension dimension) {
+    String plain = tidy(text);
+    Matcher sign = BAND.matcher(plain);
+    if (!sign.find()) {
+      Parsed<Quantity> bare = quantity(text, dimension);
+      if (bare instanceof Parsed.Bad<Quantity> bad) {
+        return bad.as();
+      }
+      Quantity q = bare.value().orElseThrow();
+      return Parsed.good(new BandedQuantity(q, q.si(), q.si(), false));
+    }
+    Parsed<Quantity> best = quantity(plain.substring(0, sign.start()), dimension);
+    if (best instanceof Parsed.Bad<Quantity> bad) {
+      return bad.as();
+    }
+    String halfText = plain.substring(sign.end()).strip();
+    Quantity q = best.value().orElseThrow();
+    Parsed<Double> half = halfWidth(halfText, q, dimension);
+    if (half instanceof Parsed.Bad<Double> bad) {
+      return bad.as();
+    }
+    double width = half.value().orElseThrow();
+    if (width < 0.0) {
+      return Parsed.bad("How sure you are cannot be negative", halfText.replaceFirst("^-\\s*", ""));
+    }
+    return Parsed.good(
+        new BandedQuantity(
+            new Quantity(q.si(), q.unit(), text.strip()), q.si() - width, q.si() + width, true));
+  }
+
+  private static Parsed<Double> halfWidth(String text, Quantity q, Dimension dimension) {
+    Head head = head(text);
+    if (head.refusal.isPresent()) {
+      Parsed.Bad<BigDecimal> bad = (Parsed.Bad<BigDecimal>) head.refusal.get();
+      return bad.as();
+    }
+    if (head.rest.equals("%") && dimension != Dimension.SHARE) {
+      if (dimension == Dimension.HEAT) {
+        return Parsed.bad(
+            "A heat is uncertain by degrees, not by a share", "+- 15 " + q.unit().symbol());
+      }
+      return Parsed.good(
+          Math.abs(q.si()) * head.value.divide(BigDecimal.valueOf(100), FIGURES).doubleValue());
+    }
+    Parsed<Quantity> width = withUnit(text, text, head, dimension.difference());
+    if (width instanceof Parsed.Bad<Quantity> bad) {
+      return bad.as();
+    }
+    return Parsed.good(width.value().orElseThrow().si());
+  }
+
+  private static Parsed<Quantity> pounds(String text, String poundText, String ounceText) {
+    Parsed<BigDecimal> pounds = number(poundText);
+    if (pounds instanceof Parsed.Bad<BigDecimal> bad) {
+      return bad.as();
+    }
+    Parsed<BigDecimal> ounces = number(ounceText);
+    if (ounces instanceof Parsed.Bad<BigDecimal> bad) {
+      return bad.as();
+    }
+    Unit lb = Dimension.MASS.unit("lb").orElseThrow();
+    BigDecimal sum =
+        pounds
+            .value()
+            .orElseThrow()
+            .add(ounces.value().orElseThrow().divide(BigDecimal.valueOf(16), FIGURES));
+    return Parsed.good(new Quantity(lb.toSi(sum), lb, text.strip()));
+  }
+
+  private static Parsed<Quantity> withUnit(
+      String text, String plain, Head head, Dimension dimension) {
+    Optional<Unit> unit = dimension.unit(head.rest);
+    if (unit.isPresent()) {
+      double si = unit.get().toSi(head.value);
+      if (!Double.isFinite(si)) {
+        return Parsed.bad("That number is far too large");
+      }
+      return Parsed.good(new Quantity(si, unit.get(), text.strip()));
+    }
+    String numberText = plain.substring(0, plain.length() - head.rest.length()).strip();
+    if (head.rest.isEmpty()) {
+      return missingUnit(numberText, dimension);
+    }
+    if (dimension == Dimension.NUMBER) {
+      return Parsed.bad("A plain number stands here, without \"" + head.rest + "\"", numberText);
+    }
+    for (Dimension other : Dimension.values()) {
+      if (other != Dimension.NUMBER && other.unit(head.rest).isPresent()) {
+        return Parsed.bad(
+            capital(dimension.words())
+                + " is needed here, and "
+                + head.rest
+                + " is the unit of "
+                + other.words()
+                + ". Units that fit: "
+                + dimension.offered());
+      }
+    }
+    String nearest = nearestUnit(head.rest, dimension);
+    String sentence =
+        "\"" + head.rest + "\" is no unit this knows. Units that fit: " + dimension.offered();
+    return nearest.isEmpty()
+        ? Parsed.bad(sentence)
+        : Parsed.bad(sentence, numberText + " " + nearest);
+  }
+
+  private static Parsed<Quantity> missingUnit(String number, Dimension dimension) {
+    List<Unit> units = dimension.units();
+    if (dimension == Dimension.LENGTH) {
+      return Parsed.bad("Millimetres or inches? Write " + number + " mm or " + number + " in");
+    }
+    if (dimension == Dimension.HEAT || dimension == Dimension.HEAT_DIFFERENCE) {
+      return Parsed.bad("degC or degF? Write " + number + " degC or " + number + " degF");
+    }
+    if (units.size() == 1) {
+      return Parsed.bad("The unit is missing", number + " " + units.get(0).symbol());
+    }
+    return Parsed.bad(
+        "The unit is missing. Write "
+            + number
+            + " "
+            + units.get(0).symbol()
+            + " or "
+            + number
+            + " "
+            + units.get(1).symbol());
+  }
+
+  private static String nearestUnit(String typed, Dimension dimension) {
+    String lower = typed.toLowerCase(Locale.ROOT).replace(".", "");
+    List<String> near = new ArrayList<>();
+    for (String spelling : dimension.spellings()) {
+      String candidate = spelling.toLowerCase(Locale.ROOT);
+      if (candidate.equals(lower)
+          || (LONG_NAMES.containsKey(lower) && LONG_NAMES.get(lower).equals(spelling))) {
+        near.add(spelling);
+      }
+    }
+    return near.isEmpty() ? "" : near.get(0);
+  }
+
+  /** A number at the start of a text, what follows it, or why there is none. */
+  private record Head(BigDecimal value, String rest, Optional<Parsed<BigDecimal>> refusal) {
+    static Head refused(String sentence, Optional<String> suggestion) {
+      return new Head(BigDecimal.ZERO, "", Optional.of(new Parsed.Bad<>(sentence, suggestion)));
+    }
+  }
+
+  private static Head head(String plain) {
+    if (plain.isEmpty()) {
+      return Head.refused("Nothing stands here; a value is needed", Optional.empty());
+    }
+    if (plain.length() > MOST_CHARACTERS) {
+      return Head.refused("That is far too long for a value", Optional.empty());
+    }
+    Matcher comma = COMMA.matcher(plain);
+    if (comma.matches()) {
+      return Head.refused(
+          "A number takes a point, not a comma",
+          Optional.of(comma.group(1) + "." + comma.group(2) + comma.group(3)));
+    }
+    Matcher m = NUMBER.matcher(plain);
+    if (!m.lookingAt()) {
+      return Head.refused(notANumber(plain), Optional.empty());
+    }
+    String rest = plain.substring(m.end()).strip();
+    if (!rest.isEmpty() && rest.charAt(0) == ':') {
+      return Head.refused(
+          "A clock time or ratio cannot stand here; write seconds or minutes with their unit",
+          Optional.empty());
+    }
+    String exponent = m.group(8);
+    if (exponent != null
+        && (exponent.length() > 5 || Math.abs(Integer.parseInt(exponent)) > MOST_EXPONENT)) {
+      return Head.refused("That number is far outside anything that can be cast", Optional.empty());
+    }
+    return value(m, rest);
+  }
+
+  private static Head value(Matcher m, String rest) {
+    BigDecimal value;
+    if (m.group(7) != null) {
+      value = new BigDecimal(m.group(7));
+    } else {
+      boolean mixed = m.group(2) != null;
+      BigDecimal top = new BigDecimal(m.group(mixed ? 3 : 5));
+      BigDecimal bottom = new BigDecimal(m.group(mixed ? 4 : 6));
+      if (bottom.signum() == 0) {
+        return Head.refused("Nothing can be divided by 0", Optional.empty());
+      }
+      value = top.divide(bottom, FIGURES);
+      if (mixed) {
+        value = value.add(new BigDecimal(m.group(2)));
+      }
+    }
+    if (m.group(1).equals("-")) {
+      value = value.negate();
+    }
+    return new Head(value, rest, Optional.empty());
+  }
+
+  private static String notANumber(String plain) {
+    String lower = plain.toLowerCase(Locale.ROOT);
+    return switch (lower) {
+      case "yes", "no", "on", "off", "true", "false" ->
+          "A number with its unit is needed here, not " + lower;
+      case "nan", ".nan", "inf", ".inf", "-inf", "-.inf", "infinity", "-infinity" ->
+          "That is no number anyone can measure";
+      default -> "A number is needed here";
+    };
+  }
+
+  private static Parsed<Quantity> refusedQuantity(Parsed<BigDecimal> refusal) {
+    return ((Parsed.Bad<BigDecimal>) refusal).as();
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** Single spaces, plain minus signs, nothing at the ends. */
+  private static String tidy(String text) {
+    return text.replace('\u00a0', ' ')
+        .replace('\u202f', ' ')
+        .replace('\u2009', ' ')
+        .replace('\u2212', '-')
+        .replaceAll("\\s+", " ")
+        .strip();
+  }
+}
