@@ -1,5 +1,6 @@
 /** Physics and numerics: flow and freezing of metal in thin cavities. SI units and kelvin only. */
 module lastinch.solver {
+  requires ejml.core;
   requires ejml.ddense;
   requires commons.math3;
 

@@ -19,6 +19,9 @@ final class Air {
   /** Least share of a cell that a pocket's volume counts as [-]. */
   private static final double FLOOR = 1e-3;
 
+  /** A pocket under this share of the first air is about to close; its pressure says little [-]. */
+  private static final double LAST_GAP = 0.01;
+
   private static final int NEWTON = 25;
 
   private final State state;
@@ -47,11 +50,12 @@ final class Air {
   private int pockets;
   private double leaked;
   private final double initial;
+  private final double initialVolume;
   private double peakOver;
 
   Air(State state, PourCase job) {
     this.state = state;
-    on = job.checking().pushesBack() && state.melt.water == false;
+    on = job.checking().pushesBack() && !state.melt.water;
     MouldMedium medium = job.mould().medium();
     permeability = medium.permeability().value();
     porosity = Math.max(1e-3, medium.porosity());
@@ -68,6 +72,7 @@ final class Air {
       sum += mass[c.index];
     }
     initial = sum;
+    initialVolume = sum * GAS * temperature / OPEN;
     int nodes = n + state.wet.length;
     pocketOf = new int[nodes];
     open = new boolean[nodes];
@@ -84,6 +89,12 @@ final class Air {
   /** Finds the pockets anew after an event. */
   void relabel() {
     int n = state.channels.length;
+    for (Channel c : state.channels) {
+      if (c.gapClosed()) {
+        leaked += mass[c.index];
+        mass[c.index] = 0.0;
+      }
+    }
     for (int i = 0; i < pocketOf.length; i++) {
       pocketOf[i] = i;
     }
@@ -298,7 +309,9 @@ final class Air {
       }
     }
     double at = pocketPressure(p, now > 0.0 ? (before - now) / dt : before / dt, dt);
-    peakOver = Math.max(peakOver, at - OPEN);
+    if (now > LAST_GAP * initialVolume) {
+      peakOver = Math.max(peakOver, at - OPEN);
+    }
     double held = now > 0.0 ? at * now / (GAS * temperature) : 0.0;
     leaked += pocketMass[p] - held;
     pocketMass[p] = held;

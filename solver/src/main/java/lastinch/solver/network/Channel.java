@@ -27,6 +27,7 @@ final class Channel {
   double flowA;
   double flowB;
   boolean full;
+  private boolean filledByB;
 
   /** Stopped by freezing at {@link #frozenCell}. */
   boolean frozen;
@@ -129,8 +130,17 @@ final class Channel {
     return shape.rise() > Stream.LEVEL;
   }
 
+  /** The front that filled this channel or is on its way through it. */
+  Front leadingFront() {
+    if (full) {
+      return filledByB ? frontB : frontA;
+    }
+    return hasPlugA() && (volumeA > 0.0 || !hasPlugB()) ? frontA : frontB;
+  }
+
   /** Joins both plugs into one; momentum is kept. */
   void close(double inertiaA, double inertiaB) {
+    filledByB = !hasPlugA() || volumeA <= 0.0;
     double sum = inertiaA + inertiaB;
     flowA = sum > 0.0 ? (inertiaA * flowA + inertiaB * flowB) / sum : 0.0;
     flowB = 0.0;

@@ -52,8 +52,9 @@ final class Ending {
     Channel leading = leadingChannel();
     boolean stopped =
         !leading.full
-            && (leading.hasPlugA() && leading.frontA.isStopped()
-                || !leading.hasPlugA() && leading.hasPlugB() && leading.frontB.isStopped());
+            && (leading.hasPlugA()
+                ? leading.frontA.isStopped()
+                : leading.hasPlugB() && leading.frontB.isStopped());
     return !inFlight && (stopped || frozenOnTheWay().isPresent());
   }
 

@@ -7,21 +7,26 @@ import java.util.List;
  * closed.
  *
  * @param channels geometry, in the order of the way
- * @param jointA joint at face 0 of each channel, {@link #CLOSED} for a closed end
- * @param jointB joint at the last face of each channel
- * @param losses loss coefficients of each channel's ends
+ * @param links where each channel's ends hang
  * @param joints number of joints
  * @param vents open holes
  */
 record Graph(
     List<ChannelShape> channels,
-    int[] jointA,
-    int[] jointB,
-    List<EndLosses> losses,
+    List<Link> links,
     int joints,
     List<VentPoint> vents) {
   static final int CLOSED = -1;
   static final int CUP = 0;
+
+  /**
+   * Ends of a channel.
+   *
+   * @param jointA joint at face 0, {@link #CLOSED} for a closed end
+   * @param jointB joint at the last face
+   * @param losses loss coefficients of both ends
+   */
+  record Link(int jointA, int jointB, EndLosses losses) {}
 
   /**
    * Loss coefficients on the velocity head in the channel's own end [-].

@@ -6,6 +6,7 @@ import lastinch.solver.physics.Capillary;
 import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Slurry;
+import lastinch.solver.result.PassageRecord.Role;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -13,11 +14,15 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 /**
  * Flows of all columns of metal for one step: each column is rigid and incompressible, its momentum
  * implicit, losses by Newton steps; joints that hold metal conserve volume. Fronts held by surface
- * tension stand exactly, found by an active set that tries standing first.
+ * tension stand exactly, found by an active set that tries standing first. The surface in the sprue,
+ * stirred by falling metal, is never held.
  */
 final class Hydraulics {
   private static final int NEWTON = 30;
   private static final int MODES = 12;
+
+  /** A pool may drain in this time at the fastest [s]; twice the longest step. */
+  private static final double DRAIN = 10e-3;
 
   /** A fresh front drags the metal round it along [Pa s2/m2 over the root of the area]. */
   private static final double OPENING = 0.8;
@@ -28,12 +33,15 @@ final class Hydraulics {
   private final boolean openingInertia;
   private final Leg[] legs;
   private int legCount;
+  private final double[] oldA;
+  private final double[] oldB;
   private final int[] row;
   private final DMatrixRMaj matrix;
   private final DMatrixRMaj right;
   private final DMatrixRMaj unknown;
   private final LinearSolverDense<DMatrixRMaj> solver;
   private double dt;
+  private int shallowHolds;
 
   Hydraulics(State state, Air air, Checking checking) {
     this.state = state;
@@ -44,12 +52,22 @@ final class Hydraulics {
     for (int i = 0; i < legs.length; i++) {
       legs[i] = new Leg();
     }
+    oldA = new double[state.channels.length];
+    oldB = new double[state.channels.length];
     int joints = state.wet.length;
     row = new int[joints];
     matrix = new DMatrixRMaj(joints, joints);
     right = new DMatrixRMaj(joints, 1);
     unknown = new DMatrixRMaj(joints, 1);
     solver = LinearSolverFactory_DDRM.chol(joints);
+  }
+
+  /** Remembers the flows that a step, solved once or more, starts from. */
+  void keepOldFlows() {
+    for (Channel c : state.channels) {
+      oldA[c.index] = c.flowA;
+      oldB[c.index] = c.flowB;
+    }
   }
 
   /** Computes the flows of a step of length {@code step} [s] and stores them in the channels. */
@@ -62,7 +80,35 @@ final class Hydraulics {
         break;
       }
     }
+    if (holdShallowPools()) {
+      newton();
+    }
     store();
+  }
+
+  /** A pool gives no more than it holds over a short time, so that it never runs out in a step. */
+  private boolean holdShallowPools() {
+    boolean any = false;
+    for (int i = 0; i < legCount; i++) {
+      Leg leg = legs[i];
+      if (leg.front == null || leg.front.motion >= 0) {
+        continue;
+      }
+      double most = plugVolume(leg) / DRAIN;
+      double drawn = leg.frontSide > 0 ? -leg.flow : leg.flow;
+      if (drawn > most) {
+        leg.drawsAtMost = true;
+        leg.held = leg.frontSide > 0 ? -most : most;
+        any = true;
+        shallowHolds++;
+      }
+    }
+    return any;
+  }
+
+  /** How often a shallow pool limited a flow. */
+  int shallowHolds() {
+    return shallowHolds;
   }
 
   private void gatherLegs() {
@@ -79,7 +125,7 @@ final class Hydraulics {
         if (c.jointA == Graph.CLOSED || c.jointB == Graph.CLOSED) {
           c.flowA = 0.0;
         } else {
-          addLeg(c, 0, null, c.flowA);
+          addLeg(c, 0, null, oldA[c.index]);
         }
       } else {
         addPlug(c, true);
@@ -100,7 +146,7 @@ final class Hydraulics {
       }
       return;
     }
-    addLeg(c, plugA ? 1 : -1, front, plugA ? c.flowA : c.flowB);
+    addLeg(c, plugA ? 1 : -1, front, plugA ? oldA[c.index] : oldB[c.index]);
   }
 
   private void addLeg(Channel c, int frontSide, Front front, double flow) {
@@ -115,6 +161,7 @@ final class Hydraulics {
     leg.openArea = 0.0;
     leg.openSide = 0;
     leg.capillary = 0.0;
+    leg.drawsAtMost = false;
     leg.from = frontSide < 0 ? Leg.KNOWN : joinedAt(leg, c.jointA, -1);
     leg.to = frontSide > 0 ? Leg.KNOWN : joinedAt(leg, c.jointB, 1);
     measure(leg);
@@ -167,7 +214,7 @@ final class Hydraulics {
       leg.openArea = area;
       leg.openSide = leg.frontSide;
       leg.capillary =
-          state.melt.capillaryStrength == 0.0
+          state.melt.capillaryStrength == 0.0 || shape.role == Role.SPRUE
               ? 0.0
               : Capillary.push(
                   state.melt.capillaryStrength,
@@ -251,7 +298,10 @@ final class Hydraulics {
         Leg leg = legs[i];
         if (!stands(leg)) {
           setFrontPressure(leg);
-          if (isForced(leg)) {
+          if (leg.drawsAtMost) {
+            leg.alpha = leg.held;
+            leg.beta = 0.0;
+          } else if (isForced(leg)) {
             leg.alpha = leg.channel.jointA == Graph.CUP ? state.forcedFlow : -state.forcedFlow;
             leg.beta = 0.0;
           } else {
@@ -392,7 +442,7 @@ final class Hydraulics {
       if (motion != 0) {
         if (motion * ahead < 0.0) {
           boolean usedUp = motion > 0 && plugVolume(leg) <= 0.0;
-          leg.front.motion = usedUp || leg.capillary > 0.0 && round < MODES / 2 ? 0 : -motion;
+          leg.front.motion = usedUp || (leg.capillary > 0.0 && round < MODES / 2) ? 0 : -motion;
           changed = true;
         }
       } else {

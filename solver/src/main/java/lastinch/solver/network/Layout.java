@@ -35,9 +35,7 @@ final class Layout {
   private final double cell;
   private final MouldHeat mouldHeat;
   private final List<ChannelShape> shapes = new ArrayList<>();
-  private final List<Integer> fromJoint = new ArrayList<>();
-  private final List<Integer> toJoint = new ArrayList<>();
-  private final List<Graph.EndLosses> losses = new ArrayList<>();
+  private final List<Graph.Link> links = new ArrayList<>();
   private int joints;
 
   private Layout(PourCase job, MouldHeat mouldHeat) {
@@ -97,9 +95,7 @@ final class Layout {
     addPiece(limb, rise, joint, area, fromTip, bend);
     return new Graph(
         List.copyOf(shapes),
-        fromJoint.stream().mapToInt(Integer::intValue).toArray(),
-        toJoint.stream().mapToInt(Integer::intValue).toArray(),
-        List.copyOf(losses),
+        List.copyOf(links),
         joints,
         ventPoints());
   }
@@ -273,9 +269,7 @@ final class Layout {
   }
 
   private void link(int a, int b, Graph.EndLosses loss) {
-    fromJoint.add(a);
-    toJoint.add(b);
-    losses.add(loss);
+    links.add(new Graph.Link(a, b, loss));
   }
 
   private List<Graph.VentPoint> ventPoints() {

@@ -34,6 +34,11 @@ final class Leg {
   /** Capillary push at the front's position [Pa]. */
   double capillary;
 
+  /** Whether a shallow pool limits the flow, and to what [m3/s]. */
+  boolean drawsAtMost;
+
+  double held;
+
   /** Pressures at known ends [Pa]. */
   double knownFrom;
 

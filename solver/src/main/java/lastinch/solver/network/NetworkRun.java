@@ -16,6 +16,11 @@ final class NetworkRun {
   /** A run that still moves after this long has lost its way [s]. */
   private static final double HARD_END = 120.0;
 
+  /** Solves of a step that an event shortens, and how near its end an event needs no other [-]. */
+  private static final int SOLVES = 4;
+
+  private static final double EVENT_NEAR = 0.98;
+
   final PourCase job;
   final MouldHeat mouldHeat;
   final Graph graph;
@@ -135,14 +140,7 @@ final class NetworkRun {
 
   /** One flow step: the hand, the columns, what falls, what closes or opens, and heat when due. */
   void step() {
-    double dt = choice.next();
-    air.beginStep();
-    hydraulics.solve(dt);
-    if (topology.breakPulledColumns(hydraulics)) {
-      air.beginStep();
-      hydraulics.solve(dt);
-    }
-    dt = choice.trim(dt);
+    double dt = solveFlows(choice.next());
     recorder.beginStep();
     pour(dt);
     tips.advance(dt);
@@ -155,11 +153,32 @@ final class NetworkRun {
     falls.advance(dt);
     state.time += dt;
     recorder.endStep(dt);
+    air.endStep(dt);
     topology.settle();
     falls.send();
-    air.endStep(dt);
     steps++;
     heatWhenDue(dt);
+  }
+
+  /** Solves the flows of a step and shortens it to the first event; returns the step [s]. */
+  private double solveFlows(double longest) {
+    double dt = longest;
+    hydraulics.keepOldFlows();
+    for (int k = 0; k < SOLVES; k++) {
+      air.beginStep();
+      hydraulics.solve(dt);
+      if (k == 0 && topology.breakPulledColumns(hydraulics)) {
+        hydraulics.keepOldFlows();
+        air.beginStep();
+        hydraulics.solve(dt);
+      }
+      double shorter = choice.trim(dt);
+      if (k == SOLVES - 1 || shorter >= EVENT_NEAR * dt) {
+        return shorter;
+      }
+      dt = shorter;
+    }
+    return dt;
   }
 
   private void pour(double dt) {

@@ -68,9 +68,9 @@ final class State {
               k,
               first,
               allCells,
-              graph.jointA()[k],
-              graph.jointB()[k],
-              graph.losses().get(k),
+              graph.links().get(k).jointA(),
+              graph.links().get(k).jointB(),
+              graph.links().get(k).losses(),
               melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]));
       first += shape.cells;
     }

@@ -1,5 +1,7 @@
 package lastinch.solver.network;
 
+import lastinch.solver.result.PassageRecord.Role;
+
 /**
  * What hangs together: joints fill and run dry, plugs begin, meet, fill their channels and break off.
  * Everything here happens between steps.
@@ -28,11 +30,13 @@ final class Topology {
   /** Settles everything that happened in the step just made. */
   void settle() {
     changed = false;
+    for (Channel c : state.channels) {
+      changed |= startRecedingFromDryJoint(c);
+    }
     for (int round = 0; round < 4 + state.channels.length; round++) {
       boolean again = false;
       for (Channel c : state.channels) {
         again |= closeIfMet(c);
-        again |= startRecedingFromDryJoint(c);
       }
       again |= wetJoints();
       restLanded();
@@ -190,8 +194,8 @@ final class Topology {
 
   /** Whether metal comes down to this end. */
   private static boolean isSupply(Channel c, int end) {
-    return (State.isEndA(end) ? c.fallsTowardsA() : c.fallsTowardsB()) && c.stream.size() > 0
-        || c.shape.role == lastinch.solver.result.PassageRecord.Role.SPRUE;
+    boolean downHere = State.isEndA(end) ? c.fallsTowardsA() : c.fallsTowardsB();
+    return (downHere && c.stream.size() > 0) || c.shape.role == Role.SPRUE;
   }
 
   private static double flowAtA(Channel c) {
@@ -270,7 +274,7 @@ final class Topology {
       boolean fromA = leg.frontSide >= 0 && c.fallsTowardsB() && leg.flow > 0.0;
       boolean fromB = leg.frontSide <= 0 && c.fallsTowardsA() && leg.flow < 0.0;
       int joint = fromA ? c.jointA : fromB ? c.jointB : Graph.CLOSED;
-      if (joint == Graph.CLOSED || !state.wet[joint] || joint == Graph.CUP && state.cupIsHeld) {
+      if (joint == Graph.CLOSED || !state.wet[joint] || (joint == Graph.CUP && state.cupIsHeld)) {
         continue;
       }
       double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];

@@ -1,7 +1,11 @@
 package lastinch.solver.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.network.NetworkSolver;
+import lastinch.solver.network.Scope;
 import lastinch.solver.result.PourResult;
 
 /** The one way to run a case. */
@@ -16,9 +20,15 @@ public final class DryPour {
    * @param stopRequested polled once per step; the run then ends as cancelled with what there is
    * @throws UnsupportedCase when the case needs a part of the solver that does not exist
    */
-  @SuppressWarnings("DoNotCallSuggester")
   public static PourResult run(
       PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
-    throw new UnsupportedOperationException("not built");
+    List<UnsupportedCase.Need> needs = new ArrayList<>();
+    for (Scope.Part part : Scope.missing(pourCase)) {
+      needs.add(UnsupportedCase.Need.valueOf(part.name()));
+    }
+    if (!needs.isEmpty()) {
+      throw new UnsupportedCase(needs);
+    }
+    return NetworkSolver.run(pourCase, observer::onStep, stopRequested);
   }
 }

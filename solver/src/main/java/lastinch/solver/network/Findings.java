@@ -1,0 +1,211 @@
+package lastinch.solver.network;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.Alloy;
+import lastinch.solver.physics.SplashLimit;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.Finding.Kind;
+import lastinch.solver.result.Finding.Severity;
+import lastinch.solver.result.PassageRecord.Role;
+import lastinch.solver.result.Spot;
+
+/** What a caster should hear besides the verdict, heaviest first. */
+final class Findings {
+  /** Gap in capillary lengths up to which metal fills it from face to face [-]. */
+  private static final double PUDDLE = 1.5;
+
+  private static final double AIR_COUNTS = 200.0;
+  private static final double TIMES_APART = 0.2;
+  private static final double FLASK_APART = 5.0;
+
+  private final NetworkRun run;
+  private final boolean filled;
+  private final List<Finding> found = new ArrayList<>();
+
+  Findings(NetworkRun run, boolean filled) {
+    this.run = run;
+    this.filled = filled;
+  }
+
+  List<Finding> list() {
+    metal();
+    sprue();
+    gates();
+    falls();
+    puddles();
+    air();
+    mould();
+    doubts();
+    found.sort((a, b) -> b.severity().compareTo(a.severity()));
+    return List.copyOf(found);
+  }
+
+  private void add(Kind kind, Severity severity, Optional<Spot> where, Object... figures) {
+    Map<String, Double> named = new LinkedHashMap<>();
+    for (int i = 0; i < figures.length; i += 2) {
+      named.put((String) figures[i], (Double) figures[i + 1]);
+    }
+    found.add(new Finding(kind, severity, where, named));
+  }
+
+  private void metal() {
+    PourCase job = run.job;
+    double melted = job.metal().melted();
+    double needed = run.massToRim - job.gating().cup().volume() * run.melt.density;
+    if (melted < needed && !run.isFedDirectly()) {
+      add(Kind.TOO_LITTLE_METAL, Severity.SERIOUS, Optional.empty(), "needed", needed, "melted", melted);
+    }
+    if (job.pour() instanceof Pour.Both both) {
+      double typed = both.empties().value();
+      double implied = melted / both.rate(melted, run.massToRim);
+      if (Math.abs(implied - typed) > TIMES_APART * typed) {
+        add(
+            Kind.POUR_TIMES_DISAGREE, Severity.WATCH, Optional.empty(), "typed", typed, "implied", implied);
+      }
+    }
+    if (run.state.cup.spilled() > 1e-3 * melted) {
+      add(
+          Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.state.cup.spilled());
+    }
+    if (run.state.cup.crucibleEmpty() && run.state.cup.level() <= 0.0 && !filled) {
+      add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.state.time);
+    }
+  }
+
+  private void sprue() {
+    if (!run.isFedDirectly() && !run.state.wet[Graph.CUP]) {
+      add(
+          Kind.SPRUE_NEVER_FULL,
+          Severity.NOTE,
+          Optional.empty(),
+          "standing",
+          run.flowWatch.mostStanding(),
+          "couldPass",
+          run.flowWatch.couldPass());
+    }
+  }
+
+  private double splashSpeed() {
+    Alloy alloy = run.job.metal().alloy();
+    return SplashLimit.speed(Math.max(1e-6, alloy.surfaceTension().value()), run.melt.density);
+  }
+
+  private void gates() {
+    double limit = SplashLimit.TRADE;
+    for (Channel c : run.state.channels) {
+      double speed = run.recorder.peakSpeed[c.index];
+      if (c.shape.role == Role.GATE && speed > limit) {
+        add(
+            Kind.GATE_SPLASHES,
+            speed > 2.0 * limit ? Severity.SERIOUS : Severity.WATCH,
+            Optional.of(new Spot(c.shape.name, 0.0)),
+            "speed",
+            speed,
+            "limit",
+            limit);
+      }
+    }
+  }
+
+  private void falls() {
+    double limit = SplashLimit.fallHeight(splashSpeed());
+    int channel = run.falls.highestFallChannel();
+    if (channel >= 0 && run.falls.highestFall() > limit) {
+      add(
+          Kind.FALLS,
+          Severity.WATCH,
+          Optional.of(new Spot(run.state.channels[channel].shape.name, 0.0)),
+          "height",
+          run.falls.highestFall(),
+          "limit",
+          limit);
+    }
+  }
+
+  private void puddles() {
+    if (run.job.mould().attitude().upright() || run.melt.water) {
+      return;
+    }
+    double limit = PUDDLE * run.melt.capillaryLength;
+    for (Channel c : run.state.channels) {
+      if (!NetworkRun.isPiece(c.shape)) {
+        continue;
+      }
+      double thickest = 0.0;
+      for (double t : c.shape.thickness) {
+        thickest = Math.max(thickest, t);
+      }
+      if (thickest > limit) {
+        add(
+            Kind.PUDDLES,
+            Severity.NOTE,
+            Optional.of(new Spot(c.shape.name, 0.0)),
+            "thickness",
+            thickest,
+            "limit",
+            limit);
+      }
+    }
+  }
+
+  private void air() {
+    if (run.air.peakOver() > AIR_COUNTS) {
+      add(
+          Kind.AIR_PUSHES_BACK,
+          Severity.WATCH,
+          Optional.empty(),
+          "pressure",
+          run.air.peakOver());
+    }
+  }
+
+  private void mould() {
+    double temperature = run.job.mould().temperature().value();
+    double ceiling = run.job.mould().medium().ceiling().value();
+    if (temperature > ceiling) {
+      add(
+          Kind.ABOVE_CEILING,
+          Severity.SERIOUS,
+          Optional.empty(),
+          "temperature",
+          temperature,
+          "ceiling",
+          ceiling);
+    }
+    double edge = run.mouldHeat.atNearestEdge();
+    if (temperature - edge > FLASK_APART) {
+      add(Kind.FLASK_EDGE, Severity.NOTE, Optional.empty(), "kiln", temperature, "edge", edge);
+    }
+  }
+
+  private void doubts() {
+    double solid = run.heat.mostSolidAnywhere();
+    if (solid > run.melt.skinFrees) {
+      add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
+    }
+    for (Channel c : run.state.channels) {
+      if (c.shape.role == Role.PIECE && c.mushShare > 0.1 && c.mushShare < 0.9) {
+        add(
+            Kind.MUSH_SHARE_COUNTS,
+            Severity.NOTE,
+            Optional.of(new Spot(c.shape.name, 0.0)),
+            "share",
+            c.mushShare);
+      }
+    }
+    if (run.melt.table.clamps() > 0) {
+      add(
+          Kind.TABLE_CLAMPED,
+          Severity.WATCH,
+          Optional.empty(),
+          "count",
+          (double) run.melt.table.clamps());
+    }
+  }
+}
