@@ -21,6 +21,16 @@ public interface Materials {
    */
   Optional<MouldMedium> medium(String name, Make make);
 
+  /**
+   * The mould medium as it meets an alloy; how hard a mould pulls heat while the metal is liquid
+   * depends on the metal.
+   *
+   * @param alloy name or alias of the alloy poured
+   */
+  default Optional<MouldMedium> medium(String name, Make make, String alloy) {
+    return medium(name, make);
+  }
+
   /** Names of all alloys, as printed, in the order of the catalogue. */
   List<String> alloyNames();
 

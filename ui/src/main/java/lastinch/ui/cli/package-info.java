@@ -1,2 +1,0 @@
-/** The command line. */
-package lastinch.ui.cli;
