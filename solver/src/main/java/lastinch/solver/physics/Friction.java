@@ -154,7 +154,7 @@ public final class Friction {
 
   /**
    * Darcy f Re of a rectangular duct in laminar flow [-]: the polynomial of Shah & London, within
-   * 0.05 % of the series solution.
+   * 0.06 % of the series solution.
    *
    * @param aspect short side over long side [-], 0 to 1
    */

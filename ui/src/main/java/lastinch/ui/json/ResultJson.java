@@ -1,0 +1,231 @@
+package lastinch.ui.json;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastinch.solver.result.Accounts;
+import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.LapStretch;
+import lastinch.solver.result.Margin;
+import lastinch.solver.result.Meeting;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.Stop;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Reasons;
+import lastinch.ui.words.UnitChoice;
+import lastinch.ui.words.Verdict;
+
+/** A dry pour in the format {@value #FORMAT}; its schema is the resource result-schema.json. */
+public final class ResultJson {
+  /** Name and version of the format. */
+  public static final String FORMAT = "last inch result 1";
+
+  private static final double MILLI = 1e3;
+  private static final int DIGITS = 6;
+  private static final int ERROR_DIGITS = 3;
+  private static final Figures METRIC = new Figures(UnitChoice.MM);
+
+  private ResultJson() {}
+
+  /** The answer as text, without a line end. */
+  public static String of(PouredPlan plan) {
+    PourResult result = plan.result();
+    JsonText json = new JsonText();
+    json.open('{').put("format", FORMAT);
+    json.open("case", '{')
+        .put("title", plan.pourCase().title())
+        .put("file", plan.file())
+        .put("digest", plan.digest())
+        .close('}');
+    if (plan.pourCase().checking().isOn()) {
+      json.put("checking", true);
+    }
+    json.put("solver", result.record().solver());
+    head(json, result);
+    stops(json, result);
+    edges(json, result);
+    gates(json, result);
+    meetings(json, result);
+    laps(json, result);
+    findings(json, result);
+    books(json, result);
+    return json.close('}').text();
+  }
+
+  private static void head(JsonText json, PourResult result) {
+    Optional<Verdict> verdict = Verdict.of(result);
+    if (verdict.isPresent()) {
+      json.put("verdict", verdict.get().key());
+    } else {
+      json.nothing("verdict");
+    }
+    json.put("outcome", Reasons.key(result.outcome()));
+    if (result.outcome() instanceof Outcome.BrokeDown b) {
+      json.open("breakdown", '{')
+          .put("place", b.place())
+          .put("quantity", b.quantity())
+          .put("reason", b.reason())
+          .close('}');
+    }
+    if (result.edges().isEmpty()) {
+      json.nothing("edgesRounded");
+    } else {
+      json.put(
+          "edgesRounded",
+          result.edges().stream().anyMatch(e -> e.state() == EdgeStretch.State.ROUNDED));
+    }
+    json.open("band", '{').open("best", '{').put("outcome", Reasons.key(result.outcome()));
+    length(json, "reach_mm", result.reach());
+    json.put("heatToSpare", result.margin().heat(), DIGITS).close('}').close('}');
+    json.put("filledFraction", result.filledFraction(), DIGITS)
+        .put("endTime_s", result.outcome().time(), DIGITS)
+        .put("flowLimitedBy", Reasons.key(result.flowLimitedBy()));
+    heat(json, "entered_degC", result.entered());
+  }
+
+  private static void stops(JsonText json, PourResult result) {
+    json.open("stops", '[');
+    for (Stop stop : result.stops()) {
+      json.open('{').put("passage", stop.passage());
+      length(json, "at_mm", stop.at());
+      length(json, "short_mm", stop.missing());
+      json.put("time_s", stop.time(), DIGITS).put("reason", Reasons.key(stop.reason()));
+      spot(json, "closedAt", stop.closedAt());
+      heat(json, "temperature_degC", stop.temperature());
+      json.put("solidFraction", stop.solidFraction(), DIGITS).close('}');
+    }
+    json.close(']');
+  }
+
+  private static void edges(JsonText json, PourResult result) {
+    json.open("edges", '[');
+    for (EdgeStretch edge : result.edges()) {
+      json.open('{');
+      length(json, "from_mm", edge.from());
+      length(json, "to_mm", edge.to());
+      json.put("state", camel(edge.state())).close('}');
+    }
+    json.close(']');
+  }
+
+  private static void gates(JsonText json, PourResult result) {
+    json.open("gates", '[');
+    for (GateRecord gate : result.gates()) {
+      json.open('{').put("name", gate.name());
+      length(json, "at_mm", gate.at());
+      json.put("first_s", gate.first(), DIGITS)
+          .put("froze_s", gate.froze(), DIGITS)
+          .put("peakSpeed_m_s", gate.peakSpeed(), DIGITS)
+          .put("share", gate.share(), DIGITS)
+          .close('}');
+    }
+    json.close(']');
+  }
+
+  private static void meetings(JsonText json, PourResult result) {
+    json.open("meetings", '[');
+    for (Meeting meeting : result.meetings()) {
+      json.open('{').put("passage", meeting.passage());
+      length(json, "at_mm", meeting.at());
+      json.put("time_s", meeting.time(), DIGITS);
+      heat(json, "temperatureA_degC", meeting.temperatureA());
+      heat(json, "temperatureB_degC", meeting.temperatureB());
+      json.put("solidFraction", meeting.solidFraction(), DIGITS)
+          .put("kind", Reasons.key(meeting.kind()))
+          .close('}');
+    }
+    json.close(']');
+  }
+
+  private static void laps(JsonText json, PourResult result) {
+    json.open("laps", '[');
+    for (LapStretch lap : result.laps()) {
+      json.open('{').put("passage", lap.passage());
+      length(json, "from_mm", lap.from());
+      length(json, "to_mm", lap.to());
+      json.put("worstIndex", lap.worstIndex(), DIGITS).close('}');
+    }
+    json.close(']');
+  }
+
+  private static void findings(JsonText json, PourResult result) {
+    json.open("findings", '[');
+    for (Finding finding : result.findings()) {
+      json.open('{').put("kind", camel(finding.kind())).put("severity", camel(finding.severity()));
+      spot(json, "where", finding.where());
+      json.open("figures", '{');
+      for (Map.Entry<String, Double> figure : finding.figures().entrySet()) {
+        json.put(figure.getKey(), figure.getValue(), DIGITS);
+      }
+      json.close('}').close('}');
+    }
+    json.close(']');
+  }
+
+  private static void books(JsonText json, PourResult result) {
+    Margin margin = result.margin();
+    json.open("margin", '{').put("heat", margin.heat(), DIGITS);
+    OptionalDouble distance = margin.distance();
+    json.put(
+            "distance_mm",
+            distance.isPresent()
+                ? OptionalDouble.of(distance.getAsDouble() * MILLI)
+                : OptionalDouble.empty(),
+            DIGITS)
+        .put("limitedBy", Reasons.key(margin.limitedBy()))
+        .close('}');
+    Accounts accounts = result.accounts();
+    json.open("accounts", '{')
+        .put("metalError", accounts.metalError(), ERROR_DIGITS)
+        .put("heatError", accounts.heatError(), ERROR_DIGITS)
+        .put("airError", accounts.airError(), ERROR_DIGITS)
+        .put("poured_kg", accounts.poured(), DIGITS)
+        .put("spilled_kg", accounts.spilled(), DIGITS)
+        .put("left_kg", accounts.left(), DIGITS)
+        .close('}');
+    json.put("steps", result.record().steps());
+    json.open("limiterCounts", '{');
+    for (Map.Entry<String, Integer> count : result.record().limiterCounts().entrySet()) {
+      json.put(count.getKey(), count.getValue());
+    }
+    json.close('}');
+  }
+
+  private static void spot(JsonText json, String key, Optional<Spot> spot) {
+    if (spot.isEmpty()) {
+      json.nothing(key);
+      return;
+    }
+    json.open(key, '{').put("passage", spot.get().passage());
+    length(json, "at_mm", spot.get().at());
+    json.close('}');
+  }
+
+  private static void length(JsonText json, String key, double metres) {
+    json.put(key, metres * MILLI, DIGITS);
+  }
+
+  private static void heat(JsonText json, String key, double kelvin) {
+    json.put(key, METRIC.heatValue(kelvin), DIGITS);
+  }
+
+  /** An enum constant as a camel-case word: {@code SPRUE_NEVER_FULL} to {@code sprueNeverFull}. */
+  static String camel(Enum<?> constant) {
+    StringBuilder out = new StringBuilder();
+    boolean upper = false;
+    for (char c : constant.name().toCharArray()) {
+      if (c == '_') {
+        upper = true;
+      } else {
+        out.append(upper ? c : Character.toLowerCase(c));
+        upper = false;
+      }
+    }
+    return out.toString();
+  }
+}

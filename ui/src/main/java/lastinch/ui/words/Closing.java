@@ -1,0 +1,133 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.FlowLimit;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.Stop;
+
+/** What was assumed, what was left out, what to do next, and care. */
+final class Closing {
+  /** Metal hotter than this in the crucible is warned of [K]: 1250 degC, common practice. */
+  private static final double VERY_HOT = 1523.15;
+
+  private Closing() {}
+
+  static void add(Page page, Scene scene) {
+    assumed(page, scene);
+    leftOut(page, scene);
+    page.blank();
+    next(page, scene);
+    care(page, scene);
+  }
+
+  private static void assumed(Page page, Scene scene) {
+    String label = scene.say("label.assumed");
+    for (String line : scene.plan().assumed()) {
+      page.entry(label, line);
+      label = "";
+    }
+  }
+
+  private static void leftOut(Page page, Scene scene) {
+    List<String> things = new ArrayList<>();
+    if (scene.result().edges().isEmpty()) {
+      things.add(scene.say("left.edge"));
+    }
+    if (!scene.lapsKnown()) {
+      things.add(scene.say("left.laps"));
+    }
+    if (scene.finding(Finding.Kind.BOSS_UNFED).isEmpty()) {
+      things.add(scene.say("left.pits"));
+    }
+    if (!things.isEmpty()) {
+      page.entry(
+          scene.say("label.left"),
+          scene.say("left.list", "things", String.join(", ", things)) + ".");
+    }
+  }
+
+  private static void next(Page page, Scene scene) {
+    String file = scene.plan().file();
+    List<String> levers = levers(scene);
+    String label = scene.say("label.next");
+    if (!levers.isEmpty()) {
+      List<String> words = new ArrayList<>();
+      for (String lever : levers) {
+        words.add(scene.say("next.lever." + lever));
+      }
+      page.entry(
+          label, scene.say("next.variant", "file", file, "levers", String.join(", ", words)));
+      label = "";
+    }
+    page.line(Page.pad(label, Page.LABEL) + scene.say("next.charts", "file", file));
+  }
+
+  /** Names of the levers worth a try, most direct first. */
+  static List<String> levers(Scene scene) {
+    if (scene.result().outcome() instanceof Outcome.Filled) {
+      return scene.finding(Finding.Kind.GATE_SPLASHES).isPresent()
+          ? List.of("widerGate", "slower")
+          : List.of();
+    }
+    if (!(scene.result().outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
+      return List.of();
+    }
+    Stop stop = scene.stop().get();
+    return switch (stop.reason()) {
+      case SLUSH, SKIN, FROZE_UPSTREAM -> moreHeat(scene);
+      case CAPILLARITY -> List.of("tallerSprue", "thicker");
+      case AIR -> List.of("vents");
+      case NO_METAL -> List.of("melted");
+    };
+  }
+
+  private static List<String> moreHeat(Scene scene) {
+    List<String> levers = new ArrayList<>();
+    FlowLimit limit = scene.result().flowLimitedBy();
+    if (limit == FlowLimit.HAND) {
+      levers.add("pourFaster");
+    } else if (limit == FlowLimit.GATES) {
+      levers.add("widerGate");
+    } else if (limit == FlowLimit.HEAD) {
+      levers.add("tallerSprue");
+    } else {
+      levers.add("vents");
+    }
+    if (scene.pourCase().metal().waiting().value() > 5.0) {
+      levers.add("waitLess");
+    }
+    levers.add("hotter");
+    if (scene.pourCase().mould().flask().isPresent()) {
+      levers.add("mouldHotter");
+    }
+    return levers;
+  }
+
+  private static void care(Page page, Scene scene) {
+    StringBuilder text = new StringBuilder(scene.say("care.always"));
+    String alloy = scene.pourCase().metal().alloy().name().toLowerCase(Locale.ROOT);
+    for (String name : scene.say("care.zinc.names").split(",", -1)) {
+      if (alloy.contains(name)) {
+        text.append(' ').append(scene.say("care.zinc"));
+        break;
+      }
+    }
+    if (scene.finding(Finding.Kind.ABOVE_CEILING).isPresent()) {
+      text.append(' ').append(scene.say("care.ceiling"));
+    }
+    if (scene.pourCase().metal().reading().value() > VERY_HOT) {
+      text.append(' ').append(scene.say("care.veryHot"));
+    }
+    scene
+        .plan()
+        .milliseconds()
+        .ifPresent(
+            ms ->
+                text.append(' ')
+                    .append(scene.say("solved", "ms", Long.toString(ms)).replace(' ', '\u00a0')));
+    page.entry(scene.say("label.care"), text.toString());
+  }
+}

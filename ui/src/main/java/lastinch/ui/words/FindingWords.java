@@ -1,0 +1,106 @@
+package lastinch.ui.words;
+
+import java.util.Map;
+import lastinch.solver.result.Finding;
+
+/** A finding as half a sentence. */
+final class FindingWords {
+  private FindingWords() {}
+
+  static String of(Scene scene, Finding finding) {
+    Figures figures = scene.figures();
+    Map<String, Double> f = finding.figures();
+    String key = "watch." + finding.kind().name();
+    return switch (finding.kind()) {
+      case SPRUE_NEVER_FULL -> scene.say(key);
+      case PUDDLES ->
+          scene.say(
+              key,
+              "place",
+              where(scene, finding),
+              "thickness",
+              figures.calipers(need(finding, "thickness")),
+              "limit",
+              figures.calipers(need(finding, "limit")));
+      case GATE_SPLASHES, FRONT_SPLASHES ->
+          scene.say(
+              key,
+              "place",
+              where(scene, finding),
+              "speed",
+              figures.speed(need(finding, "speed")),
+              "limit",
+              figures.speed(need(finding, "limit")));
+      case FALLS ->
+          scene.say(
+              key,
+              "height",
+              figures.ruler(need(finding, "height")),
+              "limit",
+              figures.ruler(need(finding, "limit")));
+      case AIR_PUSHES_BACK ->
+          scene.say(key, "air", figures.ruler(scene.asHeight(need(finding, "pressure"))));
+      case MUSH_SHARE_COUNTS -> scene.say(key, "share", figures.percent(need(finding, "share")));
+      case GAP_COUNTS -> scene.say(key);
+      case BOSS_UNFED -> scene.say(key, "boss", figures.seconds(need(finding, "boss")));
+      case TOO_LITTLE_METAL ->
+          scene.say(
+              key,
+              "melted",
+              figures.mass(need(finding, "melted")),
+              "needed",
+              figures.mass(need(finding, "needed")));
+      case POUR_TIMES_DISAGREE ->
+          scene.say(
+              key,
+              "typed",
+              figures.seconds(need(finding, "typed")),
+              "implied",
+              figures.seconds(need(finding, "implied")));
+      case WIDE_PIECE ->
+          scene.say(
+              key,
+              "width",
+              figures.ruler(need(finding, "width")),
+              "gate",
+              figures.ruler(need(finding, "gate")));
+      case ABOVE_CEILING ->
+          scene.say(
+              key,
+              "temperature",
+              figures.heat(need(finding, "temperature")),
+              "ceiling",
+              figures.heat(need(finding, "ceiling")));
+      case FLASK_EDGE ->
+          scene.say(
+              key,
+              "kiln",
+              figures.heat(need(finding, "kiln")),
+              "edge",
+              figures.heat(need(finding, "edge")));
+      case CUP_OVERFLOWS -> scene.say(key, "mass", figures.mass(need(finding, "mass")));
+      case CUP_RUNS_EMPTY -> scene.say(key, "time", figures.seconds(need(finding, "time")));
+      case TABLE_CLAMPED -> scene.say(key, "count", figures.whole(f.getOrDefault("count", 1.0)));
+    };
+  }
+
+  private static String where(Scene scene, Finding finding) {
+    if (finding.where().isEmpty()) {
+      return scene.say("watch.somewhere");
+    }
+    return switch (scene
+        .role(finding.where().get().passage())
+        .orElse(lastinch.solver.result.PassageRecord.Role.PIECE)) {
+      case PIECE -> scene.place(finding.where().get());
+      default -> scene.say("watch.channel", "channel", finding.where().get().passage());
+    };
+  }
+
+  private static double need(Finding finding, String figure) {
+    Double value = finding.figures().get(figure);
+    if (value == null) {
+      throw new IllegalArgumentException(finding.kind() + " lacks its figure " + figure);
+    }
+    return value;
+  }
+}

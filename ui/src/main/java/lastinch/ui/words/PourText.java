@@ -1,0 +1,62 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/** The printed answer of a dry pour: verdict first, what to do next last. Plain characters only. */
+public final class PourText {
+  private final Sentences sentences;
+  private final Figures figures;
+
+  public PourText(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+  }
+
+  /** The whole answer, line by line. */
+  public List<String> full(PouredPlan plan) {
+    Scene scene = new Scene(plan, sentences, figures);
+    Page page = new Page();
+    VerdictLines.add(page, scene);
+    RulerStrip.add(page, scene);
+    TimeLine.add(page, scene);
+    WhatWasShort.add(page, scene);
+    GateTable.add(page, scene);
+    Remarks.add(page, scene);
+    Closing.add(page, scene);
+    return plain(page.lines());
+  }
+
+  /** The verdict alone. */
+  public List<String> verdict(PouredPlan plan) {
+    Scene scene = new Scene(plan, sentences, figures);
+    Page page = new Page();
+    if (plan.pourCase().checking().isOn()) {
+      page.paragraph(scene.say("head.checking"));
+    }
+    page.paragraph(VerdictLines.sentence(scene));
+    return plain(page.lines());
+  }
+
+  private static List<String> plain(List<String> lines) {
+    List<String> out = new ArrayList<>();
+    for (String line : lines) {
+      out.add(PlainLetters.of(line));
+    }
+    return out;
+  }
+
+  /** Things in a row: {@code a, b and c}. */
+  static String list(Scene scene, List<String> things) {
+    if (things.size() == 1) {
+      return things.get(0);
+    }
+    return scene.say(
+        "list.and",
+        "first",
+        String.join(", ", things.subList(0, things.size() - 1)),
+        "last",
+        things.get(things.size() - 1));
+  }
+}

@@ -1,0 +1,34 @@
+package lastinch.ui.words;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalLong;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.PourResult;
+
+/**
+ * A plan and what its dry pour found.
+ *
+ * @param pourCase the job
+ * @param result what was found
+ * @param file the case file as the person named it
+ * @param digest of the case as read, lower-case hexadecimal
+ * @param assumed what was taken where the file says nothing or "don't know", one line each
+ * @param milliseconds the sum took, when it was timed
+ */
+public record PouredPlan(
+    PourCase pourCase,
+    PourResult result,
+    String file,
+    String digest,
+    List<String> assumed,
+    OptionalLong milliseconds) {
+  public PouredPlan {
+    Objects.requireNonNull(pourCase, "pourCase");
+    Objects.requireNonNull(result, "result");
+    Objects.requireNonNull(file, "file");
+    Objects.requireNonNull(digest, "digest");
+    Objects.requireNonNull(milliseconds, "milliseconds");
+    assumed = List.copyOf(assumed);
+  }
+}

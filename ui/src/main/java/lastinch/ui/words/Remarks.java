@@ -1,0 +1,160 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lastinch.solver.result.Accounts;
+import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.LapStretch;
+import lastinch.solver.result.Meeting;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.Spot;
+
+/** Edge, laps, meetings, boss, flask, weights: one labelled line each. */
+final class Remarks {
+  private static final double PLAIN = 0.6;
+
+  /** Less than a kitchen scale shows [kg]. */
+  private static final double WEIGHED = 1e-3;
+
+  private static final double PULSES = 1.0;
+
+  private Remarks() {}
+
+  static void add(Page page, Scene scene) {
+    edge(page, scene);
+    laps(page, scene);
+    meetings(page, scene);
+    boss(page, scene);
+    flask(page, scene);
+    metal(page, scene);
+    watch(page, scene);
+    page.blank();
+  }
+
+  private static void edge(Page page, Scene scene) {
+    List<String> parts = new ArrayList<>();
+    for (EdgeStretch stretch : scene.result().edges()) {
+      String key =
+          switch (stretch.state()) {
+            case SHARP -> "edge.sharp";
+            case ROUNDED -> "edge.rounded";
+            case EMPTY -> "edge.empty";
+          };
+      parts.add(span(scene, key, stretch.from(), stretch.to()));
+    }
+    if (!parts.isEmpty()) {
+      page.entry(scene.say("label.edge"), String.join(", ", parts));
+    }
+  }
+
+  private static void laps(Page page, Scene scene) {
+    if (!scene.lapsKnown()) {
+      return;
+    }
+    List<String> parts = new ArrayList<>();
+    for (LapStretch lap : scene.result().laps()) {
+      String key =
+          lap.worstIndex() >= PULSES
+              ? "laps.pulses"
+              : lap.worstIndex() >= PLAIN ? "laps.plain" : "laps.faint";
+      parts.add(
+          span(
+              scene,
+              key,
+              scene.onRuler(lap.passage(), lap.from()),
+              scene.onRuler(lap.passage(), lap.to())));
+    }
+    page.entry(
+        scene.say("label.laps"),
+        parts.isEmpty() ? scene.say("laps.none") : String.join(", ", parts));
+  }
+
+  private static String span(Scene scene, String key, double from, double to) {
+    return scene.say(key, "from", scene.figures().rulerBare(from), "to", scene.figures().ruler(to));
+  }
+
+  private static void meetings(Page page, Scene scene) {
+    List<String> parts = new ArrayList<>();
+    for (Meeting meeting : scene.result().meetings()) {
+      parts.add(
+          scene.say(
+              "meeting." + Reasons.key(meeting.kind()),
+              "place",
+              scene.place(new Spot(meeting.passage(), meeting.at())),
+              "time",
+              scene.figures().seconds(meeting.time())));
+    }
+    boolean oneStream = scene.result().gates().size() <= 1;
+    page.entry(
+        scene.say("label.meeting"),
+        parts.isEmpty()
+            ? scene.say(oneStream ? "meeting.none.one" : "meeting.none")
+            : String.join("; ", parts));
+  }
+
+  private static void boss(Page page, Scene scene) {
+    Optional<Finding> unfed = scene.finding(Finding.Kind.BOSS_UNFED);
+    unfed.ifPresent(f -> page.entry(scene.say("label.boss"), FindingWords.of(scene, f) + "."));
+  }
+
+  private static void flask(Page page, Scene scene) {
+    if (scene.pourCase().mould().flask().isPresent()) {
+      page.entry(
+          scene.say("label.flask"),
+          scene.say(
+              "flask.heat",
+              "kiln",
+              scene.figures().heat(scene.pourCase().mould().temperature().value()),
+              "edge",
+              scene.figures().heat(scene.result().mouldAtEdge())));
+    }
+  }
+
+  private static void metal(Page page, Scene scene) {
+    if (scene.result().outcome() instanceof Outcome.Cancelled
+        || scene.result().outcome() instanceof Outcome.BrokeDown) {
+      return;
+    }
+    Accounts accounts = scene.result().accounts();
+    Figures figures = scene.figures();
+    String poured = figures.mass(accounts.poured());
+    String left = figures.mass(Math.max(0.0, accounts.left()));
+    if (accounts.spilled() <= WEIGHED && accounts.left() <= WEIGHED) {
+      page.entry(scene.say("label.metal"), scene.say("metal.all", "poured", poured));
+      return;
+    }
+    page.entry(
+        scene.say("label.metal"),
+        accounts.spilled() > WEIGHED
+            ? scene.say(
+                "metal.spilled",
+                "poured",
+                poured,
+                "spilled",
+                figures.mass(accounts.spilled()),
+                "left",
+                left)
+            : scene.say("metal.poured", "poured", poured, "left", left));
+  }
+
+  private static void watch(Page page, Scene scene) {
+    List<Finding> rest =
+        scene.result().findings().stream()
+            .filter(f -> f.kind() != Finding.Kind.BOSS_UNFED)
+            .filter(f -> f.kind() != Finding.Kind.SPRUE_NEVER_FULL)
+            .filter(f -> f.kind() != Finding.Kind.FLASK_EDGE)
+            .collect(Collectors.toList());
+    String label = scene.say("label.watch");
+    for (Finding finding : rest) {
+      page.entry(label, sentence(FindingWords.of(scene, finding)));
+      label = "";
+    }
+  }
+
+  private static String sentence(String half) {
+    return Character.toUpperCase(half.charAt(0)) + half.substring(1) + ".";
+  }
+}

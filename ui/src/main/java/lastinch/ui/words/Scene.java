@@ -1,0 +1,111 @@
+package lastinch.ui.words;
+
+import java.util.Optional;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.Stop;
+
+/** A poured plan seen through a caster's words: what every part of the answer looks up. */
+final class Scene {
+  /** Standard gravity [m/s2], third general conference on weights and measures, 1901. */
+  private static final double GRAVITY = 9.80665;
+
+  private final PouredPlan plan;
+  private final Sentences sentences;
+  private final Figures figures;
+
+  Scene(PouredPlan plan, Sentences sentences, Figures figures) {
+    this.plan = plan;
+    this.sentences = sentences;
+    this.figures = figures;
+  }
+
+  PouredPlan plan() {
+    return plan;
+  }
+
+  PourCase pourCase() {
+    return plan.pourCase();
+  }
+
+  PourResult result() {
+    return plan.result();
+  }
+
+  Figures figures() {
+    return figures;
+  }
+
+  boolean knows(String key) {
+    return sentences.has(key);
+  }
+
+  String say(String key, String... namesAndValues) {
+    return sentences.say(key, namesAndValues);
+  }
+
+  /** Length of the piece on its own ruler [m]. */
+  double length() {
+    return pourCase().piece().limbs().get(0).length();
+  }
+
+  /** The front whose standing decides the verdict. */
+  Optional<Stop> stop() {
+    return result().stops().stream().findFirst();
+  }
+
+  Optional<PassageRecord> channel(String name) {
+    return result().passages().stream().filter(p -> p.name().equals(name)).findFirst();
+  }
+
+  Optional<PassageRecord> first(PassageRecord.Role role) {
+    return result().passages().stream().filter(p -> p.role() == role).findFirst();
+  }
+
+  Optional<PassageRecord.Role> role(String channel) {
+    return channel(channel).map(PassageRecord::role);
+  }
+
+  Optional<Finding> finding(Finding.Kind kind) {
+    return result().findings().stream().filter(f -> f.kind() == kind).findFirst();
+  }
+
+  /** Whether lap lines were worked out at all. */
+  boolean lapsKnown() {
+    if (!result().laps().isEmpty()) {
+      return true;
+    }
+    for (PassageRecord passage : result().passages()) {
+      for (int cell = 0; cell < passage.size(); cell++) {
+        if (passage.reached(cell) && passage.lapIndex(cell) > 0.0) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Distance on the piece's ruler [m] of a place in a channel. */
+  double onRuler(String channel, double at) {
+    return channel(channel).map(p -> p.start() + at).orElse(at);
+  }
+
+  /** A place in words: {@code at 214 mm}, {@code in the runner, 40 mm along}. */
+  String place(Spot spot) {
+    PassageRecord.Role role = role(spot.passage()).orElse(PassageRecord.Role.PIECE);
+    return switch (role) {
+      case PIECE -> say("place.piece", "at", figures.ruler(onRuler(spot.passage(), spot.at())));
+      case BOSS -> say("place.boss");
+      default -> say("place.channel", "channel", spot.passage(), "at", figures.ruler(spot.at()));
+    };
+  }
+
+  /** A pressure [Pa] as the height of liquid metal that makes it [m]. */
+  double asHeight(double pressure) {
+    return pressure
+        / (pourCase().metal().alloy().density(pourCase().metal().alloy().liquidus()) * GRAVITY);
+  }
+}

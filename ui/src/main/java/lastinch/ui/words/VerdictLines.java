@@ -1,0 +1,112 @@
+package lastinch.ui.words;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Stop;
+
+/** Heading, the one sentence that answers, and how sure it is. */
+final class VerdictLines {
+  private VerdictLines() {}
+
+  static void add(Page page, Scene scene) {
+    if (scene.pourCase().checking().isOn()) {
+      page.paragraph(scene.say("head.checking"));
+      page.blank();
+    }
+    page.wrapped(
+        scene.say("head.dryPour") + "  ", " ".repeat(Page.LABEL), scene.pourCase().title());
+    page.blank();
+    page.paragraph(sentence(scene));
+    if (Verdict.of(scene.result()).isPresent()) {
+      page.paragraph(scene.say("verdict.sure"));
+    }
+    page.blank();
+  }
+
+  /** The verdict in one sentence. */
+  static String sentence(Scene scene) {
+    PourResult result = scene.result();
+    Figures figures = scene.figures();
+    if (result.outcome() instanceof Outcome.Cancelled c) {
+      return scene.say("verdict.cancelled", "time", figures.seconds(c.time()));
+    }
+    if (result.outcome() instanceof Outcome.BrokeDown b) {
+      return scene.say("verdict.brokeDown", "time", figures.seconds(b.time()), "place", b.place());
+    }
+    Verdict verdict = Verdict.of(result).orElseThrow();
+    return switch (verdict) {
+      case STOPS_SHORT, MAY_STOP_SHORT -> stopsShort(scene);
+      case EDGES_ROUNDED -> scene.say("verdict.edgesRounded", "from", rounded(scene));
+      case JUST_FILLS, LIKELY_FILLS, FILLS ->
+          scene.say(
+              verdict == Verdict.JUST_FILLS ? "verdict.justFills" : "verdict.fills",
+              "heat",
+              figures.percent(result.margin().heat()),
+              "second",
+              second(scene));
+    };
+  }
+
+  private static String stopsShort(Scene scene) {
+    Figures figures = scene.figures();
+    Optional<Stop> stop = scene.stop();
+    if (stop.isEmpty()) {
+      return scene.say(
+          "verdict.stopsShort.unknown",
+          "percent",
+          figures.percent(scene.result().filledFraction()));
+    }
+    double length = scene.length();
+    PassageRecord.Role role = scene.role(stop.get().passage()).orElse(PassageRecord.Role.PIECE);
+    double reach =
+        role == PassageRecord.Role.PIECE
+            ? scene.onRuler(stop.get().passage(), stop.get().at())
+            : scene.result().reach();
+    if (role != PassageRecord.Role.PIECE && !(reach > 0.0)) {
+      return role == PassageRecord.Role.BOSS
+          ? scene.say("verdict.stopsShort.boss", "length", figures.ruler(length))
+          : scene.say(
+              "verdict.stopsShort.before",
+              "channel",
+              stop.get().passage(),
+              "at",
+              figures.ruler(stop.get().at()));
+    }
+    if (figures.rulerBare(reach).equals(figures.rulerBare(length))) {
+      return scene.say("verdict.stopsShort.tip", "length", figures.ruler(length));
+    }
+    return scene.say(
+        "verdict.stopsShort",
+        "reach",
+        figures.ruler(reach),
+        "length",
+        figures.ruler(length),
+        "missing",
+        figures.ruler(length - reach));
+  }
+
+  private static String rounded(Scene scene) {
+    return scene.result().edges().stream()
+        .filter(e -> e.state() != EdgeStretch.State.SHARP)
+        .findFirst()
+        .map(e -> scene.figures().ruler(e.from()))
+        .orElseThrow();
+  }
+
+  /** What a filled piece still suffers from: a full mould is not yet a good casting. */
+  private static String second(Scene scene) {
+    List<Finding> findings = scene.result().findings();
+    return Stream.of(Finding.Severity.SERIOUS, Finding.Severity.WATCH)
+        .flatMap(s -> findings.stream().filter(f -> f.severity() == s))
+        .min(Comparator.comparingInt(f -> f.severity() == Finding.Severity.SERIOUS ? 0 : 1))
+        .map(f -> scene.say("short." + f.kind().name()))
+        .orElseGet(() -> scene.say("verdict.second.none"));
+  }
+}

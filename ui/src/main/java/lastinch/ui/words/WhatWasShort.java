@@ -1,0 +1,155 @@
+package lastinch.ui.words;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lastinch.solver.casting.Vent;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.FlowLimit;
+import lastinch.solver.result.Margin;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PushBalance;
+import lastinch.solver.result.Stop;
+import lastinch.solver.result.StopReason;
+
+/** What was short and what was not, or what was to spare; and what held the pour back. */
+final class WhatWasShort {
+  /** Air counts as out of the way below this share of the push [-]. */
+  private static final double AIR_COUNTS = 0.1;
+
+  /** Leading metal closer than this to its start of freezing has no heat worth naming [K]. */
+  private static final double WORTH_NAMING = 5.0;
+
+  private WhatWasShort() {}
+
+  static void add(Page page, Scene scene) {
+    Outcome outcome = scene.result().outcome();
+    if (outcome instanceof Outcome.Filled) {
+      spare(page, scene);
+    } else if (outcome instanceof Outcome.Misrun && scene.stop().isPresent()) {
+      missing(page, scene, scene.stop().get());
+    } else {
+      return;
+    }
+    heldBack(page, scene);
+    page.blank();
+  }
+
+  private static void spare(Page page, Scene scene) {
+    Margin margin = scene.result().margin();
+    page.paragraph(scene.say("spare.title", "heat", scene.figures().percent(margin.heat())));
+    String limit = scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
+    if (margin.distance().isPresent()
+        && !scene.figures().vanishes(margin.distance().getAsDouble())) {
+      String beyond =
+          scene.say(
+              "spare.distance", "distance", scene.figures().ruler(margin.distance().getAsDouble()));
+      indented(page, beyond + " " + limit);
+    } else {
+      indented(page, limit);
+    }
+  }
+
+  private static void missing(Page page, Scene scene, Stop stop) {
+    StopReason reason = stop.reason();
+    String title = "short.title." + Reasons.key(reason);
+    page.paragraph(
+        isHeat(reason)
+            ? scene.say(
+                title,
+                "because",
+                scene.say("short.because." + Reasons.key(scene.result().flowLimitedBy())))
+            : scene.say(title));
+    heat(page, scene, stop);
+    push(page, scene, stop);
+    metal(page, scene, reason);
+    air(page, scene, stop);
+  }
+
+  private static boolean isHeat(StopReason reason) {
+    return reason == StopReason.SLUSH
+        || reason == StopReason.SKIN
+        || reason == StopReason.FROZE_UPSTREAM;
+  }
+
+  private static void heat(Page page, Scene scene, Stop stop) {
+    double above = stop.temperature() - scene.pourCase().metal().alloy().liquidus();
+    if (!isHeat(stop.reason()) && above > WORTH_NAMING) {
+      indented(page, scene.say("short.heat.not", "above", scene.figures().degrees(above)));
+    }
+  }
+
+  private static void push(Page page, Scene scene, Stop stop) {
+    PushBalance balance = stop.balance();
+    String had = scene.figures().ruler(scene.asHeight(balance.head()));
+    String needed =
+        scene
+            .figures()
+            .ruler(scene.asHeight(balance.friction() + balance.capillary() + balance.air()));
+    String key;
+    if (stop.reason() == StopReason.CAPILLARITY) {
+      key = "short.push";
+    } else if (stop.reason() == StopReason.AIR || stop.reason() == StopReason.NO_METAL) {
+      return;
+    } else {
+      key = balance.spare() > 0.0 ? "short.push.not" : "short.push.also";
+    }
+    indented(page, scene.say(key, "had", had, "needed", needed));
+  }
+
+  private static void metal(Page page, Scene scene, StopReason reason) {
+    double melted = scene.pourCase().metal().melted();
+    double needed = scene.result().massToRim();
+    String key;
+    if (reason == StopReason.NO_METAL) {
+      key = "short.metal";
+    } else {
+      key = melted >= needed ? "short.metal.not" : "short.metal.also";
+    }
+    indented(
+        page,
+        scene.say(
+            key, "melted", scene.figures().mass(melted), "needed", scene.figures().mass(needed)));
+  }
+
+  private static void air(Page page, Scene scene, Stop stop) {
+    String height = scene.figures().ruler(scene.asHeight(stop.balance().air()));
+    if (stop.reason() == StopReason.AIR) {
+      indented(page, scene.say("short.air", "air", height));
+    } else if (stop.balance().air() > AIR_COUNTS * stop.balance().head()) {
+      indented(page, scene.say("short.air.also", "air", height));
+    } else {
+      List<String> vents =
+          scene.pourCase().gating().vents().stream().map(Vent::name).collect(Collectors.toList());
+      indented(
+          page,
+          vents.isEmpty()
+              ? scene.say("short.air.not.mould")
+              : scene.say("short.air.not.vents", "vents", PourText.list(scene, vents)));
+    }
+  }
+
+  private static void heldBack(Page page, Scene scene) {
+    FlowLimit limit = scene.result().flowLimitedBy();
+    Optional<Finding> sprue = scene.finding(Finding.Kind.SPRUE_NEVER_FULL);
+    Optional<Double> factor =
+        sprue.map(f -> f.figures().get("couldPass")).filter(f -> f >= 1.05 && f < 100.0);
+    String text =
+        limit == FlowLimit.HAND && factor.isPresent()
+            ? scene.say("held.hand.factor", "factor", scene.figures().trimmed(factor.get(), 1))
+            : scene.say("held." + Reasons.key(limit));
+    if (sprue.isPresent()) {
+      text +=
+          " "
+              + scene.say(
+                  "held.sprueNotFull",
+                  "standing",
+                  scene.figures().ruler(scene.result().sprueStanding()));
+    }
+    indented(page, text);
+  }
+
+  private static void indented(Page page, String text) {
+    page.wrapped("  ", "    ", text);
+  }
+}

@@ -1,0 +1,457 @@
+package lastinch.ui;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Boss;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.casting.Cup;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Gating;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Metal;
+import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Piece;
+import lastinch.solver.casting.Place;
+import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.Runner;
+import lastinch.solver.casting.SectionForm;
+import lastinch.solver.casting.Side;
+import lastinch.solver.casting.Sprue;
+import lastinch.solver.casting.Station;
+import lastinch.solver.casting.Vent;
+import lastinch.solver.casting.Well;
+import lastinch.solver.material.Alloy;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.Curve;
+import lastinch.solver.material.FilmForming;
+import lastinch.solver.material.FreezingCurve;
+import lastinch.solver.material.MouldFamily;
+import lastinch.solver.material.MouldMedium;
+import lastinch.solver.result.Accounts;
+import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.FlowLimit;
+import lastinch.solver.result.FrontTrack;
+import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.LapStretch;
+import lastinch.solver.result.Margin;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.PushBalance;
+import lastinch.solver.result.RunRecord;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.Stop;
+import lastinch.solver.result.StopReason;
+import lastinch.ui.words.PouredPlan;
+
+/** Invented plans and results, one for every way a pour can end. No figure here is a forecast. */
+public final class HandMade {
+  private static final double LENGTH = 0.320;
+  private static final int CELLS = 32;
+  private static final double ZERO_C = 273.15;
+
+  private HandMade() {}
+
+  public static PouredPlan plan(PourResult result) {
+    return plan(pourCase(Checking.NONE), result);
+  }
+
+  public static PouredPlan plan(PourCase pourCase, PourResult result) {
+    return new PouredPlan(
+        pourCase,
+        result,
+        "feather.yaml",
+        "0f".repeat(32),
+        List.of("seconds from reading to first metal: 20 s (usual)"),
+        OptionalLong.of(7));
+  }
+
+  public static PourCase pourCase(Checking checking) {
+    return new PourCase(
+        "Tail feather, flat, slow pour",
+        new Piece(
+            List.of(
+                new Limb(
+                    Limb.ONLY,
+                    List.of(
+                        new Station(0.0, 0.034, 0.006, OptionalDouble.of(0.0014)),
+                        new Station(LENGTH, 0.012, 0.0012, OptionalDouble.of(0.0006))),
+                    SectionForm.LENS,
+                    "",
+                    "",
+                    0.0)),
+            Optional.of(new Boss(0.040, 0.022, 0.018))),
+        new Mould(
+            sand(), Band.typed(ZERO_C + 20), 0.0, Optional.empty(), Attitude.FLAT, 0.0, 101_325.0),
+        new Gating(
+            new Cup(0.045, 0.030),
+            new Sprue(0.120, 0.018, 0.014, Optional.empty()),
+            Optional.of(new Well(0.025, 0.015)),
+            Optional.of(new Runner.Straight(0.060, 0.015, 0.012, 0.0)),
+            List.of(new Gate("end gate", new Place.Into("boss"), 0.020, 0.003, 0.015)),
+            List.of(new Vent("tip vent", new Place.At(Limb.ONLY, 0.315, Side.TIP), 0.003)),
+            List.of(),
+            List.of()),
+        new Metal(
+            bronze(),
+            1.1,
+            Band.typed(ZERO_C + 1150, 15),
+            Band.typed(20),
+            Band.typed(2),
+            Band.typed(15)),
+        new Pour.Empties(Band.typed(5.0)),
+        checking);
+  }
+
+  private static Alloy bronze() {
+    Band one = Band.typed(1.0);
+    return new Alloy(
+        "tin bronze",
+        new FreezingCurve.Straight(ZERO_C + 999, ZERO_C + 854),
+        Band.typed(220e3),
+        Band.typed(480),
+        Band.typed(430),
+        Band.typed(30),
+        Band.typed(60),
+        Band.typed(7900),
+        -0.8,
+        Band.typed(8770),
+        Band.typed(4e-3),
+        Band.typed(1.2),
+        Band.typed(Math.PI),
+        one,
+        FilmForming.NO,
+        Band.typed(0.3),
+        Band.typed(0.04),
+        Band.typed(ZERO_C + 1150));
+  }
+
+  private static MouldMedium sand() {
+    return new MouldMedium(
+        "oil-bonded sand",
+        MouldFamily.SAND,
+        Curve.constant(0.6),
+        Band.typed(1.0),
+        Curve.constant(1050),
+        Band.typed(1500),
+        0.4,
+        Band.typed(1e-10),
+        Band.typed(900),
+        Band.typed(300),
+        Band.typed(0.4),
+        Band.typed(0.9),
+        Band.typed(ZERO_C + 1400));
+  }
+
+  /** Freezes to a stop at 214 mm. */
+  public static PourResult slush() {
+    return misrun(
+        new Stop(
+            "piece",
+            0.214,
+            0.106,
+            1.9,
+            StopReason.SLUSH,
+            Optional.empty(),
+            ZERO_C + 950,
+            0.3,
+            new PushBalance(2800, 450, 700, 80)),
+        0.214,
+        FlowLimit.HAND,
+        List.of(
+            finding(
+                Finding.Kind.SPRUE_NEVER_FULL,
+                Finding.Severity.WATCH,
+                Optional.empty(),
+                Map.of("standing", 0.035, "couldPass", 2.1)),
+            finding(
+                Finding.Kind.BOSS_UNFED,
+                Finding.Severity.SERIOUS,
+                Optional.empty(),
+                Map.of("boss", 35.0, "next", 8.0))),
+        List.of(
+            new LapStretch("piece", 0.06, 0.12, 0.4), new LapStretch("piece", 0.12, 0.214, 0.8)),
+        List.of(
+            new EdgeStretch(0.0, 0.110, EdgeStretch.State.SHARP),
+            new EdgeStretch(0.110, 0.214, EdgeStretch.State.ROUNDED),
+            new EdgeStretch(0.214, 0.320, EdgeStretch.State.EMPTY)));
+  }
+
+  /** Any stop in the piece, nothing else known. */
+  public static PourResult stopped(StopReason reason, double at) {
+    boolean frozen = reason == StopReason.FROZE_UPSTREAM;
+    return misrun(
+        new Stop(
+            "piece",
+            at,
+            LENGTH - at,
+            1.9,
+            reason,
+            frozen ? Optional.of(new Spot("piece", 0.08)) : Optional.empty(),
+            ZERO_C + (reason == StopReason.SKIN ? 940 : 1020),
+            reason == StopReason.SKIN ? 0.4 : 0.0,
+            reason == StopReason.AIR
+                ? new PushBalance(3000, 200, 600, 2200)
+                : new PushBalance(2500, 600, reason == StopReason.CAPILLARITY ? 2000 : 700, 40)),
+        at,
+        FlowLimit.HEAD,
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** Freezes in the gate; nothing reaches the piece. */
+  public static PourResult stoppedInGate() {
+    PourResult base =
+        misrun(
+            new Stop(
+                "end gate",
+                0.009,
+                0.006,
+                0.9,
+                StopReason.SKIN,
+                Optional.empty(),
+                ZERO_C + 940,
+                0.35,
+                new PushBalance(2800, 450, 700, 0)),
+            0.0,
+            FlowLimit.GATES,
+            List.of(),
+            List.of(),
+            List.of());
+    return base;
+  }
+
+  /** Fills with heat to spare. */
+  public static PourResult filled(double heatToSpare, List<Finding> findings) {
+    return result(
+        new Outcome.Filled(1.4),
+        1.0,
+        LENGTH,
+        FlowLimit.HAND,
+        OptionalDouble.of(2.6),
+        List.of(),
+        findings,
+        List.of(),
+        List.of(),
+        new Margin(heatToSpare, OptionalDouble.of(0.045), Margin.LimitedBy.HEAT));
+  }
+
+  public static PourResult roundedEdges() {
+    return result(
+        new Outcome.Filled(1.4),
+        1.0,
+        LENGTH,
+        FlowLimit.HAND,
+        OptionalDouble.of(2.6),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(
+            new EdgeStretch(0.0, 0.2, EdgeStretch.State.SHARP),
+            new EdgeStretch(0.2, LENGTH, EdgeStretch.State.ROUNDED)),
+        new Margin(0.2, OptionalDouble.of(0.045), Margin.LimitedBy.METAL));
+  }
+
+  public static PourResult cancelled() {
+    return result(
+        new Outcome.Cancelled(1.2),
+        0.3,
+        0.1,
+        FlowLimit.HAND,
+        OptionalDouble.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.HEAT));
+  }
+
+  public static PourResult brokeDown() {
+    return result(
+        new Outcome.BrokeDown(1.2, "piece at 0.1 m", "temperature", "not finite"),
+        0.3,
+        0.1,
+        FlowLimit.HAND,
+        OptionalDouble.empty(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.HEAT));
+  }
+
+  public static Finding finding(
+      Finding.Kind kind,
+      Finding.Severity severity,
+      Optional<Spot> where,
+      Map<String, Double> figures) {
+    return new Finding(kind, severity, where, figures);
+  }
+
+  private static PourResult misrun(
+      Stop stop,
+      double reach,
+      FlowLimit limit,
+      List<Finding> findings,
+      List<LapStretch> laps,
+      List<EdgeStretch> edges) {
+    return result(
+        new Outcome.Misrun(stop.time() + 0.1),
+        0.78 * reach / LENGTH,
+        reach,
+        limit,
+        OptionalDouble.empty(),
+        List.of(stop),
+        findings,
+        laps,
+        edges,
+        new Margin(0.0, OptionalDouble.of(reach - LENGTH), Margin.LimitedBy.HEAT));
+  }
+
+  private static PourResult result(
+      Outcome outcome,
+      double filled,
+      double reach,
+      FlowLimit limit,
+      OptionalDouble cupFullAt,
+      List<Stop> stops,
+      List<Finding> findings,
+      List<LapStretch> laps,
+      List<EdgeStretch> edges,
+      Margin margin) {
+    boolean gatePassed = reach > 0.0;
+    return new PourResult(
+        outcome,
+        filled,
+        reach,
+        limit,
+        ZERO_C + 1098,
+        ZERO_C + 20,
+        0.9,
+        0.035,
+        cupFullAt,
+        shortOfMetal(stops) ? 1.31 : 0.96,
+        stops,
+        edges,
+        List.of(
+            new GateRecord(
+                "end gate",
+                -0.040,
+                OptionalDouble.of(0.8),
+                gatePassed ? OptionalDouble.empty() : OptionalDouble.of(0.9),
+                0.46,
+                gatePassed ? 1.0 : 0.0)),
+        List.of(),
+        laps,
+        findings,
+        margin,
+        List.of(),
+        passages(reach),
+        track(reach),
+        shortOfMetal(stops)
+            ? new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
+            : new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0),
+        new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)));
+  }
+
+  private static boolean shortOfMetal(List<Stop> stops) {
+    return stops.stream().anyMatch(s -> s.reason() == StopReason.NO_METAL);
+  }
+
+  private static List<PassageRecord> passages(double reach) {
+    return List.of(
+        channel("sprue", PassageRecord.Role.SPRUE, 0.12, 0.014, 0.014, 0.05, 0.3, 0.12),
+        channel("runner", PassageRecord.Role.RUNNER, 0.06, 0.015, 0.012, 0.4, 0.7, 0.06),
+        channel(
+            "end gate",
+            PassageRecord.Role.GATE,
+            0.015,
+            0.02,
+            0.003,
+            0.8,
+            0.85,
+            reach > 0.0 ? 0.015 : 0.009),
+        channel(
+            "boss",
+            PassageRecord.Role.BOSS,
+            0.04,
+            0.022,
+            0.018,
+            0.9,
+            1.25,
+            reach > 0.0 ? 0.04 : 0.0),
+        channel("piece", PassageRecord.Role.PIECE, LENGTH, 0.034, 0.006, 1.3, 1.9, reach));
+  }
+
+  private static PassageRecord channel(
+      String name,
+      PassageRecord.Role role,
+      double length,
+      double width,
+      double thickness,
+      double from,
+      double to,
+      double wet) {
+    double[] at = new double[CELLS];
+    double[] wide = new double[CELLS];
+    double[] thick = new double[CELLS];
+    double[] arrival = new double[CELLS];
+    double[] heat = new double[CELLS];
+    double[] freeze = new double[CELLS];
+    for (int i = 0; i < CELLS; i++) {
+      double share = (i + 0.5) / CELLS;
+      at[i] = share * length;
+      boolean tapers = role == PassageRecord.Role.PIECE;
+      wide[i] = tapers ? 0.034 - 0.022 * share : width;
+      thick[i] = tapers ? 0.006 - 0.0048 * share : thickness;
+      arrival[i] =
+          at[i] <= wet
+              ? from + (to - from) * (wet > 0 ? at[i] / wet : 0)
+              : Double.POSITIVE_INFINITY;
+      heat[i] = ZERO_C + (tapers ? 999 - 49 * share * length / Math.max(wet, 1e-3) : 1060);
+      freeze[i] = tapers ? 3.2 - 1.94 * share * LENGTH / 0.320 : 6.0;
+    }
+    double[] zero = new double[CELLS];
+    double[] speed = new double[CELLS];
+    Arrays.fill(speed, 0.4);
+    return new PassageRecord(
+        name, role, length, 0.0, at, wide, thick, zero, arrival, heat, zero, speed, freeze, heat,
+        zero, zero);
+  }
+
+  private static FrontTrack track(double reach) {
+    String[] names = {
+      "sprue",
+      "sprue",
+      "runner",
+      "runner",
+      "end gate",
+      "end gate",
+      "boss",
+      "boss",
+      "piece",
+      "piece",
+      "piece",
+      "piece"
+    };
+    double[] time = {0.0, 0.3, 0.4, 0.7, 0.8, 0.85, 0.9, 1.25, 1.3, 1.45, 1.65, 1.9};
+    double[] at = {
+      0.0, 0.12, 0.0, 0.06, 0.0, 0.015, 0.0, 0.04, 0.0, reach * 0.4, reach * 0.75, reach
+    };
+    int n = reach > 0.0 ? names.length : 6;
+    double[] speed = new double[n];
+    double[] heat = new double[n];
+    Arrays.fill(speed, 0.4);
+    Arrays.fill(heat, ZERO_C + 1000);
+    return new FrontTrack(
+        Arrays.copyOf(names, n), Arrays.copyOf(time, n), Arrays.copyOf(at, n), speed, heat);
+  }
+}

@@ -1,0 +1,136 @@
+package lastinch.ui.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.StopReason;
+import lastinch.ui.HandMade;
+import lastinch.ui.words.PouredPlan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ResultJsonTest {
+  static Stream<PourResult> results() {
+    Stream<PourResult> stops =
+        Arrays.stream(StopReason.values()).map(reason -> HandMade.stopped(reason, 0.18));
+    List<Finding> findings =
+        Arrays.stream(Finding.Kind.values())
+            .map(
+                k ->
+                    HandMade.finding(
+                        k,
+                        Finding.Severity.WATCH,
+                        Optional.of(new Spot("piece", 0.1)),
+                        Map.of("speed", 0.6)))
+            .collect(Collectors.toList());
+    return Stream.concat(
+        stops,
+        Stream.of(
+            HandMade.slush(),
+            HandMade.stoppedInGate(),
+            HandMade.filled(0.2, findings),
+            HandMade.roundedEdges(),
+            HandMade.cancelled(),
+            HandMade.brokeDown()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("results")
+  void everyEndingObeysTheSchema(PourResult result) throws IOException {
+    assertThat(schema().validate(ResultJson.of(HandMade.plan(result)), InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void theSchemaRefusesUnknownAndMissingKeys() throws IOException {
+    String good = ResultJson.of(HandMade.plan(HandMade.slush()));
+    assertThat(schema().validate(good.replace("\"reason\"", "\"why\""), InputFormat.JSON))
+        .hasSizeGreaterThanOrEqualTo(2);
+    assertThat(schema().validate(good.replace("slush", "tired"), InputFormat.JSON)).hasSize(1);
+  }
+
+  @Test
+  void checkingOptionsAreMarked() throws IOException {
+    Checking wet =
+        new Checking(
+            true,
+            Checking.NONE.frictionFactor(),
+            Checking.NONE.spreading(),
+            Checking.NONE.entryLoss(),
+            true,
+            false,
+            Checking.NONE.cupKeptAt(),
+            Checking.NONE.entersAt(),
+            List.of(),
+            Checking.Fluid.METAL,
+            Checking.NONE.cellLength(),
+            Checking.NONE.frontCourant(),
+            Checking.NONE.heatStep(),
+            Checking.NONE.mushShare(),
+            false,
+            true,
+            true);
+    PouredPlan plan = HandMade.plan(HandMade.pourCase(wet), HandMade.slush());
+    String json = ResultJson.of(plan);
+    assertThat(json).contains("\"checking\": true");
+    assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(ResultJson.of(HandMade.plan(HandMade.slush()))).doesNotContain("checking");
+  }
+
+  @Test
+  void figuresAreInTheUnitsOfTheirNames() {
+    assertThat(ResultJson.of(HandMade.plan(HandMade.slush())))
+        .contains("\"at_mm\": 214,")
+        .contains("\"short_mm\": 106,")
+        .contains("\"temperature_degC\": 950,")
+        .contains("\"entered_degC\": 1098,")
+        .contains("\"distance_mm\": -106,")
+        .contains("\"froze_s\": null,");
+  }
+
+  @Test
+  void foreignLettersAndQuotesAreEscaped() {
+    JsonText json = new JsonText();
+    json.open('{').put("title", "Federa\u00e7\u00e3o \"A\"\n\\").close('}');
+    assertThat(json.text()).contains("\"Federa\\u00e7\\u00e3o \\\"A\\\"\\u000a\\\\\"");
+  }
+
+  @Test
+  void numbersNeverDependOnTheMachine() {
+    JsonText json = new JsonText();
+    json.open('{')
+        .put("small", 1.23456e-13, 3)
+        .put("whole", 1800.0, 6)
+        .put("none", Double.NaN, 3)
+        .put("zero", -0.0, 3)
+        .close('}');
+    assertThat(json.text())
+        .contains("\"small\": 1.23E-13")
+        .contains("\"whole\": 1800,")
+        .contains("\"none\": null")
+        .contains("\"zero\": 0");
+  }
+
+  private static Schema schema() throws IOException {
+    try (InputStream in = ResultJson.class.getResourceAsStream("result-schema.json")) {
+      return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+    }
+  }
+}
