@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problems;
 import lastinch.cases.plan.Materials;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldMedium;
@@ -37,6 +39,11 @@ public final class CatalogueMaterials implements Materials {
   public Optional<MouldMedium> medium(String name, Make make, String alloy) {
     return medium(
         name, make, catalogue.findAlloy(alloy).map(catalogue::metalKind).orElse(MetalKind.COPPER));
+  }
+
+  @Override
+  public Materials with(Node.Entries own, Problems problems) {
+    return new CatalogueMaterials(catalogue.with(own, problems));
   }
 
   private Optional<MouldMedium> medium(String name, Make make, MetalKind kind) {
