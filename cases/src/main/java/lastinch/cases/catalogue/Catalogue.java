@@ -209,7 +209,7 @@ public final class Catalogue {
     Entry entry = entry(media, name);
     Sources sources = Library.only().sources();
     CommonFigures common = commonFigures();
-    boolean sand = entry.wording("family").equals("sand");
+    boolean sand = entry.wording(Schema.FAMILY).equals("sand");
     return MediumMaker.make(
         entry,
         sources,

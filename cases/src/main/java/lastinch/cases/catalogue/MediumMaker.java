@@ -74,7 +74,7 @@ final class MediumMaker {
   }
 
   private MouldFamily family() {
-    return switch (entry.wording("family")) {
+    return switch (entry.wording(Schema.FAMILY)) {
       case "sand" -> MouldFamily.SAND;
       case "investment" -> MouldFamily.INVESTMENT;
       case "shell" -> MouldFamily.SHELL;

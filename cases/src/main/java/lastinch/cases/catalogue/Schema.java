@@ -17,6 +17,7 @@ final class Schema {
   static final String ENDS = "ends freezing";
   static final String FREEZING = "freezing follows";
   static final String METAL = "metal";
+  static final String FAMILY = "family";
   static final String FILM = "oxide film";
   static final String CONDUCTS = "conducts";
   static final String CONDUCTS_TABLE = "conducts by heat";
@@ -65,7 +66,7 @@ final class Schema {
   static final List<Property> MEDIUM =
       List.of(
           choice(
-              "family",
+              FAMILY,
               List.of("sand", "investment", "shell", "permanent"),
               "kind of mould; decides which words of a case apply"),
           needed(CONDUCTS, Dimension.CONDUCTIVITY, 0.01, 1000, "heat through the mould"),

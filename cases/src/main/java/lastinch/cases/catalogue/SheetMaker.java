@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Lays out what the files say about a material for printing. */
 final class SheetMaker {
+  /** Words that sort a material into a class; they are no knowledge with a source. */
+  private static final List<String> CLASSES = List.of(Schema.METAL, Schema.FAMILY);
+
   private final Sources sources;
   private final List<MaterialSheet.Row> rows = new ArrayList<>();
 
@@ -17,6 +20,9 @@ final class SheetMaker {
       Entry entry, List<String> otherNames, List<Property> schema, Sources sources) {
     SheetMaker maker = new SheetMaker(sources);
     for (Property p : schema) {
+      if (CLASSES.contains(p.word())) {
+        continue;
+      }
       entry
           .fact(p.word())
           .ifPresent(f -> maker.add(p, f, Optional.ofNullable(entry.replaced().get(p.word()))));
@@ -51,19 +57,22 @@ final class SheetMaker {
       }
     } else if (fact instanceof Fact.Freezing f) {
       add(p.word(), f.way(), f.ground(), changed);
-      f.figures().forEach((word, figure) -> add(word, figure, Optional.empty()));
-      f.below()
-          .ifPresent(
-              t ->
-                  t.rows()
-                      .forEach(
-                          row ->
-                              add(
-                                  "solid " + row.atText() + " below",
-                                  row,
-                                  t.ground(),
-                                  Optional.empty())));
+      Fact.Ground under = withoutNote(f.ground());
+      f.figures().forEach((word, figure) -> add(word, grounded(figure, under), Optional.empty()));
+      for (Fact.Row row : f.below().map(Fact.Table::rows).orElse(List.of())) {
+        add("solid " + row.atText() + " below start", row, under, Optional.empty());
+      }
     }
+  }
+
+  /** Figures under one heading share its note, which is printed once. */
+  private static Fact.Ground withoutNote(Fact.Ground g) {
+    return new Fact.Ground(g.basis(), g.source(), "", g.origin());
+  }
+
+  private static Fact.Figure grounded(Fact.Figure f, Fact.Ground ground) {
+    return new Fact.Figure(
+        f.dimension(), f.quantity(), f.value(), f.lowText(), f.highText(), ground);
   }
 
   private void add(String word, Fact.Figure f, Optional<String> changed) {
