@@ -3,6 +3,7 @@ module lastinch.cases {
   requires transitive lastinch.solver;
   requires org.snakeyaml.engine;
 
+  exports lastinch.cases.catalogue;
   exports lastinch.cases.format;
   exports lastinch.cases.plan;
   exports lastinch.cases.units;

@@ -2,5 +2,8 @@
 module lastinch.ui {
   requires lastinch.cases;
   requires info.picocli;
-  requires java.desktop;
+  requires me.tongfei.progressbar;
+
+  opens lastinch.ui.cli to
+      info.picocli;
 }

@@ -70,6 +70,7 @@ public final class HandMade {
         "feather.yaml",
         "0f".repeat(32),
         List.of("seconds from reading to first metal: 20 s (usual)"),
+        List.of(),
         OptionalLong.of(7));
   }
 

@@ -2,6 +2,8 @@ package lastinch.cases.plan;
 
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problems;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldMedium;
 
@@ -20,6 +22,28 @@ public interface Materials {
    * @param make what a case says about how it was made
    */
   Optional<MouldMedium> medium(String name, Make make);
+
+  /**
+   * The mould medium as it meets an alloy; how hard a mould pulls heat while the metal is liquid
+   * depends on the metal.
+   *
+   * @param alloy name or alias of the alloy poured
+   */
+  default Optional<MouldMedium> medium(String name, Make make, String alloy) {
+    return medium(name, make);
+  }
+
+  /**
+   * These materials with a person's own file laid over them.
+   *
+   * @param own the words of the file, its format line among them
+   * @param problems takes all that is wrong with it
+   * @return these materials unchanged where anything is wrong
+   */
+  default Materials with(Node.Entries own, Problems problems) {
+    problems.add(own.span(), "Materials of one's own cannot be laid over these");
+    return this;
+  }
 
   /** Names of all alloys, as printed, in the order of the catalogue. */
   List<String> alloyNames();

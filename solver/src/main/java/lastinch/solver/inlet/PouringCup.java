@@ -5,11 +5,11 @@ import lastinch.solver.casting.Pour;
 import lastinch.solver.physics.Gravity;
 
 /**
- * The hand, the crucible and the pouring cup: what is poured, what the cup holds, what runs over its
- * rim and what stays in the crucible. Shared by every solver.
+ * The hand, the crucible and the pouring cup: what is poured, what the cup holds, what runs over
+ * its rim and what stays in the crucible. Shared by every solver.
  *
- * <p>Metal that arrives while the cup stands at its rim stays in the crucible, because the hand sees
- * the cup, unless the pour is given as a measured rate: then it spills.
+ * <p>Metal that arrives while the cup stands at its rim stays in the crucible, because the hand
+ * sees the cup, unless the pour is given as a measured rate: then it spills.
  */
 public final class PouringCup {
   private static final double DRY = 1e-12;

@@ -83,6 +83,10 @@ public final class MetalTable {
       share = nextShare;
       points.set(n - 2 - i, h, t, share);
     }
+    if (1.0 - share < 1e-9) {
+      share = 1.0;
+      points.set(2, h, t, share);
+    }
     double beforeArrest = h;
     double frozen = h - latent * (1.0 - share);
     points.set(1, frozen, end, 1.0);

@@ -182,11 +182,7 @@ final class Air {
               radius, freeDepth, permeability, porosity, OPEN, viscosity, Math.max(age, 1e-3));
       factor +=
           AirEscape.mouldFlow(
-                  permeability,
-                  AirEscape.shapeFactor(length, radius, depth),
-                  1.0,
-                  temperature,
-                  0.0);
+              permeability, AirEscape.shapeFactor(length, radius, depth), 1.0, temperature, 0.0);
     }
     if (crack > 0.0) {
       factor += AirEscape.crackFlow(crack, 2.0 * length, freeDepth, 1.0, temperature, 0.0);

@@ -71,9 +71,7 @@ final class Books {
     double scale = Math.max(1e-12, poured) * reference;
     double heatError = state.melt.water ? 0.0 : (carriedIn - inMetal - inMould2 - toAir) / scale;
     double airError =
-        air.initial() > 0.0
-            ? (air.initial() - air.held() - air.leaked()) / air.initial()
-            : 0.0;
+        air.initial() > 0.0 ? (air.initial() - air.held() - air.leaked()) / air.initial() : 0.0;
     return new Accounts(
         metalError,
         heatError,

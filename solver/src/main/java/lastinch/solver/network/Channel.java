@@ -1,9 +1,9 @@
 package lastinch.solver.network;
 
 /**
- * State of one channel: up to two plugs with real lengths, the metal in its thermal cells, and metal
- * in free fall. Plug A hangs at face 0, plug B at the last face; a full channel is plug A alone.
- * Flows are volume rates [m3/s], positive from A to B.
+ * State of one channel: up to two plugs with real lengths, the metal in its thermal cells, and
+ * metal in free fall. Plug A hangs at face 0, plug B at the last face; a full channel is plug A
+ * alone. Flows are volume rates [m3/s], positive from A to B.
  */
 final class Channel {
   /** Below this share of a channel a gap counts as closed [-]. */
@@ -178,8 +178,7 @@ final class Channel {
     double low = Math.min(fromVolume, toVolume);
     double high = Math.max(fromVolume, toVolume);
     for (int i = 0; i < n; i++) {
-      double part =
-          Math.min(high, shape.volumeTo[i + 1]) - Math.max(low, shape.volumeTo[i]);
+      double part = Math.min(high, shape.volumeTo[i + 1]) - Math.max(low, shape.volumeTo[i]);
       if (part > 0.0) {
         wet[i] += part;
         heat[i] += density * part * enthalpy;

@@ -81,8 +81,7 @@ final class Ending {
 
   private boolean isStill() {
     State state = run.state;
-    boolean pouring =
-        !state.cupIsHeld && !state.cup.crucibleEmpty() && state.cup.pouredNow() > 0.0;
+    boolean pouring = !state.cupIsHeld && !state.cup.crucibleEmpty() && state.cup.pouredNow() > 0.0;
     if (pouring) {
       return false;
     }

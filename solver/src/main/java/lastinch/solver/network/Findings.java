@@ -59,19 +59,31 @@ final class Findings {
     double melted = job.metal().melted();
     double needed = run.massToRim - job.gating().cup().volume() * run.melt.density;
     if (melted < needed && !run.isFedDirectly()) {
-      add(Kind.TOO_LITTLE_METAL, Severity.SERIOUS, Optional.empty(), "needed", needed, "melted", melted);
+      add(
+          Kind.TOO_LITTLE_METAL,
+          Severity.SERIOUS,
+          Optional.empty(),
+          "needed",
+          needed,
+          "melted",
+          melted);
     }
     if (job.pour() instanceof Pour.Both both) {
       double typed = both.empties().value();
       double implied = melted / both.rate(melted, run.massToRim);
       if (Math.abs(implied - typed) > TIMES_APART * typed) {
         add(
-            Kind.POUR_TIMES_DISAGREE, Severity.WATCH, Optional.empty(), "typed", typed, "implied", implied);
+            Kind.POUR_TIMES_DISAGREE,
+            Severity.WATCH,
+            Optional.empty(),
+            "typed",
+            typed,
+            "implied",
+            implied);
       }
     }
     if (run.state.cup.spilled() > 1e-3 * melted) {
-      add(
-          Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.state.cup.spilled());
+      add(Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.state.cup.spilled());
     }
     if (run.state.cup.crucibleEmpty() && run.state.cup.level() <= 0.0 && !filled) {
       add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.state.time);
@@ -156,12 +168,7 @@ final class Findings {
 
   private void air() {
     if (run.air.peakOver() > AIR_COUNTS) {
-      add(
-          Kind.AIR_PUSHES_BACK,
-          Severity.WATCH,
-          Optional.empty(),
-          "pressure",
-          run.air.peakOver());
+      add(Kind.AIR_PUSHES_BACK, Severity.WATCH, Optional.empty(), "pressure", run.air.peakOver());
     }
   }
 

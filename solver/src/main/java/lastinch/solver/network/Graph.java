@@ -3,19 +3,15 @@ package lastinch.solver.network;
 import java.util.List;
 
 /**
- * Channels between joints. Joint 0 is the floor of the pouring cup. A channel end without a joint is
- * closed.
+ * Channels between joints. Joint 0 is the floor of the pouring cup. A channel end without a joint
+ * is closed.
  *
  * @param channels geometry, in the order of the way
  * @param links where each channel's ends hang
  * @param joints number of joints
  * @param vents open holes
  */
-record Graph(
-    List<ChannelShape> channels,
-    List<Link> links,
-    int joints,
-    List<VentPoint> vents) {
+record Graph(List<ChannelShape> channels, List<Link> links, int joints, List<VentPoint> vents) {
   static final int CLOSED = -1;
   static final int CUP = 0;
 

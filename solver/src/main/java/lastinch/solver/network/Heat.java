@@ -9,9 +9,9 @@ import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
 
 /**
- * Heat from metal to mould, cell by cell: every wetted cell faces its own column of mould. New solid
- * is shared between slurry and skin; heat gained melts skin first. Falling metal gives heat to the
- * share of wall it touches.
+ * Heat from metal to mould, cell by cell: every wetted cell faces its own column of mould. New
+ * solid is shared between slurry and skin; heat gained melts skin first. Falling metal gives heat
+ * to the share of wall it touches.
  */
 final class Heat {
   /** A fresh cell takes at most this step until this age [s]. */
@@ -22,7 +22,9 @@ final class Heat {
   /** Biot number above which metal is resolved through the gap [-]. */
   private static final double THICK = 0.1;
 
-  /** Outside of a shell: air at 20 degC, 10 W/(m2 K), emissivity 0.8; estimates of the catalogue. */
+  /**
+   * Outside of a shell: air at 20 degC, 10 W/(m2 K), emissivity 0.8; estimates of the catalogue.
+   */
   private static final double OUTSIDE = 293.15;
 
   private static final double CONVECTION = 10.0;
@@ -104,8 +106,7 @@ final class Heat {
     double area = cupShare * state.cup.wall();
     double conductance = state.melt.conductance(2.0 * volume / area, 0.0) * share / cupShare;
     double perArea = state.melt.density * volume / area;
-    state.cupEnthalpy =
-        columns.exchange(cupColumn, dt, conductance, perArea, state.cupEnthalpy);
+    state.cupEnthalpy = columns.exchange(cupColumn, dt, conductance, perArea, state.cupEnthalpy);
   }
 
   private static double gap(ChannelShape shape, int i) {
@@ -129,7 +130,12 @@ final class Heat {
       double curvature = curved ? 2.0 * Math.PI / shape.perimeter[i] : 0.0;
       if (isThick(shape, i)) {
         columns.openThick(
-            column, shape.mouldTemperature[i], curvature, depthLimit, 0.5 * gap(shape, i), enthalpy);
+            column,
+            shape.mouldTemperature[i],
+            curvature,
+            depthLimit,
+            0.5 * gap(shape, i),
+            enthalpy);
       } else {
         columns.open(column, shape.mouldTemperature[i], curvature, depthLimit);
       }
@@ -218,8 +224,7 @@ final class Heat {
         state.melt.tipConductance(isThick(shape, i) ? 0.0 : gap(shape, i))
             * share
             / c.wettedShare[i];
-    return columns.exchange(
-        c.firstCell + i, dt, conductance, density * streamVolume[i] / area, h);
+    return columns.exchange(c.firstCell + i, dt, conductance, density * streamVolume[i] / area, h);
   }
 
   private static int cellOf(Channel c, int parcel) {

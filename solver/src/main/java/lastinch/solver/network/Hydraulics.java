@@ -14,8 +14,8 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 /**
  * Flows of all columns of metal for one step: each column is rigid and incompressible, its momentum
  * implicit, losses by Newton steps; joints that hold metal conserve volume. Fronts held by surface
- * tension stand exactly, found by an active set that tries standing first. The surface in the sprue,
- * stirred by falling metal, is never held.
+ * tension stand exactly, found by an active set that tries standing first. The surface in the
+ * sprue, stirred by falling metal, is never held.
  */
 final class Hydraulics {
   private static final int NEWTON = 30;
@@ -114,9 +114,7 @@ final class Hydraulics {
   private void gatherLegs() {
     legCount = 0;
     state.jointPressure[Graph.CUP] =
-        state.cupIsHeld
-            ? state.heldPressure
-            : state.melt.density * Gravity.G * state.cup.level();
+        state.cupIsHeld ? state.heldPressure : state.melt.density * Gravity.G * state.cup.level();
     for (Channel c : state.channels) {
       if (c.frozen) {
         c.flowA = 0.0;
@@ -244,8 +242,7 @@ final class Hydraulics {
     int first = shape.cellAt(low);
     int last = shape.cellAt(high);
     for (int i = first; i <= last; i++) {
-      double stretch =
-          Math.min(high, (i + 1) * shape.dx) - Math.max(low, i * shape.dx);
+      double stretch = Math.min(high, (i + 1) * shape.dx) - Math.max(low, i * shape.dx);
       if (stretch > 0.0) {
         wallFriction(leg, i, stretch);
       }

@@ -77,8 +77,16 @@ final class Layout {
       Runner r = runner.get();
       joint =
           addPlain(
-              "runner", Role.RUNNER, runnerLength, 0.0, footHeight, gateStart, joint,
-              SectionShape.flat(r.width(), r.depth()), area, turned ? 0.0 : Losses.MITRE_BEND);
+              "runner",
+              Role.RUNNER,
+              runnerLength,
+              0.0,
+              footHeight,
+              gateStart,
+              joint,
+              SectionShape.flat(r.width(), r.depth()),
+              area,
+              turned ? 0.0 : Losses.MITRE_BEND);
       area = r.width() * r.depth();
       turned = true;
     }
@@ -86,18 +94,22 @@ final class Layout {
       Gate g = gate.get();
       joint =
           addPlain(
-              g.name(), Role.GATE, gateLength, mouthAxis, gateStart, mouthHeight, joint,
-              SectionShape.flat(g.width(), g.thickness()), area, turned ? 0.0 : Losses.MITRE_BEND);
+              g.name(),
+              Role.GATE,
+              gateLength,
+              mouthAxis,
+              gateStart,
+              mouthHeight,
+              joint,
+              SectionShape.flat(g.width(), g.thickness()),
+              area,
+              turned ? 0.0 : Losses.MITRE_BEND);
       area = g.width() * g.thickness();
       turned = true;
     }
     double bend = turned || attitude.upright() ? 0.0 : Losses.MITRE_BEND;
     addPiece(limb, rise, joint, area, fromTip, bend);
-    return new Graph(
-        List.copyOf(shapes),
-        List.copyOf(links),
-        joints,
-        ventPoints());
+    return new Graph(List.copyOf(shapes), List.copyOf(links), joints, ventPoints());
   }
 
   private boolean entersAtTip() {
@@ -123,7 +135,13 @@ final class Layout {
     double depth = mouldHeat.depthUnderWall(sprue.top());
     shapes.add(
         new ChannelShape(
-            "sprue", Role.SPRUE, sprue.tall(), 0.0, top, footHeight, cell,
+            "sprue",
+            Role.SPRUE,
+            sprue.tall(),
+            0.0,
+            top,
+            footHeight,
+            cell,
             s -> {
               double d = diameter.applyAsDouble(s);
               return SectionShape.ellipse(d, d);
@@ -137,8 +155,15 @@ final class Layout {
       SectionShape round = SectionShape.ellipse(well.across(), well.across());
       shapes.add(
           new ChannelShape(
-              "well", Role.WELL, well.depth(), 0.0, footHeight, footHeight - well.depth() * lean,
-              cell, s -> round, s -> mouldHeat.at(depth)));
+              "well",
+              Role.WELL,
+              well.depth(),
+              0.0,
+              footHeight,
+              footHeight - well.depth() * lean,
+              cell,
+              s -> round,
+              s -> mouldHeat.at(depth)));
       link(foot, Graph.CLOSED, new Graph.EndLosses(Losses.EXIT, Losses.SHARP_INLET, 0.0, 0.0));
     }
     return foot;
@@ -159,7 +184,14 @@ final class Layout {
     double depth = mouldHeat.depthUnderWall(section.width());
     shapes.add(
         new ChannelShape(
-            name, role, length, ruler, heightFrom, heightTo, cell, s -> section,
+            name,
+            role,
+            length,
+            ruler,
+            heightFrom,
+            heightTo,
+            cell,
+            s -> section,
             s -> mouldHeat.at(depth)));
     int end = joints++;
     link(joint, end, change(areaBefore, section.area(), bend));
@@ -199,8 +231,15 @@ final class Layout {
       double depth = mouldHeat.depthUnderWall(b.width());
       shapes.add(
           new ChannelShape(
-              "boss", Role.BOSS, b.length(), -b.length(), -b.length() * rise, 0.0, cell,
-              s -> block, s -> mouldHeat.at(depth)));
+              "boss",
+              Role.BOSS,
+              b.length(),
+              -b.length(),
+              -b.length() * rise,
+              0.0,
+              cell,
+              s -> block,
+              s -> mouldHeat.at(depth)));
       int neck = joints++;
       Graph.EndLosses in =
           fromTip ? new Graph.EndLosses(0, 0, 0, 0) : change(areaBefore, block.area(), bend);
@@ -227,7 +266,13 @@ final class Layout {
     double widest = stations.stream().mapToDouble(Station::width).max().orElseThrow();
     ChannelShape piece =
         new ChannelShape(
-            limb.name(), Role.PIECE, limb.length(), 0.0, 0.0, limb.length() * rise, cell,
+            limb.name(),
+            Role.PIECE,
+            limb.length(),
+            0.0,
+            0.0,
+            limb.length() * rise,
+            cell,
             s -> section(limb.section(), stations, first + s),
             s -> mouldHeat.at(mouldHeat.depthUnderWall(widthAt(stations, first + s), widest)));
     shapes.add(piece);

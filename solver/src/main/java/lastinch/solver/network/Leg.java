@@ -53,7 +53,8 @@ final class Leg {
   void linearise(double dt, double density) {
     double q = flow;
     double quadratic = q >= 0.0 ? quadraticForward : quadraticBackward;
-    double residual = inertia * (q - oldFlow) / dt + linear * q + quadratic * q * Math.abs(q) + weight;
+    double residual =
+        inertia * (q - oldFlow) / dt + linear * q + quadratic * q * Math.abs(q) + weight;
     double slope = inertia / dt + linear + 2.0 * quadratic * Math.abs(q);
     if (openArea > 0.0) {
       double head = 0.5 * density / (openArea * openArea);

@@ -52,7 +52,10 @@ final class Melt {
     double entered = checking.lipLoss() ? job.metal().entered() : job.metal().reading().value();
     table =
         MetalTable.of(
-            alloy, checking.freezingStraight(), coldest - 50.0, Math.max(entered, alloy.liquidus()) + 50.0);
+            alloy,
+            checking.freezingStraight(),
+            coldest - 50.0,
+            Math.max(entered, alloy.liquidus()) + 50.0);
     density = water ? WATER_DENSITY : alloy.density(entered);
     viscosity = water ? WATER_VISCOSITY : alloy.viscosity().value();
     capillaryStrength =
@@ -62,8 +65,7 @@ final class Melt {
                 alloy.wettingAngle().value(),
                 alloy.filmFactor().value())
             : 0.0;
-    capillaryLength =
-        Capillary.length(Math.max(1e-6, alloy.surfaceTension().value()), density);
+    capillaryLength = Capillary.length(Math.max(1e-6, alloy.surfaceTension().value()), density);
     conductivity = alloy.conductivityLiquid().value();
     specificHeat = alloy.specificHeatLiquid().value();
     flowStop = alloy.flowStop().value();

@@ -126,8 +126,7 @@ final class Recorder {
     double tau = LapIndex.tau(gap, melt.capillaryLength, speed, front.slowFor);
     double flux =
         melt.tipConductance(gap)
-            * Math.max(
-                0.0, melt.table.temperature(front.enthalpy) - c.shape.mouldTemperature[i]);
+            * Math.max(0.0, melt.table.temperature(front.enthalpy) - c.shape.mouldTemperature[i]);
     double drop =
         LapIndex.surfaceDrop(flux, tau, melt.conductivity, melt.density, melt.specificHeat);
     double surface = LapIndex.surfaceEnthalpy(front.enthalpy, melt.specificHeat, drop);

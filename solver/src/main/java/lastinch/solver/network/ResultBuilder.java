@@ -103,8 +103,7 @@ final class ResultBuilder {
     boolean byA = leading.full || leading.hasPlugA();
     Front front = byA ? leading.frontA : leading.frontB;
     double at = byA ? leading.positionA() : leading.positionB();
-    double missing =
-        leading.full ? 0.0 : byA ? leading.shape.length - at : at;
+    double missing = leading.full ? 0.0 : byA ? leading.shape.length - at : at;
     for (Channel c : state.channels) {
       if (c.index > leading.index && c.shape.role == Role.PIECE && !c.full) {
         missing += c.shape.length;
@@ -156,8 +155,7 @@ final class ResultBuilder {
       for (int i = 0; i < c.shape.cells; i++) {
         int cell = c.firstCell + i;
         if (piece && Double.isFinite(run.recorder.arrivalTime[cell])) {
-          double left =
-              (run.recorder.arrivalEnthalpy[cell] - state.melt.enthalpyStop) / spendable;
+          double left = (run.recorder.arrivalEnthalpy[cell] - state.melt.enthalpyStop) / spendable;
           least = Math.min(least, left);
         }
         if (c.wet[i] > 0.0 && c.shape.role != Role.WELL) {

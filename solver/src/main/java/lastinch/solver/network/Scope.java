@@ -3,8 +3,8 @@ package lastinch.solver.network;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Place;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
 

@@ -1,8 +1,8 @@
 package lastinch.solver.network;
 
 /**
- * Metal in free fall in a channel, as parcels in the order they left. Positions count from the upper
- * end. Storage is a ring of fixed size; when it is full a parcel joins the one before it.
+ * Metal in free fall in a channel, as parcels in the order they left. Positions count from the
+ * upper end. Storage is a ring of fixed size; when it is full a parcel joins the one before it.
  */
 final class Stream {
   /** Slope below which a channel counts as level [-]. */

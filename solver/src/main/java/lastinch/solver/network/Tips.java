@@ -1,8 +1,8 @@
 package lastinch.solver.network;
 
 /**
- * Leading metal: loses heat to mould it has just wetted, gains some from the metal behind, and stops
- * when it carries too much solid. The crossing is found inside the step.
+ * Leading metal: loses heat to mould it has just wetted, gains some from the metal behind, and
+ * stops when it carries too much solid. The crossing is found inside the step.
  */
 final class Tips {
   /** Slower than this a front is on its way to standing [m/s], after this long [s]. */
@@ -30,8 +30,7 @@ final class Tips {
         held
             ? heat.faceTemperature(c, shape.cellAt(s))
             : shape.interpolate(shape.mouldTemperature, s);
-    double flux =
-        state.melt.tipConductance(gap) * (state.melt.table.temperature(enthalpy) - wall);
+    double flux = state.melt.tipConductance(gap) * (state.melt.table.temperature(enthalpy) - wall);
     return flux * perimeter / (state.melt.density * area);
   }
 
@@ -77,9 +76,10 @@ final class Tips {
         Math.max(
             0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
     double half = front.enthalpy - lossStep(c, middle, front.enthalpy, 0.5 * dt, held);
-    double loss = front.enthalpy >= 0.0 && half < 0.0
-        ? lossStep(c, middle, front.enthalpy, dt, held)
-        : lossAtMean(c, middle, front.enthalpy, half, dt, held);
+    double loss =
+        front.enthalpy >= 0.0 && half < 0.0
+            ? lossStep(c, middle, front.enthalpy, dt, held)
+            : lossAtMean(c, middle, front.enthalpy, half, dt, held);
     return mixed(c, front, at, front.enthalpy - loss, dt);
   }
 
@@ -106,10 +106,7 @@ final class Tips {
     double distance = Math.abs(at - (behind + 0.5) * c.shape.dx);
     double flow = plugA ? c.flowA : c.flowB;
     double rate =
-        2.0
-            * state.melt.spreading
-            * transport.spreading(c, behind, flow)
-            / (distance * distance);
+        2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * distance);
     return (enthalpy + dt * rate * c.mobile[behind]) / (1.0 + dt * rate);
   }
 

@@ -3,8 +3,8 @@ package lastinch.solver.network;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
- * What hangs together: joints fill and run dry, plugs begin, meet, fill their channels and break off.
- * Everything here happens between steps.
+ * What hangs together: joints fill and run dry, plugs begin, meet, fill their channels and break
+ * off. Everything here happens between steps.
  */
 final class Topology {
   /** Pull below the air's pressure that lets air in [Pa]. */
@@ -176,8 +176,7 @@ final class Topology {
       Channel c = state.channelOf(end);
       if (!hangs(c, end)) {
         boolean supply = isSupply(c, end);
-        double share =
-            supply || state.fallsAway(end) || area == 0.0 ? 0.0 : endArea(c, end) / area;
+        double share = supply || state.fallsAway(end) || area == 0.0 ? 0.0 : endArea(c, end) / area;
         begin(c, end, leading, flow * share);
       }
     }

@@ -33,7 +33,13 @@ final class WorkAccount {
       double head = 0.0;
       if (leg.openArea > 0.0) {
         head =
-            leg.openSide * 0.5 * state.melt.density * q * q / (leg.openArea * leg.openArea) * mean
+            leg.openSide
+                * 0.5
+                * state.melt.density
+                * q
+                * q
+                / (leg.openArea * leg.openArea)
+                * mean
                 * dt;
       }
       driven += Math.abs(push);

@@ -88,8 +88,9 @@ final class MouldSide {
         last = true;
       }
       volume[base + k] = d * (1.0 + curvature * (x + 0.5 * d));
-      inner[base + k] = 0.5 * d / (1.0 + curvature * (x + 0.25 * d));
-      outer[base + k] = 0.5 * d / (1.0 + curvature * (x + 0.75 * d));
+      double in = grid.innerShare() * d;
+      inner[base + k] = in / (1.0 + curvature * (x + 0.5 * in));
+      outer[base + k] = (d - in) / (1.0 + curvature * (x + 0.5 * (in + d)));
       heat[base + k] = start;
       x += d;
       k++;

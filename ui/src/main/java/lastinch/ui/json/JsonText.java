@@ -75,6 +75,13 @@ final class JsonText {
     return this;
   }
 
+  /** A word in a list. */
+  JsonText item(String value) {
+    separate();
+    quote(value);
+    return this;
+  }
+
   String text() {
     return out.toString();
   }

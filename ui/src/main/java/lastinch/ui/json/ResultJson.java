@@ -3,6 +3,7 @@ package lastinch.ui.json;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.result.Accounts;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
@@ -17,7 +18,6 @@ import lastinch.solver.result.Stop;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
-import lastinch.ui.words.UnitChoice;
 import lastinch.ui.words.Verdict;
 
 /** A dry pour in the format {@value #FORMAT}; its schema is the resource result-schema.json. */
@@ -28,7 +28,7 @@ public final class ResultJson {
   private static final double MILLI = 1e3;
   private static final int DIGITS = 6;
   private static final int ERROR_DIGITS = 3;
-  private static final Figures METRIC = new Figures(UnitChoice.MM);
+  private static final Figures METRIC = new Figures(DisplayUnits.METRIC);
 
   private ResultJson() {}
 

@@ -16,16 +16,17 @@ final class Closing {
   private Closing() {}
 
   static void add(Page page, Scene scene) {
-    assumed(page, scene);
+    listed(page, scene, "label.assumed", scene.plan().assumed());
+    listed(page, scene, "label.noted", scene.plan().noted());
     leftOut(page, scene);
     page.blank();
     next(page, scene);
     care(page, scene);
   }
 
-  private static void assumed(Page page, Scene scene) {
-    String label = scene.say("label.assumed");
-    for (String line : scene.plan().assumed()) {
+  private static void listed(Page page, Scene scene, String name, List<String> lines) {
+    String label = scene.say(name);
+    for (String line : lines) {
       page.entry(label, line);
       label = "";
     }

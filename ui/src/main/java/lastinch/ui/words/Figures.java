@@ -1,28 +1,29 @@
 package lastinch.ui.words;
 
 import java.util.Locale;
+import java.util.Objects;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.DisplayUnits;
 
 /**
  * Numbers as a person reads them off a ruler, a meter or a kitchen scale. The same on every
  * machine, whatever its language.
  */
 public final class Figures {
-  private static final double INCH = 0.0254;
-  private static final double POUND = 0.45359237;
-  private static final double OUNCE = POUND / 16.0;
-  private static final double FOOT = 0.3048;
-  private static final double ICE_POINT = 273.15;
-  private static final double DEGREE_F = 5.0 / 9.0;
   private static final int SIXTEENTHS = 16;
 
-  private final UnitChoice units;
+  private final DisplayUnits units;
 
-  public Figures(UnitChoice units) {
-    this.units = units;
+  public Figures(DisplayUnits units) {
+    this.units = Objects.requireNonNull(units, "units");
   }
 
-  public UnitChoice units() {
+  public DisplayUnits units() {
     return units;
+  }
+
+  private boolean metric() {
+    return units == DisplayUnits.METRIC;
   }
 
   /** A place or length [m] to what a ruler shows: {@code 214 mm} or {@code 8 7/16 in}. */
@@ -32,10 +33,10 @@ public final class Figures {
 
   /** The same without its unit. */
   public String rulerBare(double metres) {
-    if (units == UnitChoice.MM) {
-      return whole(metres * 1e3);
+    if (metric()) {
+      return whole(length(metres));
     }
-    long sixteenths = Math.round(metres / INCH * SIXTEENTHS);
+    long sixteenths = Math.round(length(metres) * SIXTEENTHS);
     long inches = sixteenths / SIXTEENTHS;
     long rest = Math.abs(sixteenths % SIXTEENTHS);
     if (rest == 0) {
@@ -52,57 +53,54 @@ public final class Figures {
 
   /** Whether a length [m] is too small for a ruler to show. */
   public boolean vanishes(double metres) {
-    return rulerBare(metres).equals("0") || rulerBare(metres).equals("-0");
+    return rulerBare(metres).equals("0");
   }
 
   /** A thickness or width [m] to what calipers show: {@code 2.8 mm} or {@code 0.11 in}. */
   public String calipers(double metres) {
-    return units == UnitChoice.MM
-        ? trimmed(metres * 1e3, 1) + " mm"
-        : fixed(metres / INCH, 2) + " in";
+    return metric()
+        ? trimmed(length(metres), 1) + " " + lengthUnit()
+        : fixed(length(metres), 2) + " " + lengthUnit();
+  }
+
+  /** A length [m] as a number in the unit people see. */
+  public double length(double metres) {
+    return units.unit(Dimension.LENGTH).fromSi(metres);
   }
 
   public String lengthUnit() {
-    return units == UnitChoice.MM ? "mm" : "in";
+    return units.unit(Dimension.LENGTH).symbol();
   }
 
   /** A temperature [K] in whole degrees: {@code 1098 degC}. */
   public String heat(double kelvin) {
-    return heatBare(kelvin) + " " + heatUnit();
-  }
-
-  /** The same without its unit. */
-  public String heatBare(double kelvin) {
-    return whole(heatValue(kelvin));
+    return whole(heatValue(kelvin)) + " " + units.unit(Dimension.HEAT).symbol();
   }
 
   /** A temperature [K] as a number in the unit people see. */
   public double heatValue(double kelvin) {
-    double celsius = kelvin - ICE_POINT;
-    return units == UnitChoice.MM ? celsius : celsius / DEGREE_F + 32.0;
-  }
-
-  public String heatUnit() {
-    return units == UnitChoice.MM ? "degC" : "degF";
+    return units.unit(Dimension.HEAT).fromSi(kelvin);
   }
 
   /**
    * A difference of temperatures [K] in whole degrees of the chosen unit, without a word for it.
    */
   public String degrees(double kelvin) {
-    return whole(units == UnitChoice.MM ? kelvin : kelvin / DEGREE_F);
+    return whole(units.unit(Dimension.HEAT_DIFFERENCE).fromSi(kelvin));
   }
 
   /** A mass [kg] to what a kitchen scale shows. */
   public String mass(double kilograms) {
-    if (units == UnitChoice.MM) {
-      return kilograms >= 0.9995
-          ? trimmed(kilograms, 2) + " kg"
-          : whole(Math.abs(kilograms) < 0.02 ? kilograms * 1e3 : round(kilograms * 1e3, 5)) + " g";
+    double large = units.unit(Dimension.MASS).fromSi(kilograms);
+    if (large >= 0.9995) {
+      return trimmed(large, metric() ? 2 : 1) + " " + units.unit(Dimension.MASS).symbol();
     }
-    return kilograms >= POUND
-        ? trimmed(kilograms / POUND, 1) + " lb"
-        : trimmed(kilograms / OUNCE, 1) + " oz";
+    String small = metric() ? "g" : "oz";
+    double value = Dimension.MASS.unit(small).orElseThrow().fromSi(kilograms);
+    if (!metric()) {
+      return trimmed(value, 1) + " " + small;
+    }
+    return whole(value < 20.0 ? value : Math.rint(value / 5.0) * 5.0) + " " + small;
   }
 
   /** A moment or span [s] to a tenth, from 20 s on whole: {@code 1.9 s}. */
@@ -112,14 +110,23 @@ public final class Figures {
 
   /** A speed [m/s]. */
   public String speed(double metresPerSecond) {
-    return units == UnitChoice.MM
-        ? fixed(metresPerSecond, 1) + " m/s"
-        : fixed(metresPerSecond / FOOT, 1) + " ft/s";
+    return units.show(Dimension.SPEED, metresPerSecond, 1);
   }
 
   /** A share [-] in whole percent: {@code 20 %}. */
   public String percent(double share) {
     return whole(share * 1e2) + " %";
+  }
+
+  /** Any kind of value in the unit people see, to three figures. */
+  public String shown(Dimension dimension, double si) {
+    double value = units.unit(dimension).fromSi(si);
+    if (dimension == Dimension.HEAT || dimension == Dimension.HEAT_DIFFERENCE) {
+      return whole(value) + " " + units.unit(dimension).symbol();
+    }
+    double size = Math.abs(value);
+    int decimals = size >= 100.0 || size == 0.0 ? 0 : 2 - (int) Math.floor(Math.log10(size));
+    return (trimmed(value, Math.max(0, decimals)) + " " + units.unit(dimension).symbol()).strip();
   }
 
   /** A whole number. */
@@ -139,9 +146,5 @@ public final class Figures {
       text = text.replaceAll("0+$", "").replaceAll("\\.$", "");
     }
     return text.equals("-0") ? "0" : text;
-  }
-
-  private static double round(double value, double to) {
-    return Math.rint(value / to) * to;
   }
 }

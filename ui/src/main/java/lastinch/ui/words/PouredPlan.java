@@ -14,6 +14,7 @@ import lastinch.solver.result.PourResult;
  * @param file the case file as the person named it
  * @param digest of the case as read, lower-case hexadecimal
  * @param assumed what was taken where the file says nothing or "don't know", one line each
+ * @param noted what was accepted in the file but should be known, one line each
  * @param milliseconds the sum took, when it was timed
  */
 public record PouredPlan(
@@ -22,6 +23,7 @@ public record PouredPlan(
     String file,
     String digest,
     List<String> assumed,
+    List<String> noted,
     OptionalLong milliseconds) {
   public PouredPlan {
     Objects.requireNonNull(pourCase, "pourCase");
@@ -30,5 +32,6 @@ public record PouredPlan(
     Objects.requireNonNull(digest, "digest");
     Objects.requireNonNull(milliseconds, "milliseconds");
     assumed = List.copyOf(assumed);
+    noted = List.copyOf(noted);
   }
 }

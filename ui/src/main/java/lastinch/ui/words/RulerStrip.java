@@ -158,7 +158,7 @@ final class RulerStrip {
     if (!(scene.result().outcome() instanceof Outcome.Filled) && reach > 0.0) {
       put(marks, column(reach), figures.rulerBare(reach));
     }
-    double inUnit = figures.units() == UnitChoice.MM ? 1e-3 : 0.0254;
+    double inUnit = 1.0 / figures.length(1.0);
     double step = step(scene.length() / inUnit / 4.0) * inUnit;
     for (double at = step; at < scene.length() - step / 2; at += step) {
       put(marks, column(at), figures.rulerBare(at));

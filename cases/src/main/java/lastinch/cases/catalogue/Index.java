@@ -1,0 +1,84 @@
+package lastinch.cases.catalogue;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problems;
+
+/** Which file holds which material, and under which names a case may call for it. */
+final class Index {
+  /**
+   * One material of the catalogue.
+   *
+   * @param name as printed
+   * @param file that holds it
+   * @param alsoCalled other names
+   * @param standIns names of other materials that are read as this one, and why
+   */
+  record Line(String name, String file, List<String> alsoCalled, Map<String, String> standIns) {
+    Line {
+      alsoCalled = List.copyOf(alsoCalled);
+    }
+  }
+
+  private final Map<String, List<Line>> groups;
+
+  private Index(Map<String, List<Line>> groups) {
+    this.groups = groups;
+  }
+
+  /** The lines of a group in printing order. */
+  List<Line> group(String group) {
+    return groups.getOrDefault(group, List.of());
+  }
+
+  /** Names are the same when they differ only by capitals, spaces and hyphens. */
+  static String fold(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "");
+  }
+
+  static Index read(Node.Entries top, Problems problems) {
+    Map<String, List<Line>> groups = new LinkedHashMap<>();
+    MaterialsReader.checkFormat(top, problems);
+    Optional<Node.Entries> all = Under.entries(top, "index");
+    if (all.isEmpty()) {
+      problems.add(top.span(), "The index is missing");
+      return new Index(groups);
+    }
+    for (Node.Entry group : all.get().entries()) {
+      List<Line> lines = new ArrayList<>();
+      if (group.value() instanceof Node.Items items) {
+        for (Node item : items.items()) {
+          line(item, problems).ifPresent(lines::add);
+        }
+      }
+      groups.put(group.key(), List.copyOf(lines));
+    }
+    return new Index(groups);
+  }
+
+  private static Optional<Line> line(Node item, Problems problems) {
+    if (item instanceof Node.Entries map) {
+      Optional<Node.Text> name = Under.text(map, "name");
+      Optional<Node.Text> file = Under.text(map, "file");
+      if (name.isPresent() && file.isPresent()) {
+        List<String> others =
+            map.get("also called").map(n -> MaterialsReader.texts(n, problems)).orElse(List.of());
+        return Optional.of(new Line(name.get().text(), file.get().text(), others, standIns(map)));
+      }
+    }
+    problems.add(item.span(), "Name and file belong here");
+    return Optional.empty();
+  }
+
+  private static Map<String, String> standIns(Node.Entries map) {
+    Map<String, String> read = new LinkedHashMap<>();
+    Under.items(map, "read as this")
+        .ifPresent(items -> Sources.pairs(items, "name", "because").forEach(read::put));
+    return read;
+  }
+}

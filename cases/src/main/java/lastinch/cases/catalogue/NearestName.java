@@ -1,0 +1,67 @@
+package lastinch.cases.catalogue;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Finds the names that someone may have meant. */
+final class NearestName {
+  private static final int MOST = 4;
+
+  private NearestName() {}
+
+  /** Names that share a word with {@code typed}, else those a few letters away; nearest first. */
+  static List<String> of(String typed, Collection<String> names) {
+    String plain = plain(typed);
+    List<String> near = new ArrayList<>();
+    for (String name : names) {
+      if (sharesWord(plain, plain(name))) {
+        near.add(name);
+      }
+    }
+    if (near.isEmpty()) {
+      int most = Math.max(1, plain.length() / 3);
+      for (String name : names) {
+        if (distance(plain, plain(name)) <= most) {
+          near.add(name);
+        }
+      }
+    }
+    near.sort(Comparator.comparingInt(name -> distance(plain, plain(name))));
+    return List.copyOf(near.subList(0, Math.min(MOST, near.size())));
+  }
+
+  private static String plain(String text) {
+    return text.toLowerCase(Locale.ROOT).strip().replaceAll("[\\s-]+", " ");
+  }
+
+  private static boolean sharesWord(String a, String b) {
+    List<String> others = List.of(b.split(" ", -1));
+    for (String word : a.split(" ", -1)) {
+      if (word.length() > 2 && others.contains(word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Letters to change, add or leave out to get from one word to the other (Levenshtein 1966). */
+  static int distance(String a, String b) {
+    int[] row = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      row[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int corner = row[0];
+      row[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int kept = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        corner = row[j];
+        row[j] = Math.min(kept, 1 + Math.min(row[j], row[j - 1]));
+      }
+    }
+    return row[b.length()];
+  }
+}

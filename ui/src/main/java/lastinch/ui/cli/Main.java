@@ -1,0 +1,99 @@
+package lastinch.ui.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import lastinch.ui.words.ProblemText;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Entry of the command line. */
+public final class Main {
+  private final Surroundings surroundings;
+  private final Workshop workshop;
+  private final Sentences sentences = Sentences.english();
+  private final ProblemText words = new ProblemText(sentences);
+
+  Main(Surroundings surroundings, Workshop workshop) {
+    this.surroundings = surroundings;
+    this.workshop = workshop;
+  }
+
+  /** Runs one command and ends the process with its code. */
+  public static void main(String[] args) {
+    System.exit(new Main(Surroundings.ofProcess(), new Shop()).run(args));
+  }
+
+  /** Runs one command; gives the code to end with. */
+  int run(String... args) {
+    Faults faults = new Faults(surroundings, words);
+    try {
+      return commands(faults, args).execute(args.length == 0 ? new String[] {"--help"} : args);
+    } catch (RuntimeException | Error fault) {
+      return faults.report(fault, List.of(args));
+    }
+  }
+
+  private CommandLine commands(Faults faults, String... args) {
+    CommandLine root = new CommandLine(new LastInch());
+    root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new CompletionCommand(surroundings));
+    root.addSubcommand(new CommandLine.HelpCommand());
+    root.getCommandSpec()
+        .addOption(
+            OptionSpec.builder("-V", "--version")
+                .versionHelp(true)
+                .descriptionKey("version")
+                .build());
+    addHelp(root);
+    root.getSubcommands().values().stream()
+        .filter(c -> !(c.getCommand() instanceof CommandLine.HelpCommand))
+        .forEach(Main::addHelp);
+    root.setResourceBundle(sentences.bundle());
+    root.setOut(plain(surroundings.out()));
+    root.setErr(plain(surroundings.err()));
+    root.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    root.setUsageHelpAutoWidth(false);
+    root.setParameterExceptionHandler((e, a) -> wrongWord(e));
+    root.setExecutionExceptionHandler((e, line, parsed) -> faults.report(e, List.of(args)));
+    return root;
+  }
+
+  private static PrintWriter plain(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.US_ASCII), true);
+  }
+
+  private static void addHelp(CommandLine command) {
+    command
+        .getCommandSpec()
+        .addOption(
+            OptionSpec.builder("-h", "--help").usageHelp(true).descriptionKey("help").build());
+  }
+
+  private int wrongWord(ParameterException e) {
+    String command = e.getCommandLine().getCommandName();
+    if (e instanceof UnmatchedArgumentException u) {
+      String word = u.getUnmatched().get(0);
+      List<String> near = u.getSuggestions();
+      surroundings.complain(
+          near.isEmpty()
+              ? words.sentence("cli.unknown", "word", word, "command", command)
+              : words.sentence("cli.unknown.nearest", "word", word, "nearest", near.get(0)));
+    } else if (e instanceof MissingParameterException m) {
+      String what =
+          String.join(
+              ", ", m.getMissing().stream().map(CommandLine.Model.ArgSpec::paramLabel).toList());
+      surroundings.complain(words.sentence("cli.missing", "what", what, "command", command));
+    } else {
+      surroundings.complain(
+          words.sentence("cli.wrong", "message", e.getMessage(), "command", command));
+    }
+    return Exit.BAD_INPUT;
+  }
+}

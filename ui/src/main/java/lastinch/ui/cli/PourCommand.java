@@ -1,0 +1,235 @@
+package lastinch.ui.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.Callable;
+import lastinch.cases.format.Problem;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.plan.ReadResult;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.RunObserver;
+import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.json.ProblemsJson;
+import lastinch.ui.json.ResultJson;
+import lastinch.ui.words.AssumedText;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.PourText;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.ProblemText;
+import lastinch.ui.words.Sentences;
+import lastinch.ui.words.Verdict;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch pour CASE}. */
+@Command(name = "pour")
+final class PourCommand implements Callable<Integer> {
+  private static final long NANOS_PER_MILLI = 1_000_000L;
+
+  private final Surroundings surroundings;
+  private final Workshop workshop;
+  private final Sentences sentences;
+  private final ProblemText problemText;
+
+  @Parameters(paramLabel = "CASE", descriptionKey = "case")
+  private Path file;
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
+  private String units = "mm";
+
+  @Option(names = "--quiet", descriptionKey = "quiet")
+  private boolean quiet;
+
+  @Option(names = "--expect", paramLabel = "fills", descriptionKey = "expect")
+  private Optional<String> expected = Optional.empty();
+
+  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
+  private Optional<Path> materials = Optional.empty();
+
+  PourCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    this.surroundings = surroundings;
+    this.workshop = workshop;
+    this.sentences = sentences;
+    this.problemText = new ProblemText(sentences);
+  }
+
+  @Override
+  public Integer call() {
+    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    if (chosen.isEmpty()) {
+      return refuse(problemText.sentence("cli.units", "word", units));
+    }
+    if (expected.filter(e -> !e.equals("fills")).isPresent()) {
+      return refuse(problemText.sentence("cli.expect", "word", expected.get()));
+    }
+    ReadResult read = workshop.read(file, materials);
+    if (read instanceof ReadResult.Unsound unsound) {
+      return problems(unsound);
+    }
+    ReadResult.Sound sound = (ReadResult.Sound) read;
+    if (!sound.plan().needs().isEmpty()) {
+      return unsupported(sound.plan().needs());
+    }
+    try {
+      return pourAndAnswer(sound, new Figures(chosen.get()));
+    } catch (UnsupportedCase e) {
+      return unsupported(e.needs());
+    } catch (OutFolder.Unwritable e) {
+      return cannotWrite(e);
+    }
+  }
+
+  private int pourAndAnswer(ReadResult.Sound sound, Figures figures) {
+    Optional<OutFolder> folder = out.map(OutFolder::prepare);
+    try (Stopper stopper = Stopper.listening();
+        AutoFolder open = new AutoFolder(folder)) {
+      PouredPlan plan = pour(sound, figures, stopper);
+      boolean whole = print(plan, figures);
+      boolean cancelled = plan.result().outcome() instanceof Outcome.Cancelled;
+      if (open.folder().isPresent() && !cancelled) {
+        write(plan, figures, open.folder().get(), stopper);
+      }
+      if (cancelled || stopper.stopRequested()) {
+        return Exit.CANCELLED;
+      }
+      if (!whole) {
+        return refuse(problemText.sentence("cli.cannot.print"));
+      }
+      return ending(plan.result());
+    }
+  }
+
+  private PouredPlan pour(ReadResult.Sound sound, Figures figures, Stopper stopper) {
+    Plan plan = sound.plan();
+    long start = System.nanoTime();
+    PourResult result;
+    if (surroundings.terminal() && !json && !quiet) {
+      try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
+        result = workshop.pour(plan.pourCase(), progress, stopper::stopRequested);
+      }
+    } else {
+      result = workshop.pour(plan.pourCase(), RunObserver.NONE, stopper::stopRequested);
+    }
+    long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
+    return new PouredPlan(
+        plan.pourCase(),
+        result,
+        file.toString(),
+        plan.digest(),
+        new AssumedText(sentences, figures).lines(plan.assumed()),
+        notes(sound.notes()),
+        OptionalLong.of(millis));
+  }
+
+  private List<String> notes(List<Problem> notes) {
+    List<String> lines = new ArrayList<>();
+    for (Problem note : notes) {
+      lines.add(
+          note.place().isEmpty()
+              ? sentences.say("noted.file", "file", note.file(), "sentence", note.message())
+              : sentences.say(
+                  "noted.line",
+                  "file",
+                  note.file(),
+                  "place",
+                  note.place(),
+                  "sentence",
+                  note.message()));
+    }
+    return lines;
+  }
+
+  /** Prints the answer; false when it could not be printed to the end. */
+  private boolean print(PouredPlan plan, Figures figures) {
+    PourText text = new PourText(sentences, figures);
+    if (json) {
+      surroundings.out().println(ResultJson.of(plan));
+    } else {
+      surroundings.print(quiet ? text.verdict(plan) : text.full(plan));
+    }
+    return !surroundings.out().checkError();
+  }
+
+  private void write(PouredPlan plan, Figures figures, OutFolder folder, Stopper stopper) {
+    List<String> text = new PourText(sentences, figures).full(plan);
+    folder.add("answer.txt", f -> Files.write(f, text, StandardCharsets.US_ASCII));
+    folder.add(
+        "result.json",
+        f -> Files.writeString(f, ResultJson.of(plan) + "\n", StandardCharsets.US_ASCII));
+    if (stopper.stopRequested()) {
+      return;
+    }
+    List<String> names = folder.finish();
+    if (!json && !quiet) {
+      surroundings.print(
+          problemText.sentence(
+              "cli.written",
+              "folder",
+              out.map(Path::toString).orElse(""),
+              "files",
+              String.join(", ", names)));
+    }
+  }
+
+  private int ending(PourResult result) {
+    if (result.outcome() instanceof Outcome.BrokeDown) {
+      return Exit.BROKE_DOWN;
+    }
+    boolean met = Verdict.of(result).filter(Verdict::meetsFills).isPresent();
+    if (expected.isPresent() && !met) {
+      surroundings.complain(problemText.sentence("cli.expect.unmet"));
+      return Exit.EXPECTATION_NOT_MET;
+    }
+    return Exit.SOLVED;
+  }
+
+  private int problems(ReadResult.Unsound unsound) {
+    if (json) {
+      surroundings.out().println(ProblemsJson.of(file.toString(), unsound.problems(), List.of()));
+      return Exit.BAD_INPUT;
+    }
+    return refuse(problemText.problems(file.toString(), unsound.problems()));
+  }
+
+  private int unsupported(List<UnsupportedCase.Need> needs) {
+    if (json) {
+      surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
+      return Exit.BAD_INPUT;
+    }
+    return refuse(problemText.unsupported(file.toString(), needs));
+  }
+
+  private int cannotWrite(OutFolder.Unwritable e) {
+    return refuse(
+        e.sentence().equals("cli.cannot.other")
+            ? problemText.sentence(e.sentence(), "folder", e.place(), "reason", e.reason())
+            : problemText.sentence(e.sentence(), "folder", e.place()));
+  }
+
+  private int refuse(List<String> lines) {
+    surroundings.complain(lines);
+    return Exit.BAD_INPUT;
+  }
+
+  /** Closes a folder that may not be there. */
+  private record AutoFolder(Optional<OutFolder> folder) implements AutoCloseable {
+    @Override
+    public void close() {
+      folder.ifPresent(OutFolder::close);
+    }
+  }
+}

@@ -1,0 +1,52 @@
+package lastinch.ui.cli;
+
+import lastinch.solver.run.RunObserver;
+import me.tongfei.progressbar.ConsoleProgressBarConsumer;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
+
+/** A bar on a terminal for runs that take longer than a blink. */
+final class Progress implements RunObserver, AutoCloseable {
+  /** Shorter runs show nothing [ns]. */
+  private static final long BLINK = 500_000_000L;
+
+  private static final int WHOLE = 100;
+  private static final int COLUMNS = 70;
+
+  private final Surroundings surroundings;
+  private final String title;
+  private final long start = System.nanoTime();
+  private ProgressBar bar;
+
+  Progress(Surroundings surroundings, String title) {
+    this.surroundings = surroundings;
+    this.title = title;
+  }
+
+  @Override
+  public void onStep(double time, double filled) {
+    if (bar == null) {
+      if (System.nanoTime() - start < BLINK) {
+        return;
+      }
+      bar =
+          new ProgressBarBuilder()
+              .setTaskName(title)
+              .setInitialMax(WHOLE)
+              .setStyle(ProgressBarStyle.ASCII)
+              .hideEta()
+              .clearDisplayOnFinish()
+              .setConsumer(new ConsoleProgressBarConsumer(surroundings.err(), COLUMNS))
+              .build();
+    }
+    bar.stepTo(Math.round(filled * WHOLE));
+  }
+
+  @Override
+  public void close() {
+    if (bar != null) {
+      bar.close();
+    }
+  }
+}

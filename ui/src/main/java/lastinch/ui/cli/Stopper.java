@@ -1,0 +1,45 @@
+package lastinch.ui.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/**
+ * Turns Ctrl-C into a wish to stop. The process ends when the command has tidied up, or after a few
+ * seconds in any case.
+ */
+final class Stopper implements AutoCloseable {
+  private static final long PATIENCE_SECONDS = 3;
+
+  private final AtomicBoolean asked = new AtomicBoolean();
+  private final CountDownLatch tidy = new CountDownLatch(1);
+
+  /** Starts to listen. */
+  static Stopper listening() {
+    Stopper stopper = new Stopper();
+    Runtime.getRuntime().addShutdownHook(new Thread(stopper::ask, "stop"));
+    return stopper;
+  }
+
+  /** Asks the command to stop and waits until it has tidied up. */
+  void ask() {
+    asked.set(true);
+    try {
+      if (!tidy.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        Runtime.getRuntime().halt(Exit.CANCELLED);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  boolean stopRequested() {
+    return asked.get();
+  }
+
+  /** The command has tidied up. */
+  @Override
+  public void close() {
+    tidy.countDown();
+  }
+}

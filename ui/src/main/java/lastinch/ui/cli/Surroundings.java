@@ -1,0 +1,53 @@
+package lastinch.ui.cli;
+
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Objects;
+
+/**
+ * Where a command runs.
+ *
+ * @param out for answers
+ * @param err for what has to be put right and for progress
+ * @param terminal whether a person looks on
+ * @param faults folder for reports of our own faults
+ */
+record Surroundings(PrintStream out, PrintStream err, boolean terminal, Path faults) {
+  Surroundings {
+    Objects.requireNonNull(out, "out");
+    Objects.requireNonNull(err, "err");
+    Objects.requireNonNull(faults, "faults");
+  }
+
+  /** Those of this process. */
+  static Surroundings ofProcess() {
+    return new Surroundings(
+        System.out, System.err, isTerminal(), Path.of(System.getProperty("java.io.tmpdir", ".")));
+  }
+
+  /** From Java 22 on a console exists without a terminal, and has to be asked. */
+  @SuppressWarnings("SystemConsoleNull") // Java 22 and later are asked below
+  private static boolean isTerminal() {
+    Object console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException beforeJava22) {
+      return true;
+    }
+  }
+
+  void print(Iterable<String> lines) {
+    for (String line : lines) {
+      out.println(line);
+    }
+  }
+
+  void complain(Iterable<String> lines) {
+    for (String line : lines) {
+      err.println(line);
+    }
+  }
+}

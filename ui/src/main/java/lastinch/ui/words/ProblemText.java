@@ -1,0 +1,83 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import lastinch.cases.format.Problem;
+import lastinch.solver.run.UnsupportedCase;
+
+/** What to put right in a file, all at once, never scolding. */
+public final class ProblemText {
+  private static final int PLACE = 8;
+  private static final int SHOWN = 26;
+  private static final int INDENT = 10;
+
+  private final Sentences sentences;
+
+  public ProblemText(Sentences sentences) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+  }
+
+  /** Things to put right, by file and place. */
+  public List<String> problems(String file, List<Problem> problems) {
+    Page page = new Page();
+    page.paragraph(
+        problems.size() == 1
+            ? sentences.say("problems.one", "file", file)
+            : sentences.say(
+                "problems.many", "count", Integer.toString(problems.size()), "file", file));
+    String last = file;
+    for (Problem problem : problems) {
+      if (!problem.file().equals(last)) {
+        page.line(sentences.say("problems.in", "file", problem.file()));
+        last = problem.file();
+      }
+      add(page, problem);
+    }
+    return plain(page);
+  }
+
+  private static void add(Page page, Problem problem) {
+    String place = Page.pad(" " + problem.place(), PLACE);
+    if (problem.shown().isEmpty()) {
+      page.wrapped(place, " ".repeat(PLACE), problem.message());
+    } else if (problem.shown().length() < SHOWN) {
+      page.wrapped(
+          place + Page.pad(problem.shown(), SHOWN), " ".repeat(PLACE + SHOWN), problem.message());
+    } else {
+      int most = Page.WIDTH - PLACE - 3;
+      String shown =
+          problem.shown().length() > most
+              ? problem.shown().substring(0, most) + "..."
+              : problem.shown();
+      page.line(place + shown);
+      page.wrapped(" ".repeat(INDENT), " ".repeat(INDENT), problem.message());
+    }
+  }
+
+  /** A sound plan that asks for more than there is. */
+  public List<String> unsupported(String file, List<UnsupportedCase.Need> needs) {
+    List<String> words = new ArrayList<>();
+    for (UnsupportedCase.Need need : needs) {
+      words.add(sentences.say("need." + need.name()));
+    }
+    Page page = new Page();
+    page.paragraph(sentences.say("unsupported", "file", file, "needs", String.join(", ", words)));
+    return plain(page);
+  }
+
+  /** One sentence, broken into lines. */
+  public List<String> sentence(String key, String... namesAndValues) {
+    Page page = new Page();
+    page.paragraph(sentences.say(key, namesAndValues));
+    return plain(page);
+  }
+
+  private static List<String> plain(Page page) {
+    List<String> out = new ArrayList<>();
+    for (String line : page.lines()) {
+      out.add(PlainLetters.of(line));
+    }
+    return out;
+  }
+}
