@@ -11,6 +11,9 @@ import lastinch.solver.shop.FlaskCooling;
  * without flask. A place of the piece takes the temperature at its own edge, the coldest it has.
  */
 final class MouldHeat {
+  /** Air in the shop, 20 degC [K]. */
+  private static final double AIR = 293.15;
+
   private final Optional<Flask> flask;
   private final Curve byDepth;
 
@@ -19,7 +22,7 @@ final class MouldHeat {
     double start = mould.temperature().value();
     byDepth =
         flask
-            .map(f -> FlaskCooling.profile(f, mould.medium(), start, f.out().value()))
+            .map(f -> FlaskCooling.profile(f, mould.medium(), start, f.out().value(), AIR))
             .orElse(Curve.constant(start));
   }
 

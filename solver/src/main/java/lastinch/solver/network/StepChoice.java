@@ -17,23 +17,25 @@ final class StepChoice {
 
   private static final double HEAT_SHARE = 0.02;
 
-  /** What set a step. */
-  private enum Limit {
-    LONGEST,
-    GROWTH,
-    COURANT,
-    EVENT,
-    TIP_STOPS,
-    CUP_RUNS_EMPTY
-  }
+  /** What may set a step. */
+  private static final String[] LIMITS = {
+    "longest", "growth", "courant", "event", "tip_stops", "cup_runs_empty"
+  };
+
+  private static final int BY_LONGEST = 0;
+  private static final int BY_GROWTH = 1;
+  private static final int BY_COURANT = 2;
+  private static final int BY_EVENT = 3;
+  private static final int BY_TIP = 4;
+  private static final int BY_CUP = 5;
 
   private final State state;
   private final Tips tips;
   private final double courant;
   private final double longestHeat;
-  private final int[] counts = new int[Limit.values().length];
+  private final int[] counts = new int[LIMITS.length];
   private double last = FIRST / GROWTH;
-  private Limit limit = Limit.GROWTH;
+  private int limit = BY_GROWTH;
 
   StepChoice(State state, Checking checking, Tips tips) {
     this.state = state;
@@ -45,15 +47,15 @@ final class StepChoice {
   /** Step to try [s]. */
   double next() {
     double dt = LONGEST;
-    limit = Limit.LONGEST;
+    limit = BY_LONGEST;
     if (last * GROWTH < dt) {
       dt = last * GROWTH;
-      limit = Limit.GROWTH;
+      limit = BY_GROWTH;
     }
     double c = courantStep();
     if (c < dt) {
       dt = c;
-      limit = Limit.COURANT;
+      limit = BY_COURANT;
     }
     last = Math.max(dt, FIRST);
     return dt;
@@ -94,9 +96,9 @@ final class StepChoice {
     double share = tips.shareToStop(trimmed);
     if (share < 1.0) {
       trimmed *= Math.max(share, 1e-9);
-      limit = Limit.TIP_STOPS;
+      limit = BY_TIP;
     }
-    counts[limit.ordinal()]++;
+    counts[limit]++;
     return trimmed;
   }
 
@@ -116,7 +118,7 @@ final class StepChoice {
       until = Math.min(until, c.volumeB / c.flowB);
     }
     if (until < dt) {
-      limit = Limit.EVENT;
+      limit = BY_EVENT;
       return Math.max(until, SHORTEST * 1e-6);
     }
     return dt;
@@ -129,7 +131,7 @@ final class StepChoice {
     Channel sprue = state.channelOf(state.ends[Graph.CUP][0]);
     double flow = sprue.flowA;
     if (flow * dt > state.cup.volume()) {
-      limit = Limit.CUP_RUNS_EMPTY;
+      limit = BY_CUP;
       return Math.max(state.cup.volume() / flow, SHORTEST);
     }
     return dt;
@@ -160,8 +162,8 @@ final class StepChoice {
   /** How often each limit set the step. */
   Map<String, Integer> counts() {
     Map<String, Integer> named = new LinkedHashMap<>();
-    for (Limit l : Limit.values()) {
-      named.put(l.name().toLowerCase(java.util.Locale.ROOT), counts[l.ordinal()]);
+    for (int i = 0; i < LIMITS.length; i++) {
+      named.put(LIMITS[i], counts[i]);
     }
     return named;
   }
