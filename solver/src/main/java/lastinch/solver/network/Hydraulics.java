@@ -21,6 +21,9 @@ final class Hydraulics {
   private static final int NEWTON = 30;
   private static final int MODES = 12;
 
+  /** Least length of a column that has inertia [m]; keeps the first step of a dry channel finite. */
+  private static final double SHORTEST = 1e-5;
+
   /** A pool may drain in this time at the fastest [s]; twice the longest step. */
   private static final double DRAIN = 10e-3;
 
@@ -205,7 +208,7 @@ final class Hydraulics {
     }
     double inertia = shape.inertiaAt(high) - shape.inertiaAt(low);
     leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low));
-    leg.inertia = density * inertia;
+    leg.inertia = density * Math.max(inertia, SHORTEST / shape.areaAt(high));
     if (leg.frontSide != 0) {
       double at = leg.frontSide > 0 ? high : low;
       double area = shape.areaAt(at);

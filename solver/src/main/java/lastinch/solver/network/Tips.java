@@ -10,6 +10,9 @@ final class Tips {
 
   static final double HOLDING_TIME = 0.1;
 
+  /** Share of the spendable heat lost in a step above which the mould's own heat bounds it [-]. */
+  private static final double FAST = 0.2;
+
   private final State state;
   private final Transport transport;
   private final Heat heat;
@@ -34,8 +37,17 @@ final class Tips {
     return flux * perimeter / (state.melt.density * area);
   }
 
+  /** Leading metal cannot cool below the mould it meets, however good the contact. */
+  private double bounded(Channel c, double s, double enthalpy, double loss) {
+    if (loss < FAST * (state.melt.enthalpyIn - state.melt.enthalpyStop)) {
+      return loss;
+    }
+    double mould = c.shape.interpolate(c.shape.mouldTemperature, s);
+    return Math.min(loss, Math.max(0.0, enthalpy - state.melt.table.enthalpy(mould)));
+  }
+
   private double lossStep(Channel c, double s, double enthalpy, double dt, boolean held) {
-    double loss = dt * lossRate(c, s, enthalpy, held);
+    double loss = bounded(c, s, enthalpy, dt * lossRate(c, s, enthalpy, held));
     if (enthalpy - loss >= 0.0) {
       return loss;
     }
@@ -70,22 +82,28 @@ final class Tips {
   }
 
   private double after(Channel c, Front front, double at, double dt) {
+    return mixed(c, front, at, front.enthalpy - loss(c, front, at, dt), dt);
+  }
+
+  /** Heat that leading metal loses in a step, by the midpoint of its way [J/kg]. */
+  private double loss(Channel c, Front front, double at, double dt) {
     boolean held = front.slowFor > HOLDING_TIME;
     double direction = front == c.frontA ? 1.0 : -1.0;
     double middle =
         Math.max(
             0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
-    double half = front.enthalpy - lossStep(c, middle, front.enthalpy, 0.5 * dt, held);
-    double loss =
-        front.enthalpy >= 0.0 && half < 0.0
-            ? lossStep(c, middle, front.enthalpy, dt, held)
-            : lossAtMean(c, middle, front.enthalpy, half, dt, held);
-    return mixed(c, front, at, front.enthalpy - loss, dt);
+    double h = front.enthalpy;
+    double half = h - lossStep(c, middle, h, 0.5 * dt, held);
+    boolean crosses = h >= 0.0 && half < 0.0;
+    boolean fast = h - half > FAST * (state.melt.enthalpyIn - state.melt.enthalpyStop);
+    return crosses || fast
+        ? lossStep(c, middle, h, dt, held)
+        : lossAtMean(c, middle, h, half, dt, held);
   }
 
   private double lossAtMean(
       Channel c, double s, double start, double half, double dt, boolean held) {
-    double loss = dt * lossRate(c, s, half, held);
+    double loss = bounded(c, s, start, dt * lossRate(c, s, half, held));
     if (start <= 0.0) {
       return loss * c.mushShare;
     }
@@ -132,7 +150,7 @@ final class Tips {
     } else {
       int cell = c.firstCell + c.shape.cellAt(at);
       double next = after(c, front, at, dt);
-      double unmixed = front.enthalpy - lossOnly(c, front, at, dt);
+      double unmixed = front.enthalpy - loss(c, front, at, dt);
       front.lost[cell] += front.enthalpy - unmixed;
       front.gained[cell] += next - unmixed;
       front.seconds[cell] += dt;
@@ -143,18 +161,6 @@ final class Tips {
     if (front.enthalpy <= state.melt.enthalpyStop + 1e-9 * Math.abs(state.melt.enthalpyStop)) {
       front.state = Front.State.STOPPED;
     }
-  }
-
-  private double lossOnly(Channel c, Front front, double at, double dt) {
-    boolean held = front.slowFor > HOLDING_TIME;
-    double direction = front == c.frontA ? 1.0 : -1.0;
-    double middle =
-        Math.max(
-            0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
-    double half = front.enthalpy - lossStep(c, middle, front.enthalpy, 0.5 * dt, held);
-    return front.enthalpy >= 0.0 && half < 0.0
-        ? lossStep(c, middle, front.enthalpy, dt, held)
-        : lossAtMean(c, middle, front.enthalpy, half, dt, held);
   }
 
   /** Seconds that leading metal of an enthalpy would last at a place [s]. */
