@@ -17,6 +17,7 @@ public final class MouldTable {
   private final int intervals;
   private final double[] temperature;
   private final double[] conductivity;
+  private final double[] capacity;
   private final boolean constant;
 
   private MouldTable(
@@ -27,6 +28,10 @@ public final class MouldTable {
     this.temperature = temperature;
     this.conductivity = conductivity;
     this.constant = constant;
+    capacity = new double[intervals];
+    for (int i = 0; i < intervals; i++) {
+      capacity[i] = spacing / (temperature[i + 1] - temperature[i]);
+    }
   }
 
   /**
@@ -86,6 +91,15 @@ public final class MouldTable {
         true);
   }
 
+  /** Largest thermal diffusivity anywhere in the table [m2/s]. */
+  public double fastest() {
+    double most = 0.0;
+    for (int i = 0; i < intervals; i++) {
+      most = Math.max(most, Math.max(conductivity[i], conductivity[i + 1]) / capacity[i]);
+    }
+    return most;
+  }
+
   /** Whether conductivity and heat capacity do not vary, so that one pass per step is exact. */
   public boolean constant() {
     return constant;
@@ -112,7 +126,7 @@ public final class MouldTable {
 
   /** Heat per volume and kelvin on an interval [J/(m3 K)]. */
   public double capacity(int interval) {
-    return spacing / (temperature[interval + 1] - temperature[interval]);
+    return capacity[interval];
   }
 
   /** Temperature [K] at an enthalpy per volume [J/m3]. */

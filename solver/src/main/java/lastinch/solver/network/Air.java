@@ -9,8 +9,8 @@ import lastinch.solver.physics.AirEscape;
  * The air ahead of the metal. Every stretch of empty channel carries its own mass of air; stretches
  * joined by dry joints form a pocket with one pressure, found implicitly from its mass, its volume
  * and what leaks out through vents, the parting crack and the mould. A pocket that reaches the
- * mouth of the sprue stands at the open air. Air temperature is the mean of metal and mould,
- * throughout.
+ * mouth of the sprue stands at the open air. A vent's root law is taken at the pressure that a step
+ * starts from. Air temperature is the mean of metal and mould, throughout.
  */
 final class Air {
   private static final double OPEN = lastinch.solver.physics.Air.OPEN_AIR;
@@ -22,7 +22,13 @@ final class Air {
   /** A pocket under this share of the first air is about to close; its pressure says little [-]. */
   private static final double LAST_GAP = 0.01;
 
+  /** A vent's law is taken at this overpressure at least [Pa]; it is straight below. */
+  private static final double LEAST_OVER = 1.0;
+
   private static final int NEWTON = 25;
+
+  /** Change of flow up to which a pocket's pressure is carried on straight [-]. */
+  private static final double NEAR = 1e-3;
 
   private final State state;
   private final boolean on;
@@ -46,7 +52,14 @@ final class Air {
   private final double[] volume;
   private final double[] pocketMass;
   private final double[] wallLeak;
+  private final double[] vents;
   private final double[] closedSince;
+
+  /** By pocket: the last flow in a step for which its pressure was found. */
+  private final double[] foundInflow;
+
+  private final double[] foundStep;
+  private final double[] foundPressure;
   private int pockets;
   private double leaked;
   private final double initial;
@@ -81,7 +94,11 @@ final class Air {
     volume = new double[nodes];
     pocketMass = new double[nodes];
     wallLeak = new double[nodes];
+    vents = new double[nodes];
     closedSince = new double[nodes];
+    foundInflow = new double[nodes];
+    foundStep = new double[nodes];
+    foundPressure = new double[nodes];
     Arrays.fill(closedSince, Double.NaN);
     relabel();
   }
@@ -142,6 +159,7 @@ final class Air {
     Arrays.fill(pocketMass, 0.0);
     Arrays.fill(wallLeak, 0.0);
     Arrays.fill(stiffness, 0.0);
+    Arrays.fill(foundStep, -1.0);
     for (Channel c : state.channels) {
       int p = pocketOf[c.index];
       double empty = c.emptyVolume() - c.stream.totalVolume();
@@ -161,7 +179,9 @@ final class Air {
       wallLeak[p] += leakFactor(c, state.time - closedSince[p]);
     }
     for (int p = 0; p < pockets; p++) {
-      pressure[p] = open[p] ? OPEN : pocketPressure(p, 0.0, 0.0);
+      boolean closed = !open[p] && volume[p] > 0.0;
+      pressure[p] = closed ? pocketPressure(p, 0.0, 0.0) : OPEN;
+      vents[p] = closed ? ventFactor(p) : 0.0;
     }
   }
 
@@ -190,30 +210,19 @@ final class Air {
     return factor;
   }
 
-  private double ventFlow(int p, double at) {
+  /** Mass flow through a pocket's vents over its pressure above the open air [kg/(s Pa)]. */
+  private double ventFactor(int p) {
+    double over = Math.max(pressure[p] - OPEN, LEAST_OVER);
     double flow = 0.0;
     for (int i = 0; i < state.graph.vents().size(); i++) {
       Graph.VentPoint v = state.graph.vents().get(i);
       if (isOpen(v, p)) {
         flow +=
             AirEscape.orificeFlow(
-                AirEscape.VENT_DISCHARGE * v.area(), at, temperature, OPEN, temperature);
+                AirEscape.VENT_DISCHARGE * v.area(), OPEN + over, temperature, OPEN, temperature);
       }
     }
-    return flow;
-  }
-
-  private double ventSlope(int p, double at) {
-    double slope = 0.0;
-    for (int i = 0; i < state.graph.vents().size(); i++) {
-      Graph.VentPoint v = state.graph.vents().get(i);
-      if (isOpen(v, p)) {
-        slope +=
-            AirEscape.orificeSlope(
-                AirEscape.VENT_DISCHARGE * v.area(), at, temperature, OPEN, temperature);
-      }
-    }
-    return slope;
+    return flow / over;
   }
 
   /** Whether a vent still leads out of a pocket. */
@@ -236,8 +245,8 @@ final class Air {
     }
     double at = pressure[p];
     for (int i = 0; i < NEWTON; i++) {
-      double out = wallLeak[p] * (at * at - behind * behind) + ventFlow(p, at);
-      double slope = after / gas + dt * (2.0 * wallLeak[p] * at + ventSlope(p, at));
+      double out = wallLeak[p] * (at * at - behind * behind) + vents[p] * (at - OPEN);
+      double slope = after / gas + dt * (2.0 * wallLeak[p] * at + vents[p]);
       double residual = at * after / gas - pocketMass[p] + dt * out;
       double next = Math.max(0.1 * at, at - residual / slope);
       boolean done = Math.abs(next - at) < 1e-9 * OPEN;
@@ -246,7 +255,7 @@ final class Air {
         break;
       }
     }
-    double slope = after / gas + dt * (2.0 * wallLeak[p] * at + ventSlope(p, at));
+    double slope = after / gas + dt * (2.0 * wallLeak[p] * at + vents[p]);
     stiffness[p] = after <= floor ? 0.0 : at * dt / gas / slope;
     return at;
   }
@@ -257,7 +266,18 @@ final class Air {
       return 0.0;
     }
     int p = pocketOf[c.index];
-    return open[p] ? 0.0 : pocketPressure(p, inflow, dt) - OPEN;
+    if (open[p]) {
+      return 0.0;
+    }
+    double change = inflow - foundInflow[p];
+    boolean near = Math.abs(change) <= NEAR * Math.abs(inflow) && foundStep[p] == dt;
+    if (!near) {
+      foundPressure[p] = pocketPressure(p, inflow, dt);
+      foundInflow[p] = inflow;
+      foundStep[p] = dt;
+      change = 0.0;
+    }
+    return foundPressure[p] + stiffness[p] * change - OPEN;
   }
 
   /** Rise of that pressure with flow [Pa s/m3], from the last {@link #pressureAhead}. */

@@ -1,5 +1,7 @@
 package lastinch.solver.network;
 
+import java.util.Arrays;
+
 /**
  * State of one channel: up to two plugs with real lengths, the metal in its thermal cells, and
  * metal in free fall. Plug A hangs at face 0, plug B at the last face; a full channel is plug A
@@ -55,6 +57,12 @@ final class Channel {
 
   final double[] mobile;
 
+  /** By cell: what carried solid multiplies the viscosity by [-], kept by the heat step. */
+  final double[] thickening;
+
+  /** By cell: share of the gap that skin leaves open [-], kept by the heat step. */
+  final double[] openShare;
+
   /** By cell: seconds since first metal [s]. */
   final double[] age;
 
@@ -90,6 +98,10 @@ final class Channel {
     mostSolid = new double[n];
     slurry = new double[n];
     mobile = new double[n];
+    thickening = new double[n];
+    Arrays.fill(thickening, 1.0);
+    openShare = new double[n];
+    Arrays.fill(openShare, 1.0);
     age = new double[n];
     crossing = new double[n + 1];
     carried = new double[n + 1];

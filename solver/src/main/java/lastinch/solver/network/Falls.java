@@ -32,24 +32,23 @@ final class Falls {
     }
   }
 
+  /**
+   * Drag rate of a parcel [1/s]: none in a round channel, which a thin stream hardly touches; that of
+   * both faces in a thin gap.
+   */
   private double drag(Channel c, Stream stream, int p) {
     double fallen = Math.min(stream.fallen(p), c.shape.length);
     int cell = c.shape.cellAt(c.fallsTowardsB() ? fallen : c.shape.length - fallen);
-    double speed = Math.max(1e-3, stream.speed(p));
+    if (c.shape.width[cell] < 2.0 * c.shape.thickness[cell]) {
+      return 0.0;
+    }
     return Friction.gradientOverSpeed(
             state.melt.density,
             state.melt.viscosity,
-            speed,
+            Math.max(1e-3, stream.speed(p)),
             c.shape.hydraulicDiameter[cell],
             c.shape.laminarProduct[cell])
-        / state.melt.density
-        * touch(c, cell, stream.volume(p), speed);
-  }
-
-  /** A thin stream in a wide channel hardly touches it; in a thin gap it touches both faces. */
-  private static double touch(Channel c, int cell, double volume, double speed) {
-    boolean round = c.shape.width[cell] < 2.0 * c.shape.thickness[cell];
-    return round || volume <= 0.0 || speed <= 0.0 ? 0.0 : 1.0;
+        / state.melt.density;
   }
 
   /** How far metal falls before it lands [m]. */

@@ -179,7 +179,9 @@ final class Heat {
     c.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(c.mostSolid[i], after);
     mostSolidAnywhere = Math.max(mostSolidAnywhere, c.mostSolid[i]);
     double share = c.skin[i] / mass;
+    c.openShare[i] = Math.max(1e-3, 1.0 - share);
     c.slurry[i] = share < 1.0 ? Math.max(0.0, (after - share) / (1.0 - share)) : 1.0;
+    c.thickening[i] = Slurry.viscosityFactor(Math.min(1.0, c.slurry[i]), state.melt.flowStop);
   }
 
   private void stepStream(Channel c, double dt) {

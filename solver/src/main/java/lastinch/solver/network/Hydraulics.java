@@ -5,7 +5,6 @@ import lastinch.solver.casting.Checking;
 import lastinch.solver.physics.Capillary;
 import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
-import lastinch.solver.physics.Slurry;
 import lastinch.solver.result.PassageRecord.Role;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
@@ -256,7 +255,7 @@ final class Hydraulics {
     Channel c = leg.channel;
     ChannelShape shape = c.shape;
     Melt melt = state.melt;
-    double open = 1.0 - c.skinShare(i, melt.density);
+    double open = c.openShare[i];
     double area = 0.5 * (shape.faceArea[i] + shape.faceArea[i + 1]) * open;
     double diameter = shape.hydraulicDiameter[i] * open;
     if (frictionFactor.isPresent()) {
@@ -266,10 +265,7 @@ final class Hydraulics {
       leg.quadraticBackward += quadratic;
       return;
     }
-    double viscosity =
-        c.slurry[i] > 0.0
-            ? melt.viscosity * Slurry.viscosityFactor(Math.min(1.0, c.slurry[i]), melt.flowStop)
-            : melt.viscosity;
+    double viscosity = melt.viscosity * c.thickening[i];
     double speed = Math.abs(leg.oldFlow) / area;
     double overSpeed =
         Friction.gradientOverSpeed(

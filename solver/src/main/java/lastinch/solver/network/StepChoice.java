@@ -10,7 +10,7 @@ final class StepChoice {
   private static final double FIRST = 1e-4;
   private static final double GROWTH = 1.2;
   private static final double SHORTEST = 1e-7;
-  private static final double COURANT = 0.5;
+  private static final double COURANT = 0.25;
 
   /** Longest heat step, and the share of the spendable heat a tip may lose in it [s], [-]. */
   private static final double HEAT_STEP = 10e-3;

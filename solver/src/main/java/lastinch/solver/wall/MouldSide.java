@@ -20,6 +20,15 @@ final class MouldSide {
   /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
   private static final double LEAST_CHANGE = 1e-3;
 
+  /** Change of temperature from which a node counts as reached by heat [K]. */
+  private static final double REACHED = 0.02;
+
+  /** Diffusion lengths of a step beyond the reached nodes that take part in it [-]. */
+  private static final double REACH = 6.0;
+
+  /** Change of the first node in a step below which the tangent capacities will do [K]. */
+  private static final double SMALL_CHANGE = 2.0;
+
   private final MouldTable mould;
   private final WallGrid grid;
   private final OuterAir air;
@@ -27,9 +36,17 @@ final class MouldSide {
 
   private final double[] heat;
   private final double[] volume;
+  private final double[] perVolume;
   private final double[] inner;
   private final double[] outer;
   private final int[] count;
+
+  /** By column: nodes in the present step; nodes whose heat has changed since the start. */
+  private final int[] active;
+
+  private final int[] changedTo;
+  private final double reach;
+  private final double[] depths;
   private final double[] outerArea;
   private final double[] initialHeat;
   private final double[] initialTemperature;
@@ -56,6 +73,14 @@ final class MouldSide {
     int n = columns * nodes;
     heat = new double[n];
     volume = new double[n];
+    perVolume = new double[n];
+    active = new int[columns];
+    changedTo = new int[columns];
+    reach = REACH * Math.sqrt(mould.fastest());
+    depths = new double[nodes];
+    for (int k = 0; k < nodes; k++) {
+      depths[k] = grid.depth(k);
+    }
     inner = new double[n];
     outer = new double[n];
     count = new int[columns];
@@ -88,6 +113,7 @@ final class MouldSide {
         last = true;
       }
       volume[base + k] = d * (1.0 + curvature * (x + 0.5 * d));
+      perVolume[base + k] = 1.0 / volume[base + k];
       double in = grid.innerShare() * d;
       inner[base + k] = in / (1.0 + curvature * (x + 0.5 * in));
       outer[base + k] = (d - in) / (1.0 + curvature * (x + 0.5 * (in + d)));
@@ -97,6 +123,7 @@ final class MouldSide {
       more = !last;
     }
     count[column] = k;
+    changedTo[column] = 0;
     outerArea[column] = Math.max(0.0, 1.0 + curvature * x);
     initialHeat[column] = start;
     initialTemperature[column] = mould.temperature(start);
@@ -116,10 +143,26 @@ final class MouldSide {
     return mould.constant();
   }
 
-  /** Reads the state before the step: temperatures, conductances, tangent capacities. */
-  void begin(int column) {
-    int base = column * nodes;
+  /** Nodes that heat can reach in a step [s]; all of them where the outer end meets air. */
+  private int nodesFor(int column, double dt) {
     int n = count[column];
+    if (air.present()) {
+      return n;
+    }
+    int reached = changedTo[column];
+    double depth = (reached == 0 ? 0.0 : depths[reached - 1]) + reach * Math.sqrt(dt);
+    int k = Math.min(n, reached + 2);
+    while (k < n && depths[k - 1] < depth) {
+      k++;
+    }
+    return k;
+  }
+
+  /** Reads the state before a step [s]: temperatures, conductances, tangent capacities. */
+  void begin(int column, double dt) {
+    int base = column * nodes;
+    int n = nodesFor(column, dt);
+    active[column] = n;
     for (int k = 0; k < n; k++) {
       double e = heat[base + k];
       int i = mould.interval(e);
@@ -150,7 +193,7 @@ final class MouldSide {
   /** Eliminates from the deep end to the face for a time step [s]. */
   void eliminate(int column, double dt) {
     double rate = 1.0 / dt;
-    int k = count[column] - 1;
+    int k = active[column] - 1;
     double c = capacity[k] * rate;
     double s = c + outwards;
     double r = c * before[k] + outwards * air.temperature();
@@ -185,11 +228,16 @@ final class MouldSide {
     return -link * right / (link + stiff);
   }
 
+  /** Whether a heat flow into the face changes the first node little [W/m2]. */
+  boolean barelyMoves(double flow) {
+    return Math.abs((right + flow) / stiff - before[0]) < SMALL_CHANGE;
+  }
+
   /** Replaces tangent capacities by secants over the change that a heat flow would cause. */
   void secants(int column, double dt, double flow) {
     move(column, dt, flow);
     int base = column * nodes;
-    for (int k = 0; k < count[column]; k++) {
+    for (int k = 0; k < active[column]; k++) {
       double change = mould.temperature(trial[k]) - before[k];
       if (Math.abs(change) > LEAST_CHANGE) {
         capacity[k] = volume[base + k] * (trial[k] - heat[base + k]) / change;
@@ -200,25 +248,31 @@ final class MouldSide {
   /** Ends the step with a heat flow into the face [W/m2]; returns the face temperature [K]. */
   double accept(int column, double dt, double flow) {
     double outflow = move(column, dt, flow);
-    System.arraycopy(trial, 0, heat, column * nodes, count[column]);
+    System.arraycopy(trial, 0, heat, column * nodes, active[column]);
+    int reached = changedTo[column];
+    while (reached < active[column]
+        && Math.abs(mould.temperature(trial[reached]) - initialTemperature[column]) > REACHED) {
+      reached++;
+    }
+    changedTo[column] = reached;
     lost[column] += dt * outflow;
     return (right + flow) / stiff + flow * surface;
   }
 
   private double move(int column, double dt, double flow) {
     int base = column * nodes;
-    int last = count[column] - 1;
+    int last = active[column] - 1;
     double t = (right + flow) / stiff;
     double in = flow;
     for (int k = 0; k < last; k++) {
       double next = known[k + 1] + gain[k + 1] * t;
       double out = conductance[k] * (t - next);
-      trial[k] = heat[base + k] + dt * (in - out) / volume[base + k];
+      trial[k] = heat[base + k] + dt * (in - out) * perVolume[base + k];
       in = out;
       t = next;
     }
     double outflow = outwards * (t - air.temperature());
-    trial[last] = heat[base + last] + dt * (in - outflow) / volume[base + last];
+    trial[last] = heat[base + last] + dt * (in - outflow) * perVolume[base + last];
     return outflow;
   }
 

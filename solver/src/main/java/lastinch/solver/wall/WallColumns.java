@@ -169,7 +169,7 @@ public final class WallColumns {
       return exchangeThick(column, dt, conductance, metalPerArea, h);
     }
     double air = dt * airConductance;
-    double link = begin(column, 1.0 / conductance);
+    double link = begin(column, dt, 1.0 / conductance);
     double after = h;
     double flow = 0.0;
     int passes = fixedFace || mould.onePass() ? 1 : 2;
@@ -186,6 +186,9 @@ public final class WallColumns {
               dt * slope(link) + air);
       airLoss = air == 0.0 ? 0.0 : air * (metal.temperature(after) - airTemperature);
       flow = (metalPerArea * (h - after) - airLoss) / dt;
+      if (pass < passes && mould.barelyMoves(flow)) {
+        break;
+      }
     }
     accept(column, dt, flow);
     wallEnthalpy[column] = after;
@@ -195,7 +198,7 @@ public final class WallColumns {
   private double exchangeThick(
       int column, double dt, double contact, double metalPerArea, double h) {
     shift(column, h);
-    double link = begin(column, through.begin(column) + 1.0 / contact);
+    double link = begin(column, dt, through.begin(column) + 1.0 / contact);
     double flow = 0.0;
     int passes = fixedFace || mould.onePass() ? 1 : 2;
     for (int pass = 1; pass <= passes; pass++) {
@@ -221,7 +224,7 @@ public final class WallColumns {
    * @return heat taken by the column [J/m2]
    */
   public double exchangeAt(int column, double dt, double conductance, double metalTemperature) {
-    double link = begin(column, 1.0 / conductance);
+    double link = begin(column, dt, 1.0 / conductance);
     double flow = 0.0;
     int passes = fixedFace || mould.onePass() ? 1 : 2;
     for (int pass = 1; pass <= passes; pass++) {
@@ -236,11 +239,11 @@ public final class WallColumns {
     return flow * dt;
   }
 
-  private double begin(int column, double resistance) {
+  private double begin(int column, double dt, double resistance) {
     if (fixedFace) {
       return Math.min(PERFECT, 1.0 / resistance);
     }
-    mould.begin(column);
+    mould.begin(column, dt);
     return 1.0 / (resistance + mould.surfaceResistance());
   }
 
