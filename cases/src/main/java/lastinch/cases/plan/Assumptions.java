@@ -48,8 +48,7 @@ final class Assumptions {
     if (of != Dimension.HEAT) {
       low = Math.max(0.0, low);
     }
-    Band spreadBand =
-        new Band(got.best().si(), low, got.best().si() + spread, Usual.spread());
+    Band spreadBand = new Band(got.best().si(), low, got.best().si() + spread, Usual.spread());
     list.add(new Assumed(path, "how sure: " + words, of, spreadBand, false));
     return spreadBand;
   }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
@@ -16,14 +17,12 @@ import lastinch.solver.material.MouldMedium;
 /** Reads a case file with all it is based on, checks it and turns it into a plan. */
 public final class CaseReader {
   private final Path file;
-  private final Materials materials;
   private final Problems problems = new Problems();
-  private final PartCheck check;
+  private Materials materials;
 
   private CaseReader(Path file, Materials materials) {
     this.file = file;
     this.materials = materials;
-    this.check = new PartCheck(new MaterialNames(materials, problems)::judge, problems);
   }
 
   /**
@@ -37,15 +36,21 @@ public final class CaseReader {
   }
 
   private ReadResult read() {
-    Optional<Chain> chain = Chain.read(file, check, problems);
+    Optional<Chain> chain = Chain.read(file, new PartCheck(problems), problems);
     if (chain.isEmpty()) {
       return unsound();
     }
     int links = chain.get().links().size();
     Node.Entries merged = Merge.of(chain.get(), problems);
-    boolean whole =
-        !chain.get().links().get(links - 1).map().get("based on").isPresent();
-    Optional<ShopReader.Read> shop = shop(merged);
+    boolean whole = !chain.get().links().get(links - 1).map().get("based on").isPresent();
+    List<SourceText> beside = new ArrayList<>();
+    ownMaterials(merged).ifPresent(beside::add);
+    MaterialNames names = new MaterialNames(materials, problems);
+    Fields raw = new Fields(Vocabulary.CASE, merged);
+    raw.group("metal").flatMap(m -> m.node("alloy")).ifPresent(names::alloy);
+    raw.group("mould").flatMap(m -> m.node("material")).ifPresent(names::medium);
+    Optional<ShopReader.Read> shop = shop(merged, names);
+    shop.ifPresent(s -> beside.add(s.source()));
     Node.Entries fit = fit(chain.get(), merged, whole);
     Fields root = new Fields(Vocabulary.CASE, fit);
     Optional<Alloy> alloy =
@@ -58,7 +63,7 @@ public final class CaseReader {
     }
     List<SourceText> sources = new ArrayList<>();
     chain.get().links().forEach(l -> sources.add(l.source()));
-    shop.ifPresent(s -> sources.add(s.source()));
+    sources.addAll(beside);
     Plan plan =
         new PlanAssembly(root, alloy.orElseThrow(), materials, shop.map(ShopReader.Read::shop))
             .build(file, Digest.of(sources), Typed.of(fit), problems);
@@ -69,7 +74,7 @@ public final class CaseReader {
     return new ReadResult.Unsound(problems.errors(), problems.notes());
   }
 
-  private Optional<ShopReader.Read> shop(Node.Entries merged) {
+  private Optional<ShopReader.Read> shop(Node.Entries merged, MaterialNames names) {
     Optional<Node> named = merged.get("shop");
     Optional<String> name = named.flatMap(n -> Values.text(n, new Problems()));
     if (name.isEmpty()) {
@@ -77,7 +82,26 @@ public final class CaseReader {
     }
     Path from = named.get().span().source().path();
     return Chain.beside(from, name.get())
-        .flatMap(p -> ShopReader.read(p, named.get().span(), check, problems));
+        .flatMap(p -> ShopReader.read(p, named.get().span(), names, problems));
+  }
+
+  /** Lays the person's own materials over the catalogue. */
+  private Optional<SourceText> ownMaterials(Node.Entries merged) {
+    Optional<Node> named = merged.get("materials");
+    Optional<String> name = named.flatMap(n -> Values.text(n, new Problems()));
+    Optional<Path> path = name.flatMap(n -> Chain.beside(named.get().span().source().path(), n));
+    if (path.isEmpty()) {
+      return Optional.empty();
+    }
+    Problems own = new Problems();
+    Optional<SourceText> source = SourceText.read(path.get(), own);
+    if (source.isEmpty()) {
+      own.errors().forEach(p -> problems.add(named.get().span(), p.file() + ": " + p.sentence()));
+      return Optional.empty();
+    }
+    CaseText.parse(source.get(), problems)
+        .ifPresent(map -> materials = materials.with(map, problems));
+    return source;
   }
 
   private Optional<MouldMedium> medium(Node.Entries merged) {
@@ -85,8 +109,7 @@ public final class CaseReader {
         .group("mould")
         .flatMap(
             m ->
-                m.typed("material")
-                    .flatMap(name -> materials.medium(name, MouldAssembly.make(m))));
+                m.typed("material").flatMap(name -> materials.medium(name, MouldAssembly.make(m))));
   }
 
   private Node.Entries fit(Chain chain, Node.Entries merged, boolean whole) {
@@ -99,15 +122,9 @@ public final class CaseReader {
     String name = raw.group("mould").flatMap(m -> m.typed("material")).orElse("this mould");
     // a file whose base could not be read is not asked for what may stand there
     Node.Entries judged =
-        whole
-            ? merged
-            : new Node.Entries(merged.span(), merged.entries(), merged.flow(), true);
+        whole ? merged : new Node.Entries(merged.span(), merged.entries(), merged.flow(), true);
     return new Completeness(
-            chain.top().source(),
-            medium(merged).map(MouldMedium::family),
-            print,
-            name,
-            problems)
+            chain.top().source(), medium(merged).map(MouldMedium::family), print, name, problems)
         .check(Vocabulary.CASE, judged);
   }
 }

@@ -40,6 +40,11 @@ final class Fields {
     return map.get(key).isPresent();
   }
 
+  /** What stands behind a word. */
+  Optional<Node> node(String key) {
+    return map.get(key);
+  }
+
   /** Whether the person wrote that it is not known. */
   boolean saidUnknown(String key) {
     return map.get(key).map(Values::isUnknown).orElse(false);
@@ -100,16 +105,15 @@ final class Fields {
   Optional<List<Tables.Row>> table(String key) {
     Optional<Node> node = map.get(key);
     return node.flatMap(
-        n ->
-            Tables.rows(
-                n, (Kind.Table) part.word(key).orElseThrow().kind(), new Problems()));
+        n -> Tables.rows(n, (Kind.Table) part.word(key).orElseThrow().kind(), new Problems()));
   }
 
   /** The words under a word. */
   Optional<Fields> group(String key) {
     Optional<Node> node = map.get(key);
     return node.isPresent() && node.get() instanceof Node.Entries entries
-        ? Optional.of(new Fields(((Kind.Group) part.word(key).orElseThrow().kind()).part(), entries))
+        ? Optional.of(
+            new Fields(((Kind.Group) part.word(key).orElseThrow().kind()).part(), entries))
         : Optional.empty();
   }
 

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lastinch.cases.format.Node;
+import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.Span;
-import lastinch.cases.format.Problem;
 
 /** The first line of a file: what kind of file it is and which number its format has. */
 final class Format {
@@ -49,8 +49,7 @@ final class Format {
       return false;
     }
     if (Integer.parseInt(m.group(2)) != newest) {
-      problems.add(
-          span, "This format has another number than the ones known here", right);
+      problems.add(span, "This format has another number than the ones known here", right);
     }
     if (!map.entries().get(0).key().equals("format") && !map.damaged()) {
       problems.add(entry.get().keySpan(), "The word format has to come first in the file");

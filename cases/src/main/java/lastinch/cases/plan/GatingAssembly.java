@@ -50,8 +50,7 @@ final class GatingAssembly {
     Fields sprue = gating.group("sprue").orElseThrow();
     List<Gate> gates = new ArrayList<>();
     for (Fields g : gating.list("gates")) {
-      gates.add(
-          new Gate(name(g), place(g), g.need("wide"), g.need("thick"), g.need("long")));
+      gates.add(new Gate(name(g), place(g), g.need("wide"), g.need("thick"), g.need("long")));
     }
     List<Vent> vents = new ArrayList<>();
     for (Fields v : gating.list("vents")) {
@@ -59,8 +58,7 @@ final class GatingAssembly {
     }
     return new Gating(
         new Cup(cup.need("across"), cup.need("deep")),
-        new Sprue(
-            sprue.need("tall"), sprue.need("top"), sprue.need("foot"), placeIfSaid(sprue)),
+        new Sprue(sprue.need("tall"), sprue.need("top"), sprue.need("foot"), placeIfSaid(sprue)),
         gating.group("well").map(w -> new Well(w.need("across"), w.need("deep"))),
         gating.group("runner").map(this::runner),
         gates,
@@ -72,8 +70,7 @@ final class GatingAssembly {
   private List<Overflow> overflows() {
     List<Overflow> all = new ArrayList<>();
     for (Fields o : gating.list("overflows")) {
-      all.add(
-          new Overflow(name(o), place(o), o.need("wide"), o.need("thick"), o.need("holds")));
+      all.add(new Overflow(name(o), place(o), o.need("wide"), o.need("thick"), o.need("holds")));
     }
     return all;
   }

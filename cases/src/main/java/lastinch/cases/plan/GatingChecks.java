@@ -40,8 +40,7 @@ final class GatingChecks {
         if (name.isPresent()) {
           Integer before = names.putIfAbsent(name.get(), fields.span("name").line());
           if (before != null && before != fields.span("name").line()) {
-            problems.add(
-                fields.span("name"), "This name is taken already, in line " + before);
+            problems.add(fields.span("name"), "This name is taken already, in line " + before);
           }
         }
       }
@@ -57,8 +56,7 @@ final class GatingChecks {
     boolean opens = sprue.map(s -> s.has("into") || s.has("at")).orElse(false);
     if (!damaged && !opens && gating.list("gates").isEmpty()) {
       problems.add(
-          gating.span(),
-          "Metal has no way into the piece: add gates, or say  into  under sprue");
+          gating.span(), "Metal has no way into the piece: add gates, or say  into  under sprue");
     }
   }
 
@@ -77,8 +75,7 @@ final class GatingChecks {
       if (!limb.isEmpty()) {
         noLimb(fields, "at", limb);
       } else if (!lengths.isEmpty()) {
-        problems.add(
-            fields.span("at"), "Say along which limb, as in: " + anyLimb() + " at 120 mm");
+        problems.add(fields.span("at"), "Say along which limb, as in: " + anyLimb() + " at 120 mm");
       }
       return;
     }

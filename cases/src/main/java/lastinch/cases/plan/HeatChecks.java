@@ -128,12 +128,7 @@ final class HeatChecks {
 
   /** Says what is the matter, and whether the other scale would make sense of it. */
   private void problem(
-      String key,
-      Fields fields,
-      BandedQuantity typed,
-      String sentence,
-      double low,
-      double high) {
+      String key, Fields fields, BandedQuantity typed, String sentence, double low, double high) {
     Unit unit = typed.best().unit();
     boolean celsius = unit.equals(CELSIUS) || unit.symbol().equals("degC");
     boolean fahrenheit = unit.symbol().equals("degF");

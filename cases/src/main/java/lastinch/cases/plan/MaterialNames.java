@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
-import lastinch.cases.schema.Kind;
 import lastinch.cases.schema.NearestWord;
 import lastinch.cases.schema.Values;
 
@@ -19,12 +18,21 @@ final class MaterialNames {
     this.problems = problems;
   }
 
-  void judge(Kind kind, Node node) {
-    Optional<String> name = Values.text(node, problems);
+  /** The name of a metal, as it stands in a file. */
+  void alloy(Node node) {
+    judge(node, true);
+  }
+
+  /** The name of a mould medium, as it stands in a file. */
+  void medium(Node node) {
+    judge(node, false);
+  }
+
+  private void judge(Node node, boolean alloy) {
+    Optional<String> name = Values.text(node, new Problems());
     if (name.isEmpty()) {
       return;
     }
-    boolean alloy = kind instanceof Kind.AlloyName;
     if (Values.isUnknown(node)) {
       problems.add(
           node.span(),

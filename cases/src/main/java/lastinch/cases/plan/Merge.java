@@ -118,7 +118,8 @@ final class Merge {
     Map<String, Node> all = new LinkedHashMap<>();
     int nameless = 0;
     for (Node item : base.items()) {
-      all.put(item instanceof Node.Entries m ? name(m, "name").orElse("\n" + nameless++) : "", item);
+      all.put(
+          item instanceof Node.Entries m ? name(m, "name").orElse("\n" + nameless++) : "", item);
     }
     for (Node item : own.items()) {
       if (!(item instanceof Node.Entries map)) {

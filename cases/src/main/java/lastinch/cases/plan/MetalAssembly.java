@@ -41,8 +41,7 @@ final class MetalAssembly {
             spare.low() * massToRim,
             spare.high() * massToRim,
             spare.source());
-    Band melted =
-        taken.take(metal, "metal", "melted", "metal to melt", Dimension.MASS, toMelt);
+    Band melted = taken.take(metal, "metal", "melted", "metal to melt", Dimension.MASS, toMelt);
     boolean known = metal.amount("melted").isPresent();
     Band reading = reading();
     Band usualWait =
@@ -79,8 +78,7 @@ final class MetalAssembly {
 
   private Band reading() {
     Optional<Shop.Thermocouple> own = shop.flatMap(Shop::thermocouple);
-    String read =
-        metal.word("read").or(() -> own.map(Shop.Thermocouple::kind)).orElse("not said");
+    String read = metal.word("read").or(() -> own.map(Shop.Thermocouple::kind)).orElse("not said");
     Optional<Shop.Thermocouple> used = own.filter(t -> t.kind().equals(read));
     double spread =
         used.map(t -> (t.readsHighBy().high() - t.readsHighBy().low()) / 2)
@@ -136,8 +134,7 @@ final class MetalAssembly {
   }
 
   private static Band band(BandedQuantity q, double factor) {
-    return new Band(
-        q.best().si() * factor, q.low() * factor, q.high() * factor, Citation.TYPED);
+    return new Band(q.best().si() * factor, q.low() * factor, q.high() * factor, Citation.TYPED);
   }
 
   /** What the hand does; a careful pour where nothing is said. */
@@ -148,10 +145,9 @@ final class MetalAssembly {
     Fields pour = said.get();
     Optional<Values.RateValue> rate = pour.rate("pours at");
     if (rate.isPresent()) {
-      double factor =
-          rate.get().byVolume() ? alloy.density(alloy.pourTemperature().value()) : 1.0;
-      return new Pour.AtRate(hand(pour, "pours at", band(rate.get().banded(), factor),
-          rate.get().banded().banded()));
+      double factor = rate.get().byVolume() ? alloy.density(alloy.pourTemperature().value()) : 1.0;
+      return new Pour.AtRate(
+          hand(pour, "pours at", band(rate.get().banded(), factor), rate.get().banded().banded()));
     }
     Optional<List<Tables.Row>> rows = pour.table("pours as filmed");
     if (rows.isPresent()) {

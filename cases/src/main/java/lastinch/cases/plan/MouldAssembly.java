@@ -14,11 +14,18 @@ import lastinch.solver.material.MouldMedium;
 /** Builds the mould. */
 final class MouldAssembly {
   private final Fields mould;
+  private final String alloy;
   private final Materials materials;
   private final Assumptions taken;
 
-  MouldAssembly(Fields mould, Materials materials, Assumptions taken) {
+  /**
+   * An assembly.
+   *
+   * @param alloy name of the metal that comes in
+   */
+  MouldAssembly(Fields mould, String alloy, Materials materials, Assumptions taken) {
     this.mould = mould;
+    this.alloy = alloy;
     this.materials = materials;
     this.taken = taken;
   }
@@ -31,7 +38,9 @@ final class MouldAssembly {
   Mould build() {
     MouldMedium medium =
         withPull(
-            materials.medium(mould.typed("material").orElseThrow(), make(mould)).orElseThrow());
+            materials
+                .medium(mould.typed("material").orElseThrow(), make(mould), alloy)
+                .orElseThrow());
     MouldFamily family = medium.family();
     Unit celsius = Dimension.HEAT.unit("degC").orElseThrow();
     Band heat =

@@ -56,9 +56,7 @@ final class Needs {
     root.group("gating")
         .filter(g -> !g.list("chills").isEmpty())
         .ifPresent(
-            g ->
-                problems.add(
-                    g.span("chills"), "This needs the sums for chills, not there yet"));
+            g -> problems.add(g.span("chills"), "This needs the sums for chills, not there yet"));
     if (root.has("pours from the same crucible")) {
       problems.add(
           root.span("pours from the same crucible"),

@@ -34,10 +34,9 @@ final class PlanAssembly {
     Fields mouldWords = root.group("mould").orElseThrow();
     Sizes sizes = Sizes.of(pieceWords, mouldWords, alloy.name(), materials, taken);
     Piece piece = PieceAssembly.of(pieceWords, sizes);
-    Mould mould = new MouldAssembly(mouldWords, materials, taken).build();
+    Mould mould = new MouldAssembly(mouldWords, alloy.name(), materials, taken).build();
     noteMake(mouldWords, mould, problems);
-    Gating gating =
-        new GatingAssembly(root.group("gating").orElseThrow(), piece, sizes).build();
+    Gating gating = new GatingAssembly(root.group("gating").orElseThrow(), piece, sizes).build();
     Fields metalWords = root.group("metal").orElseThrow();
     double toRim =
         (Volumes.piece(piece) + Volumes.gating(gating))
@@ -62,8 +61,7 @@ final class PlanAssembly {
         file,
         digest,
         pourCase,
-        new Want(
-            root.group("want").map(w -> w.si("heat to spare")).orElse(OptionalDouble.empty())),
+        new Want(root.group("want").map(w -> w.si("heat to spare")).orElse(OptionalDouble.empty())),
         taken.list(),
         Needs.of(piece, gating),
         mouldWords.typed("material").orElseThrow(),
@@ -79,8 +77,7 @@ final class PlanAssembly {
     if (mould.medium().family() == MouldFamily.SAND) {
       if (words.typed("material").orElse("").equalsIgnoreCase("bonded sand")
           && words.word("set with").isEmpty()) {
-        problems.note(
-            words.span("material"), "Nothing says what binds the sand; oil is taken");
+        problems.note(words.span("material"), "Nothing says what binds the sand; oil is taken");
       }
       if (words.word("rammed").isEmpty()) {
         problems.note(

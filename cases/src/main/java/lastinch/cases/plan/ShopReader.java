@@ -33,8 +33,9 @@ final class ShopReader {
    * Reads a shop file.
    *
    * @param asked where the case names it
+   * @param names judges the metals on its shelf
    */
-  static Optional<Read> read(Path file, Span asked, PartCheck check, Problems problems) {
+  static Optional<Read> read(Path file, Span asked, MaterialNames names, Problems problems) {
     Problems own = new Problems();
     Optional<SourceText> source = SourceText.read(file, own);
     if (source.isEmpty()) {
@@ -50,7 +51,10 @@ final class ShopReader {
     int before = problems.count();
     Node.Entries sound =
         new Completeness(source.get(), Optional.empty(), true, "", problems)
-            .check(Vocabulary.SHOP, check.check(Vocabulary.SHOP, map.get()));
+            .check(Vocabulary.SHOP, new PartCheck(problems).check(Vocabulary.SHOP, map.get()));
+    for (Fields metal : new Fields(Vocabulary.SHOP, sound).list("metals")) {
+      metal.node("alloy").ifPresent(names::alloy);
+    }
     if (problems.count() > before) {
       return Optional.empty();
     }
@@ -74,9 +78,7 @@ final class ShopReader {
         f.values("sprue pins", Compounds.Two.class).stream()
             .map(t -> new Shop.SpruePin(t.first(), t.second()))
             .toList(),
-        f.values("gate cutters", BandedQuantity.class).stream()
-            .map(q -> q.best().si())
-            .toList(),
+        f.values("gate cutters", BandedQuantity.class).stream().map(q -> q.best().si()).toList(),
         f.values("runner strip", Compounds.Two.class).stream()
             .map(t -> new Shop.Strip(t.first(), t.second()))
             .toList(),

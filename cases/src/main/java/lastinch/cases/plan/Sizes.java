@@ -13,7 +13,8 @@ import lastinch.solver.material.Band;
 record Sizes(double factor, double perFace) {
 
   /** How sizes turn into the cavity's; usual figures go on the list. */
-  static Sizes of(Fields piece, Fields mould, String alloy, Materials materials, Assumptions taken) {
+  static Sizes of(
+      Fields piece, Fields mould, String alloy, Materials materials, Assumptions taken) {
     String are = piece.word("sizes are").orElse("of the pattern").toLowerCase(Locale.ROOT);
     if (are.equals("of the finished casting")) {
       Band usual =

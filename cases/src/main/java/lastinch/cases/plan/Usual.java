@@ -37,8 +37,7 @@ final class Usual {
           0.45,
           0.3,
           0.6,
-          new Citation(
-              Basis.PRACTICE, "common practice, no source", "a careful pour by hand"));
+          new Citation(Basis.PRACTICE, "common practice, no source", "a careful pour by hand"));
   static final Band OUT_OF_KILN = new Band(60.0, 30.0, 120.0, PRACTICE);
   static final Band EDGE_TO_WALL = new Band(0.018, 0.010, 0.025, PRACTICE);
   static final Band FLASK_WALL = new Band(0.002, 0.001, 0.003, PRACTICE);

@@ -48,9 +48,11 @@ final class Volumes {
     Sprue s = gating.sprue();
     double volume =
         gating.cup().volume()
-            + Math.PI / 12 * s.tall() * (s.top() * s.top() + s.top() * s.foot() + s.foot() * s.foot());
-    volume +=
-        gating.well().map(w -> Math.PI / 4 * w.across() * w.across() * w.depth()).orElse(0.0);
+            + Math.PI
+                / 12
+                * s.tall()
+                * (s.top() * s.top() + s.top() * s.foot() + s.foot() * s.foot());
+    volume += gating.well().map(w -> Math.PI / 4 * w.across() * w.across() * w.depth()).orElse(0.0);
     volume += gating.runner().map(Volumes::runner).orElse(0.0);
     for (Gate gate : gating.gates()) {
       volume += gate.width() * gate.thickness() * gate.length();

@@ -94,8 +94,7 @@ public final class Compounds {
     }
     Matcher m = HEADING.matcher(words);
     if (!m.matches()) {
-      problems.add(
-          node.span(), "Write straight on; 30 deg left; 30 deg right; or straight back");
+      problems.add(node.span(), "Write straight on; 30 deg left; 30 deg right; or straight back");
       return Optional.empty();
     }
     Optional<Quantity> angle = plain(node, m.group(1), Dimension.ANGLE, problems);

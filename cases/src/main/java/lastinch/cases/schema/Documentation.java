@@ -68,7 +68,8 @@ public final class Documentation {
       text.append(String.format(Locale.ROOT, "%-34s%s\n", indent + word.key() + ":", word.help()));
       boolean nested = under(word.kind()).isPresent();
       if (!nested) {
-        text.append(String.format(Locale.ROOT, "%-34s  %s%s\n", "", word.kind().words(), tail(word)));
+        text.append(
+            String.format(Locale.ROOT, "%-34s  %s%s\n", "", word.kind().words(), tail(word)));
       }
     }
     return text.toString();
@@ -87,7 +88,8 @@ public final class Documentation {
 
   /** A table for a page. */
   public static String markdown(Part part) {
-    StringBuilder text = new StringBuilder("| word | what it is | how it is written |\n|---|---|---|\n");
+    StringBuilder text =
+        new StringBuilder("| word | what it is | how it is written |\n|---|---|---|\n");
     for (Row row : rows(part)) {
       Word word = row.word();
       String how = under(word.kind()).isPresent() ? "words or lists below" : word.kind().words();

@@ -52,7 +52,10 @@ final class GatingWords {
               "runner",
               may("long", length("2 mm", "3 m"), "from the sprue's foot to the gate")
                   .twins("length"),
-              may("along", Choice.of("left side", "right side"), "beside the piece, seen from above"),
+              may(
+                  "along",
+                  Choice.of("left side", "right side"),
+                  "beside the piece, seen from above"),
               may("away", length("0 mm", "500 mm"), "between the piece and the runner"),
               may(
                   "fed from",
@@ -78,8 +81,7 @@ final class GatingWords {
           NAME,
           must("wide", length("0.5 mm", "400 mm"), "width").twins("width"),
           must("thick", length("0.3 mm", "80 mm"), "thickness").twins("thickness", "deep"),
-          must("long", length("0.5 mm", "500 mm"), "from the runner to the piece")
-              .twins("length"));
+          must("long", length("0.5 mm", "500 mm"), "from the runner to the piece").twins("length"));
 
   private static final Part VENT =
       placed(

@@ -61,7 +61,10 @@ public sealed interface Kind
     @Override
     public String words() {
       Unit unit = dimension.units().get(0);
-      return dimension.words() + ", " + Limits.show(low, high, unit) + (bands ? ", +- allowed" : "");
+      return dimension.words()
+          + ", "
+          + Limits.show(low, high, unit)
+          + (bands ? ", +- allowed" : "");
     }
   }
 

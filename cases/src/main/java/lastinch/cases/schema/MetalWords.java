@@ -69,7 +69,10 @@ final class MetalWords {
                   new Kind.Table(
                       List.of(
                           new Column(
-                              "at", Amount.of(Dimension.TIME, "0 s", "10 min"), true, "s",
+                              "at",
+                              Amount.of(Dimension.TIME, "0 s", "10 min"),
+                              true,
+                              "s",
                               List.of("time")),
                           new Column(
                               "rate",
@@ -94,14 +97,20 @@ final class MetalWords {
   static final Part WANT =
       Part.of(
           "want",
-          may("heat to spare", Amount.of(Dimension.SHARE, "0 %", "90 %"), "how much shall be left"));
+          may(
+              "heat to spare",
+              Amount.of(Dimension.SHARE, "0 %", "90 %"),
+              "how much shall be left"));
 
   private static final Choice YES_NO = Choice.of("yes", "no");
 
   private static final Part WET =
       Part.of(
           "starts wet",
-          must("channel", new Kind.Free(), "sprue, runner, the name of a gate, boss, piece or a limb"),
+          must(
+              "channel",
+              new Kind.Free(),
+              "sprue, runner, the name of a gate, boss, piece or a limb"),
           must("from", length("0 mm", "10 m"), "along it"),
           must("to", length("0 mm", "10 m"), "along it"),
           may("speed", Amount.of(Dimension.SPEED, "-20 m/s", "20 m/s"), "of the metal there"));
@@ -117,7 +126,10 @@ final class MetalWords {
           may("freezing follows", Choice.of("straight line", "the alloy"), "how mush grows"),
           may("cup kept at", length("0 mm", "2 m"), "metal above the cup's floor"),
           may("enters at", Amount.of(Dimension.SPEED, "0.001 m/s", "20 m/s"), "into the piece"),
-          may("starts wet", new Kind.ListOf(new Kind.Group(WET)), "channels that hold metal at the start"),
+          may(
+              "starts wet",
+              new Kind.ListOf(new Kind.Group(WET)),
+              "channels that hold metal at the start"),
           may("poured fluid", Choice.of("metal", "water"), "water neither freezes nor cools"),
           may("cell length", length("0.05 mm", "100 mm"), "longest slice of a channel"),
           may("front courant", number("0.01", "10"), "share of a slice crossed in a step"),

@@ -27,10 +27,7 @@ final class MouldWords {
               .orUnknown()
               .only(Applies.SAND)
               .twins("binder", "bonded with"),
-          may(
-                  "rammed",
-                  Choice.of("soft", "firm", "hard"),
-                  "a thumb leaves 3 mm, 1 mm or nothing")
+          may("rammed", Choice.of("soft", "firm", "hard"), "a thumb leaves 3 mm, 1 mm or nothing")
               .orUnknown()
               .only(Applies.SAND),
           may("powder", Amount.of(Dimension.MASS, "10 g", "500 kg"), "dry investment")

@@ -6,26 +6,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 
 /**
- * Checks the words and values of one file, each by itself. What is required is checked later, when
- * everything the file is based on is known.
+ * Checks the words and values of one file, each by itself. What is required and which metals and
+ * moulds there are is checked later, when everything the file is based on is known.
  */
 public final class PartCheck {
-  private final BiConsumer<Kind, Node> names;
   private final Problems problems;
 
   /**
    * A check.
    *
-   * @param names judges names of metals and mould media and reports what is wrong with them
    * @param problems what is found is added here; updated
    */
-  public PartCheck(BiConsumer<Kind, Node> names, Problems problems) {
-    this.names = names;
+  public PartCheck(Problems problems) {
     this.problems = problems;
   }
 
@@ -128,7 +124,8 @@ public final class PartCheck {
 
   private void leaveOut(Node value) {
     if (!(value instanceof Node.Items items)) {
-      problems.add(value.span(), "A list in brackets is needed, as in: leave out: [runner, tip vent]");
+      problems.add(
+          value.span(), "A list in brackets is needed, as in: leave out: [runner, tip vent]");
       return;
     }
     for (Node item : items.items()) {
@@ -215,10 +212,6 @@ public final class PartCheck {
 
   /** Reads a value once, only to report what is wrong with it. */
   private void single(Kind kind, Node value) {
-    if (kind instanceof Kind.AlloyName || kind instanceof Kind.MediumName) {
-      names.accept(kind, value);
-    } else {
-      Reader.read(kind, value, problems);
-    }
+    Reader.read(kind, value, problems);
   }
 }

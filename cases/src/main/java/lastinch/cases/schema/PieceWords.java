@@ -86,8 +86,7 @@ final class PieceWords {
 
   private PieceWords() {}
 
-  private static Column column(
-      String key, String low, String high, boolean need, String... twins) {
+  private static Column column(String key, String low, String high, boolean need, String... twins) {
     return new Column(key, length(low, high), need, "", List.of(twins));
   }
 

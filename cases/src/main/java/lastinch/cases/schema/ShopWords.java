@@ -36,7 +36,10 @@ final class ShopWords {
       Part.of(
           "investment",
           may("follow", new Kind.Free(), "whose sheet you go by"),
-          may("never above", Amount.of(Dimension.HEAT, "400 degC", "1200 degC"), "the maker's limit"));
+          may(
+              "never above",
+              Amount.of(Dimension.HEAT, "400 degC", "1200 degC"),
+              "the maker's limit"));
 
   private static final Part SHELF =
       Part.of(

@@ -103,8 +103,7 @@ public final class Tables {
     Optional<Node> node = map.get("columns");
     if (node.isEmpty()) {
       if (!map.damaged()) {
-        problems.add(
-            map.span(), "The columns are missing, as in: columns: " + example());
+        problems.add(map.span(), "The columns are missing, as in: columns: " + example());
       }
       return false;
     }

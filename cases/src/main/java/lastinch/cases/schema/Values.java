@@ -15,8 +15,21 @@ public final class Values {
   private static final int LONGEST_NAME = 80;
   private static final List<String> RESERVED =
       List.of(
-          "boss", "cup", "runner", "sprue", "well", "piece", "mould", "flask", "tip", "thick end",
-          "left", "right", "top", "bottom", "don't know");
+          "boss",
+          "cup",
+          "runner",
+          "sprue",
+          "well",
+          "piece",
+          "mould",
+          "flask",
+          "tip",
+          "thick end",
+          "left",
+          "right",
+          "top",
+          "bottom",
+          "don't know");
 
   private Values() {}
 
@@ -72,8 +85,7 @@ public final class Values {
     double si = got.best().si();
     if (!(si >= kind.low() && si <= kind.high())) {
       problems.add(
-          node.span(),
-          "Allowed here: " + Limits.show(kind.low(), kind.high(), got.best().unit()));
+          node.span(), "Allowed here: " + Limits.show(kind.low(), kind.high(), got.best().unit()));
       return false;
     }
     if (got.banded() && !kind.bands()) {

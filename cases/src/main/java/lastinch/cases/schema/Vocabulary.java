@@ -25,6 +25,7 @@ public final class Vocabulary {
           must("title", new Kind.Free(), "what you call this plan"),
           may("based on", new Kind.FileName(), "another case; this one says only what differs"),
           may("shop", new Kind.FileName(), "what your shop owns"),
+          may("materials", new Kind.FileName(), "metals and moulds of your own"),
           must("piece", new Kind.Group(PieceWords.PIECE), "what you want to cast"),
           must("mould", new Kind.Group(MouldWords.MOULD), "what it is cast in").twins("mold"),
           must("gating", new Kind.Group(GatingWords.GATING), "how metal gets in"),
