@@ -6,5 +6,6 @@ module lastinch.cases {
   exports lastinch.cases.catalogue;
   exports lastinch.cases.format;
   exports lastinch.cases.plan;
+  exports lastinch.cases.schema;
   exports lastinch.cases.units;
 }

@@ -8,4 +8,5 @@ module lastinch.solver {
   exports lastinch.solver.material;
   exports lastinch.solver.result;
   exports lastinch.solver.run;
+  exports lastinch.solver.shop;
 }

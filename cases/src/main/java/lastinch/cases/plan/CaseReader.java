@@ -1,15 +1,29 @@
 package lastinch.cases.plan;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lastinch.cases.format.CaseText;
-import lastinch.cases.format.Problem;
+import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
+import lastinch.cases.schema.PartCheck;
+import lastinch.cases.schema.Values;
+import lastinch.cases.schema.Vocabulary;
+import lastinch.solver.material.Alloy;
+import lastinch.solver.material.MouldMedium;
 
 /** Reads a case file with all it is based on, checks it and turns it into a plan. */
 public final class CaseReader {
-  private CaseReader() {}
+  private final Path file;
+  private final Problems problems = new Problems();
+  private Materials materials;
+
+  private CaseReader(Path file, Materials materials) {
+    this.file = file;
+    this.materials = materials;
+  }
 
   /**
    * Reads a case file. Nothing a person can write makes this throw.
@@ -18,15 +32,99 @@ public final class CaseReader {
    * @param materials metals and mould media it may name
    */
   public static ReadResult read(Path file, Materials materials) {
-    Problems problems = new Problems();
-    if (SourceText.read(file, problems)
-        .flatMap(source -> CaseText.parse(source, problems))
-        .isPresent()) {
-      problems.add(
-          Problem.ofFile(
-              file.toString(),
-              "Plans cannot be read yet, only " + materials.alloyNames().size() + " alloys"));
+    return new CaseReader(file, materials).read();
+  }
+
+  private ReadResult read() {
+    Optional<Chain> chain = Chain.read(file, new PartCheck(problems), problems);
+    if (chain.isEmpty()) {
+      return unsound();
     }
-    return new ReadResult.Unsound(problems.errors(), List.of());
+    int links = chain.get().links().size();
+    Node.Entries merged = Merge.of(chain.get(), problems);
+    boolean whole = !chain.get().links().get(links - 1).map().get("based on").isPresent();
+    List<SourceText> beside = new ArrayList<>();
+    ownMaterials(merged).ifPresent(beside::add);
+    MaterialNames names = new MaterialNames(materials, problems);
+    Fields raw = new Fields(Vocabulary.CASE, merged);
+    raw.group("metal").flatMap(m -> m.node("alloy")).ifPresent(names::alloy);
+    raw.group("mould").flatMap(m -> m.node("material")).ifPresent(names::medium);
+    Optional<ShopReader.Read> shop = shop(merged, names);
+    shop.ifPresent(s -> beside.add(s.source()));
+    Node.Entries fit = fit(chain.get(), merged, whole);
+    Fields root = new Fields(Vocabulary.CASE, fit);
+    Optional<Alloy> alloy =
+        root.group("metal").flatMap(m -> m.typed("alloy")).flatMap(materials::alloy);
+    CrossChecks checks =
+        new CrossChecks(root, alloy, medium(merged), shop.map(ShopReader.Read::shop), problems);
+    checks.check();
+    if (!problems.isEmpty()) {
+      return unsound();
+    }
+    List<SourceText> sources = new ArrayList<>();
+    chain.get().links().forEach(l -> sources.add(l.source()));
+    sources.addAll(beside);
+    Plan plan =
+        new PlanAssembly(root, alloy.orElseThrow(), materials, shop.map(ShopReader.Read::shop))
+            .build(file, Digest.of(sources), Typed.of(fit), problems);
+    return new ReadResult.Sound(plan, problems.notes());
+  }
+
+  private ReadResult unsound() {
+    return new ReadResult.Unsound(problems.errors(), problems.notes());
+  }
+
+  private Optional<ShopReader.Read> shop(Node.Entries merged, MaterialNames names) {
+    Optional<Node> named = merged.get("shop");
+    Optional<String> name = named.flatMap(n -> Values.text(n, new Problems()));
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    Path from = named.get().span().source().path();
+    return Chain.beside(from, name.get())
+        .flatMap(p -> ShopReader.read(p, named.get().span(), names, problems));
+  }
+
+  /** Lays the person's own materials over the catalogue. */
+  private Optional<SourceText> ownMaterials(Node.Entries merged) {
+    Optional<Node> named = merged.get("materials");
+    Optional<String> name = named.flatMap(n -> Values.text(n, new Problems()));
+    Optional<Path> path = name.flatMap(n -> Chain.beside(named.get().span().source().path(), n));
+    if (path.isEmpty()) {
+      return Optional.empty();
+    }
+    Problems own = new Problems();
+    Optional<SourceText> source = SourceText.read(path.get(), own);
+    if (source.isEmpty()) {
+      own.errors().forEach(p -> problems.add(named.get().span(), p.file() + ": " + p.sentence()));
+      return Optional.empty();
+    }
+    CaseText.parse(source.get(), problems)
+        .ifPresent(map -> materials = materials.with(map, problems));
+    return source;
+  }
+
+  private Optional<MouldMedium> medium(Node.Entries merged) {
+    return new Fields(Vocabulary.CASE, merged)
+        .group("mould")
+        .flatMap(
+            m ->
+                m.typed("material").flatMap(name -> materials.medium(name, MouldAssembly.make(m))));
+  }
+
+  private Node.Entries fit(Chain chain, Node.Entries merged, boolean whole) {
+    Fields raw = new Fields(Vocabulary.CASE, merged);
+    boolean print =
+        raw.group("piece")
+            .flatMap(p -> p.word("sizes are"))
+            .map(s -> s.equals("of the print"))
+            .orElse(false);
+    String name = raw.group("mould").flatMap(m -> m.typed("material")).orElse("this mould");
+    // a file whose base could not be read is not asked for what may stand there
+    Node.Entries judged =
+        whole ? merged : new Node.Entries(merged.span(), merged.entries(), merged.flow(), true);
+    return new Completeness(
+            chain.top().source(), medium(merged).map(MouldMedium::family), print, name, problems)
+        .check(Vocabulary.CASE, judged);
   }
 }

@@ -1,7 +1,10 @@
 package lastinch.cases.plan;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
@@ -23,6 +26,8 @@ import lastinch.solver.run.UnsupportedCase;
  * @param heldInKiln how long the flask was held at that heat [s]
  * @param read how the temperature was read: {@code dipped}, {@code dial}, {@code optical}, {@code
  *     by eye}
+ * @param typed every value as typed, by the words that lead to it joined by {@code /}: {@code
+ *     gating/gates/end gate/wide}
  * @param shop what the shop owns, when a shop file is named
  */
 public record Plan(
@@ -38,6 +43,7 @@ public record Plan(
     boolean kilnReading,
     Optional<Double> heldInKiln,
     Optional<String> read,
+    Map<String, String> typed,
     Optional<Shop> shop) {
   public Plan {
     Objects.requireNonNull(title, "title");
@@ -47,6 +53,7 @@ public record Plan(
     Objects.requireNonNull(want, "want");
     assumed = List.copyOf(assumed);
     needs = List.copyOf(needs);
+    typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
   }
 
   /** Whether checking options are on, so that this is not a forecast. */

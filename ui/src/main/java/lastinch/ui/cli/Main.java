@@ -43,6 +43,10 @@ public final class Main {
   private CommandLine commands(Faults faults, String... args) {
     CommandLine root = new CommandLine(new LastInch());
     root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
+    for (MaterialsCommand.Kind kind : MaterialsCommand.Kind.values()) {
+      root.addSubcommand(
+          kind.command(), new MaterialsCommand(surroundings, workshop, sentences, kind));
+    }
     root.addSubcommand(new CompletionCommand(surroundings));
     root.addSubcommand(new CommandLine.HelpCommand());
     root.getCommandSpec()

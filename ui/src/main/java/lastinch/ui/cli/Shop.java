@@ -1,19 +1,45 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.format.CaseText;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+import lastinch.cases.format.SourceText;
+import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 
-/** The real thing. */
+/** The real thing: files, catalogue and solver. */
 final class Shop implements Workshop {
   @Override
   public ReadResult read(Path file, Optional<Path> ownMaterials) {
-    throw new UnsupportedOperationException("no catalogue yet");
+    Shelf shelf = shelf(ownMaterials);
+    return shelf.problems().isEmpty()
+        ? CaseReader.read(file, new CatalogueMaterials(shelf.catalogue()))
+        : new ReadResult.Unsound(shelf.problems(), List.of());
+  }
+
+  @Override
+  public Shelf shelf(Optional<Path> ownMaterials) {
+    Catalogue builtIn = Catalogue.builtIn();
+    if (ownMaterials.isEmpty()) {
+      return new Shelf(builtIn, List.<Problem>of());
+    }
+    Problems problems = new Problems();
+    Catalogue catalogue =
+        SourceText.read(ownMaterials.get(), problems)
+            .flatMap(source -> CaseText.parse(source, problems))
+            .map(top -> builtIn.with(top, problems))
+            .orElse(builtIn);
+    return new Shelf(catalogue, problems.errors());
   }
 
   @Override

@@ -1,8 +1,12 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.format.Problem;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
@@ -18,6 +22,26 @@ interface Workshop {
    */
   ReadResult read(Path file, Optional<Path> ownMaterials);
 
+  /**
+   * Metals and moulds.
+   *
+   * @param ownMaterials a person's own file, if any
+   */
+  Shelf shelf(Optional<Path> ownMaterials);
+
   /** Pours a case dry. */
   PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested);
+
+  /**
+   * Metals and moulds, and what is wrong with a person's own file of them.
+   *
+   * @param catalogue as shipped when anything is wrong
+   * @param problems to put right
+   */
+  record Shelf(Catalogue catalogue, List<Problem> problems) {
+    public Shelf {
+      Objects.requireNonNull(catalogue, "catalogue");
+      problems = List.copyOf(problems);
+    }
+  }
 }

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
@@ -47,6 +49,11 @@ class CommandLineTest {
     @Override
     public ReadResult read(Path file, Optional<Path> ownMaterials) {
       return read;
+    }
+
+    @Override
+    public Shelf shelf(Optional<Path> ownMaterials) {
+      return new Shop().shelf(ownMaterials);
     }
 
     @Override
@@ -333,5 +340,57 @@ class CommandLineTest {
   void completionKnowsTheOptions() {
     assertThat(run(new Ready(sound(), HandMade::slush), "completion")).isZero();
     assertThat(printed()).contains("--expect").contains("lastinch");
+  }
+
+  @Test
+  void aMetalIsFoundByAnyOfItsNamesAndShownWithItsSources() {
+    assertThat(run(new Ready(sound(), HandMade::slush), "alloys", "show", "c90700")).isZero();
+    assertThat(printed())
+        .startsWith("TIN BRONZE")
+        .contains("starts to freeze          999 degC         995 to 1011")
+        .contains("Sources");
+  }
+
+  @Test
+  void figuresOfAMetalCanBeHadInDegreesFahrenheit() {
+    run(new Ready(sound(), HandMade::slush), "alloys", "show", "tin", "bronze", "--units", "in");
+    assertThat(printed()).contains("starts to freeze          1830 degF");
+  }
+
+  @Test
+  void everyMetalAndMouldCanBeShown() {
+    Workshop workshop = new Ready(sound(), HandMade::slush);
+    for (MaterialsCommand.Kind kind : MaterialsCommand.Kind.values()) {
+      for (MaterialSheet sheet : kind.all(Catalogue.builtIn())) {
+        out.reset();
+        assertThat(run(workshop, kind.command(), "show", sheet.name())).as(sheet.name()).isZero();
+        assertThat(printed()).contains("where from");
+        assertThat(run(workshop, kind.command(), "show", sheet.name(), "--json")).isZero();
+      }
+    }
+  }
+
+  @Test
+  void anUnknownMetalGetsTheNearestOnes() {
+    assertThat(run(new Ready(sound(), HandMade::slush), "alloys", "show", "tin bronce"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("There is no \"tin bronce\" here. Did you mean: tin bronze");
+  }
+
+  @Test
+  void listsOfMetalsAndMouldsNameAll() {
+    assertThat(run(new Ready(sound(), HandMade::slush), "alloys")).isZero();
+    assertThat(printed()).contains("silicon bronze").contains("pewter").contains("pure zinc");
+    assertThat(run(new Ready(sound(), HandMade::slush), "moulds", "--json")).isZero();
+    assertThat(printed()).contains("\"gypsum investment\"").contains("\"stainless 304\"");
+  }
+
+  @Test
+  void faultsInAnOwnMaterialsFileAreListed() throws IOException {
+    Path own = folder.resolve("metals.yaml");
+    Files.writeString(own, "format: last inch materials 1\nallos: []\n");
+    assertThat(run(new Ready(sound(), HandMade::slush), "alloys", "--materials", own.toString()))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("1 thing to put right in").contains("2:1");
   }
 }

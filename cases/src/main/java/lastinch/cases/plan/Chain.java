@@ -1,0 +1,109 @@
+package lastinch.cases.plan;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lastinch.cases.format.CaseText;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+import lastinch.cases.format.SourceText;
+import lastinch.cases.format.Span;
+import lastinch.cases.schema.PartCheck;
+import lastinch.cases.schema.Values;
+import lastinch.cases.schema.Vocabulary;
+
+/**
+ * A case file with all the files it is based on, each checked by itself.
+ *
+ * @param links the file itself first, what it is based on after it
+ */
+record Chain(List<Link> links) {
+  private static final int MOST_LINKS = 8;
+
+  Chain {
+    links = List.copyOf(links);
+  }
+
+  /** One file. */
+  record Link(SourceText source, Node.Entries map) {}
+
+  /** Reads a file and all it is based on; empty when the file itself cannot be judged. */
+  static Optional<Chain> read(Path file, PartCheck check, Problems problems) {
+    List<Link> links = new ArrayList<>();
+    List<Path> seen = new ArrayList<>();
+    Optional<Path> next = Optional.of(file);
+    Optional<Span> asked = Optional.empty();
+    while (next.isPresent()) {
+      Path path = next.get();
+      seen.add(path.toAbsolutePath().normalize());
+      Optional<Link> link = link(path, asked, check, problems);
+      if (link.isEmpty()) {
+        break;
+      }
+      links.add(link.get());
+      Optional<Node> base = link.get().map().get("based on");
+      asked = base.map(Node::span);
+      next = base.flatMap(n -> Values.text(n, new Problems())).flatMap(t -> beside(path, t));
+      if (next.isPresent() && !goesOn(next.get(), seen, asked.orElseThrow(), problems)) {
+        break;
+      }
+    }
+    return links.isEmpty() ? Optional.empty() : Optional.of(new Chain(links));
+  }
+
+  private static boolean goesOn(Path next, List<Path> seen, Span asked, Problems problems) {
+    int before = seen.indexOf(next.toAbsolutePath().normalize());
+    if (before >= 0) {
+      List<String> names = new ArrayList<>();
+      seen.subList(before, seen.size()).forEach(p -> names.add(p.getFileName().toString()));
+      names.add(next.getFileName().toString());
+      problems.add(asked, "These files are based on each other: " + String.join(", ", names));
+      return false;
+    }
+    if (seen.size() >= MOST_LINKS) {
+      problems.add(asked, "More than 8 files are based on one another; copy one instead");
+      return false;
+    }
+    return true;
+  }
+
+  private static Optional<Link> link(
+      Path path, Optional<Span> asked, PartCheck check, Problems problems) {
+    Problems own = new Problems();
+    Optional<SourceText> source = SourceText.read(path, own);
+    if (source.isEmpty() && asked.isPresent()) {
+      for (Problem problem : own.errors()) {
+        problems.add(asked.get(), problem.file() + ": " + problem.sentence());
+      }
+      return Optional.empty();
+    }
+    own.errors().forEach(problems::add);
+    if (source.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Node.Entries> map = CaseText.parse(source.get(), problems);
+    if (map.isEmpty() || !Format.accepts(map.get(), "case", Vocabulary.CASE_FORMAT, problems)) {
+      return Optional.empty();
+    }
+    return Optional.of(new Link(source.get(), check.check(Vocabulary.CASE, map.get())));
+  }
+
+  /** A file found from the folder of another. */
+  static Optional<Path> beside(Path file, String name) {
+    try {
+      Path path = Path.of(name);
+      Path folder = file.getParent();
+      return Optional.of(folder == null ? path : folder.resolve(path));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The file that was asked for. */
+  Link top() {
+    return links.get(0);
+  }
+}

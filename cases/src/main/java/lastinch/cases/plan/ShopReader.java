@@ -1,0 +1,106 @@
+package lastinch.cases.plan;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastinch.cases.format.CaseText;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+import lastinch.cases.format.SourceText;
+import lastinch.cases.format.Span;
+import lastinch.cases.schema.Compounds;
+import lastinch.cases.schema.PartCheck;
+import lastinch.cases.schema.Vocabulary;
+import lastinch.cases.units.BandedQuantity;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.Citation;
+
+/** Reads what a shop owns. */
+final class ShopReader {
+  private ShopReader() {}
+
+  /**
+   * A shop file.
+   *
+   * @param source its text
+   */
+  record Read(SourceText source, Shop shop) {}
+
+  /**
+   * Reads a shop file.
+   *
+   * @param asked where the case names it
+   * @param names judges the metals on its shelf
+   */
+  static Optional<Read> read(Path file, Span asked, MaterialNames names, Problems problems) {
+    Problems own = new Problems();
+    Optional<SourceText> source = SourceText.read(file, own);
+    if (source.isEmpty()) {
+      for (Problem problem : own.errors()) {
+        problems.add(asked, problem.file() + ": " + problem.sentence());
+      }
+      return Optional.empty();
+    }
+    Optional<Node.Entries> map = CaseText.parse(source.get(), problems);
+    if (map.isEmpty() || !Format.accepts(map.get(), "shop", Vocabulary.SHOP_FORMAT, problems)) {
+      return Optional.empty();
+    }
+    int before = problems.count();
+    Node.Entries sound =
+        new Completeness(source.get(), Optional.empty(), true, "", problems)
+            .check(Vocabulary.SHOP, new PartCheck(problems).check(Vocabulary.SHOP, map.get()));
+    for (Fields metal : new Fields(Vocabulary.SHOP, sound).list("metals")) {
+      metal.node("alloy").ifPresent(names::alloy);
+    }
+    if (problems.count() > before) {
+      return Optional.empty();
+    }
+    return Optional.of(new Read(source.get(), shop(new Fields(Vocabulary.SHOP, sound))));
+  }
+
+  private static Shop shop(Fields f) {
+    List<Shop.Crucible> crucibles = new ArrayList<>();
+    for (Fields c : f.list("crucibles")) {
+      Compounds.Load load = c.compound("holds", Compounds.Load.class).orElseThrow();
+      crucibles.add(new Shop.Crucible(c.word("name").orElseThrow(), load.mass(), load.metal()));
+    }
+    List<Shop.Can> cans = new ArrayList<>();
+    for (Fields c : f.list("flasks")) {
+      cans.add(
+          new Shop.Can(
+              c.need("inside"), c.need("tall"), c.si("wall").orElse(Usual.FLASK_WALL.value())));
+    }
+    return new Shop(
+        crucibles,
+        f.values("sprue pins", Compounds.Two.class).stream()
+            .map(t -> new Shop.SpruePin(t.first(), t.second()))
+            .toList(),
+        f.values("gate cutters", BandedQuantity.class).stream().map(q -> q.best().si()).toList(),
+        f.values("runner strip", Compounds.Two.class).stream()
+            .map(t -> new Shop.Strip(t.first(), t.second()))
+            .toList(),
+        cans,
+        f.group("kiln").map(ShopReader::kiln),
+        f.group("thermocouple").map(ShopReader::thermocouple),
+        f.si("most i lift"),
+        f.group("investment").map(i -> i.si("never above")).orElse(OptionalDouble.empty()),
+        f.si("usual skim"));
+  }
+
+  private static Shop.Kiln kiln(Fields kiln) {
+    Compounds.Two inside = kiln.compound("inside", Compounds.Two.class).orElseThrow();
+    return new Shop.Kiln(inside.first(), inside.second(), kiln.need("tall"));
+  }
+
+  private static Shop.Thermocouple thermocouple(Fields t) {
+    String kind = t.word("kind").orElseThrow();
+    Band off =
+        t.amount("reads high by")
+            .map(q -> new Band(q.best().si(), q.low(), q.high(), Citation.TYPED))
+            .orElse(Band.typed(0.0, Usual.readingSpread(kind)));
+    return new Shop.Thermocouple(kind, off);
+  }
+}

@@ -1,0 +1,56 @@
+package lastinch.cases.schema;
+
+import java.util.Collection;
+import java.util.Optional;
+
+/** Finds the word a person probably meant. */
+public final class NearestWord {
+  private NearestWord() {}
+
+  /** The word that takes the fewest letters to change, if they are few. */
+  public static Optional<String> of(String typed, Collection<String> words) {
+    String best = null;
+    int fewest = Integer.MAX_VALUE;
+    for (String word : words) {
+      int changes = changes(typed, word);
+      if (changes < fewest && changes <= allowed(typed, word)) {
+        fewest = changes;
+        best = word;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static int allowed(String typed, String word) {
+    int longer = Math.max(typed.length(), word.length());
+    return longer <= 2 ? 0 : longer <= 4 ? 1 : longer <= 9 ? 2 : 3;
+  }
+
+  /** Letters to add, drop, change or swap with the next. */
+  static int changes(String a, String b) {
+    int most = 100;
+    if (a.length() > most || b.length() > most) {
+      return Integer.MAX_VALUE;
+    }
+    int[][] d = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        if (i == 0 || j == 0) {
+          d[i][j] = i + j;
+          continue;
+        }
+        int same = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+        d[i][j] = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + same);
+        boolean swapped =
+            i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
+        if (swapped) {
+          d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+        }
+      }
+    }
+    return d[a.length()][b.length()];
+  }
+}

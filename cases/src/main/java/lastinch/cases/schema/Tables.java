@@ -1,0 +1,261 @@
+package lastinch.cases.schema;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.cases.format.Node;
+import lastinch.cases.format.Problems;
+import lastinch.cases.format.Span;
+import lastinch.cases.units.BandedQuantity;
+import lastinch.cases.units.Parsed;
+import lastinch.cases.units.QuantityText;
+
+/** Reads tables {@code {unit, columns, rows}}. */
+public final class Tables {
+  private static final String NOT_MEASURED = "-";
+  private static final int MOST_ROWS = 500;
+
+  private final Kind.Table kind;
+  private final Problems problems;
+  private String unit = "";
+  private final List<Kind.Column> columns = new ArrayList<>();
+
+  private Tables(Kind.Table kind, Problems problems) {
+    this.kind = kind;
+    this.problems = problems;
+  }
+
+  /**
+   * A row of a table.
+   *
+   * @param span where it stands
+   * @param cells what was measured, by column
+   * @param whole whether every cell could be read
+   */
+  public record Row(Span span, Map<String, BandedQuantity> cells, boolean whole) {}
+
+  /** The rows of a table, as far as they can be read; empty when there are none to judge. */
+  public static Optional<List<Row>> rows(Node node, Kind.Table kind, Problems problems) {
+    return new Tables(kind, problems).read(node);
+  }
+
+  private Optional<List<Row>> read(Node node) {
+    if (!(node instanceof Node.Entries map)) {
+      problems.add(node.span(), "A table is needed here: unit, columns and rows");
+      return Optional.empty();
+    }
+    words(map);
+    map.get("unit").flatMap(n -> Values.text(n, problems)).ifPresent(u -> unit = u);
+    boolean headed = readUnit(map);
+    headed = readColumns(map) && headed;
+    Optional<Node> rows = map.get("rows");
+    if (rows.isEmpty()) {
+      if (!map.damaged()) {
+        problems.add(map.span(), "The rows are missing: a list of figures under the word rows");
+      }
+      return Optional.empty();
+    }
+    if (!headed) {
+      return Optional.empty();
+    }
+    if (!(rows.get() instanceof Node.Items list)) {
+      if (!(rows.get() instanceof Node.Entries broken && broken.damaged())) {
+        problems.add(rows.get().span(), "A list of rows is needed here, each in brackets [ ]");
+      }
+      return Optional.empty();
+    }
+    return Optional.of(rows(list, map.damaged()));
+  }
+
+  private void words(Node.Entries map) {
+    List<String> known = List.of("unit", "columns", "rows");
+    for (Node.Entry entry : map.entries()) {
+      if (!known.contains(entry.key())) {
+        Optional<String> near = NearestWord.of(entry.key(), known);
+        String sentence = "No such word in a table; it has unit, columns and rows";
+        if (near.isPresent()) {
+          problems.add(entry.keySpan(), sentence, near.get());
+        } else {
+          problems.add(entry.keySpan(), sentence);
+        }
+      }
+    }
+  }
+
+  private boolean readUnit(Node.Entries map) {
+    if (unit.isEmpty()) {
+      return true;
+    }
+    boolean fits =
+        kind.columns().stream().anyMatch(c -> c.amount().dimension().unit(unit).isPresent());
+    if (!fits) {
+      problems.add(
+          map.get("unit").orElse(map).span(),
+          "Units that fit: " + kind.columns().get(0).amount().dimension().offered());
+    }
+    return fits;
+  }
+
+  private boolean readColumns(Node.Entries map) {
+    Optional<Node> node = map.get("columns");
+    if (node.isEmpty()) {
+      if (!map.damaged()) {
+        problems.add(map.span(), "The columns are missing, as in: columns: " + example());
+      }
+      return false;
+    }
+    if (!(node.get() instanceof Node.Items list)) {
+      problems.add(node.get().span(), "The columns go in brackets, as in: " + example());
+      return false;
+    }
+    boolean sound = true;
+    for (Node item : list.items()) {
+      sound &= readColumn(item);
+    }
+    for (Kind.Column column : kind.columns()) {
+      if (sound && column.need() && !columns.contains(column)) {
+        problems.add(list.span(), "The column " + column.key() + " is missing");
+        sound = false;
+      }
+    }
+    return sound;
+  }
+
+  private boolean readColumn(Node item) {
+    Optional<String> text = Values.text(item, problems).map(t -> t.toLowerCase(Locale.ROOT));
+    if (text.isEmpty()) {
+      return false;
+    }
+    for (Kind.Column column : kind.columns()) {
+      boolean twin = column.twins().contains(text.get());
+      if (twin || column.key().equals(text.get())) {
+        if (columns.contains(column)) {
+          problems.add(item.span(), "This column stands here twice");
+          return false;
+        }
+        if (twin) {
+          problems.note(item.span(), "Taken for " + column.key());
+        }
+        columns.add(column);
+        return true;
+      }
+    }
+    List<String> keys = kind.columns().stream().map(Kind.Column::key).toList();
+    String sentence = "No such column; there are " + String.join(", ", keys);
+    Optional<String> near = NearestWord.of(text.get(), keys);
+    if (near.isPresent()) {
+      problems.add(item.span(), sentence, near.get());
+    } else {
+      problems.add(item.span(), sentence);
+    }
+    return false;
+  }
+
+  private String example() {
+    return "[" + String.join(", ", kind.columns().stream().map(Kind.Column::key).toList()) + "]";
+  }
+
+  private List<Row> rows(Node.Items list, boolean damaged) {
+    List<Row> rows = new ArrayList<>();
+    if (list.items().size() > MOST_ROWS) {
+      problems.add(list.span(), "That is more than " + MOST_ROWS + " rows");
+      return rows;
+    }
+    for (Node item : list.items()) {
+      if (item instanceof Node.Items cells) {
+        row(cells).ifPresent(rows::add);
+      } else {
+        problems.add(item.span(), "A row goes in brackets, as in: [0, 34, 6, 1.4]");
+      }
+    }
+    if (list.items().size() < kind.fewest() && !damaged) {
+      problems.add(list.span(), fewest());
+    }
+    rising(rows);
+    return rows;
+  }
+
+  private String fewest() {
+    return kind.columns().stream().anyMatch(c -> c.key().equals("thick"))
+        ? "Two places at least: thick end and tip. They are joined by a straight line"
+        : "At least " + kind.fewest() + " rows are needed";
+  }
+
+  private Optional<Row> row(Node.Items cells) {
+    if (cells.items().size() != columns.size()) {
+      boolean comma = cells.span().text().matches("(?s).*\\d,\\d.*");
+      String sentence =
+          "There are "
+              + cells.items().size()
+              + " figures here for "
+              + columns.size()
+              + " columns"
+              + (comma ? ". A number takes a point, not a comma" : "");
+      problems.add(cells.span(), sentence);
+      return Optional.empty();
+    }
+    Map<String, BandedQuantity> got = new LinkedHashMap<>();
+    boolean whole = true;
+    for (int i = 0; i < columns.size(); i++) {
+      Kind.Column column = columns.get(i);
+      Node cell = cells.items().get(i);
+      if (isNotMeasured(cell)) {
+        if (column.need()) {
+          problems.add(cell.span(), "The column " + column.key() + " needs a figure in every row");
+          whole = false;
+        }
+        continue;
+      }
+      Optional<BandedQuantity> value = cell(cell, column);
+      whole &= value.isPresent();
+      value.ifPresent(v -> got.put(column.key(), v));
+    }
+    return Optional.of(new Row(cells.span(), got, whole));
+  }
+
+  private static boolean isNotMeasured(Node cell) {
+    return cell instanceof Node.Text text
+        && (text.text().equals(NOT_MEASURED) || QuantityText.isUnknown(text.text()));
+  }
+
+  private Optional<BandedQuantity> cell(Node cell, Kind.Column column) {
+    if (cell instanceof Node.Text text
+        && !text.isEmpty()
+        && QuantityText.number(text.text()) instanceof Parsed.Good<?>) {
+      boolean fits = column.amount().dimension().unit(unit).isPresent() && !unit.isEmpty();
+      String own = fits ? unit : column.ownUnit();
+      if (!own.isEmpty()) {
+        Node typed = new Node.Text(text.span(), text.text() + " " + own, text.quoted());
+        return Values.amount(typed, column.amount(), problems);
+      }
+    }
+    return Values.amount(cell, column.amount(), problems);
+  }
+
+  private void rising(List<Row> rows) {
+    double before = Double.NEGATIVE_INFINITY;
+    String beforeText = "";
+    for (Row row : rows) {
+      BandedQuantity here = row.cells().get(kind.rises());
+      if (here == null) {
+        continue;
+      }
+      if (here.best().si() <= before) {
+        problems.add(
+            row.span(),
+            "The column "
+                + kind.rises()
+                + " must rise from row to row: "
+                + here.best().typed()
+                + " does not follow "
+                + beforeText);
+        return;
+      }
+      before = here.best().si();
+      beforeText = here.best().typed();
+    }
+  }
+}

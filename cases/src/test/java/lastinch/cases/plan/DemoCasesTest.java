@@ -1,0 +1,44 @@
+package lastinch.cases.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DemoCasesTest {
+  private static Plan plan(String name) {
+    return Bench.plan(CaseReader.read(Bench.DEMO.resolve(name), Bench.MATERIALS));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "feather-sand-flat.yaml",
+        "feather-sand-tilted.yaml",
+        "feather-sand-upright.yaml",
+        "feather-investment-hot.yaml",
+        "feather-investment-silicon.yaml"
+      })
+  void every_demo_case_is_sound_and_says_it_is_invented(String name) {
+    assertThat(plan(name).title()).isNotBlank();
+    assertThat(Bench.demo(name).toLowerCase(Locale.ROOT)).contains("invented");
+  }
+
+  @Test
+  void the_flat_feather_becomes_what_it_says() {
+    Plan plan = plan("feather-sand-flat.yaml");
+    assertThat(plan.pourCase().piece().limbs().get(0).length()).isEqualTo(0.32);
+    assertThat(plan.pourCase().gating().gates()).hasSize(1);
+    assertThat(plan.pourCase().metal().reading().low()).isEqualTo(1408.15);
+    assertThat(plan.pourCase().metal().melted()).isEqualTo(1.1);
+    assertThat(plan.pourCase().pour().emptySeconds()).hasValue(5.0);
+    assertThat(plan.want().heatToSpare()).hasValue(0.2);
+    assertThat(plan.needs()).isEmpty();
+    assertThat(plan.isCheck()).isFalse();
+    assertThat(plan.typed()).containsEntry("gating/gates/end gate/wide", "20 mm");
+    assertThat(plan.shop().orElseThrow().crucibles()).hasSize(2);
+    assertThat(plan.digest()).hasSize(64);
+  }
+}
