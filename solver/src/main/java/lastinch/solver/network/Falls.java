@@ -33,8 +33,8 @@ final class Falls {
   }
 
   /**
-   * Drag rate of a parcel [1/s]: none in a round channel, which a thin stream hardly touches; that of
-   * both faces in a thin gap.
+   * Drag rate of a parcel [1/s]: none in a round channel, which a thin stream hardly touches; that
+   * of both faces in a thin gap.
    */
   private double drag(Channel c, Stream stream, int p) {
     double fallen = Math.min(stream.fallen(p), c.shape.length);

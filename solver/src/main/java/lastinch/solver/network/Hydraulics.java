@@ -20,7 +20,9 @@ final class Hydraulics {
   private static final int NEWTON = 30;
   private static final int MODES = 12;
 
-  /** Least length of a column that has inertia [m]; keeps the first step of a dry channel finite. */
+  /**
+   * Least length of a column that has inertia [m]; keeps the first step of a dry channel finite.
+   */
   private static final double SHORTEST = 1e-5;
 
   /** A pool may drain in this time at the fastest [s]; twice the longest step. */
