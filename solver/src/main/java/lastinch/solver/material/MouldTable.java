@@ -1,7 +1,7 @@
 package lastinch.solver.material;
 
 /**
- * Temperature and conductivity of a mould medium against its enthalpy per volume, straight between
+ * Temperature and resistivity of a mould medium against its enthalpy per volume, straight between
  * the knots of an even enthalpy grid, going on straight beyond the ends. Built once per run,
  * immutable. The enthalpy is 0 at the coldest temperature asked for.
  */
@@ -16,17 +16,21 @@ public final class MouldTable {
   private final double spacing;
   private final int intervals;
   private final double[] temperature;
-  private final double[] conductivity;
+  private final double[] resistivity;
+  private final double[] capacity;
   private final boolean constant;
 
-  private MouldTable(
-      double spacing, double[] temperature, double[] conductivity, boolean constant) {
+  private MouldTable(double spacing, double[] temperature, double[] resistivity, boolean constant) {
     this.spacing = spacing;
     this.perSpacing = 1.0 / spacing;
     this.intervals = temperature.length - 1;
     this.temperature = temperature;
-    this.conductivity = conductivity;
+    this.resistivity = resistivity;
     this.constant = constant;
+    this.capacity = new double[intervals];
+    for (int i = 0; i < intervals; i++) {
+      capacity[i] = spacing / (temperature[i + 1] - temperature[i]);
+    }
   }
 
   /**
@@ -54,7 +58,7 @@ public final class MouldTable {
     }
     double spacing = heat[fine] / n;
     double[] t = new double[n + 1];
-    double[] conductivity = new double[n + 1];
+    double[] resistivity = new double[n + 1];
     int i = 0;
     for (int knot = 0; knot <= n; knot++) {
       double wanted = knot * spacing;
@@ -62,9 +66,9 @@ public final class MouldTable {
         i++;
       }
       t[knot] = coldest + step * (i + (wanted - heat[i]) / (heat[i + 1] - heat[i]));
-      conductivity[knot] = k.at(t[knot]);
+      resistivity[knot] = 1.0 / k.at(t[knot]);
     }
-    return new MouldTable(spacing, t, conductivity, false);
+    return new MouldTable(spacing, t, resistivity, false);
   }
 
   /**
@@ -82,7 +86,7 @@ public final class MouldTable {
     return new MouldTable(
         volumetricHeat * (hottest - coldest),
         new double[] {coldest, hottest},
-        new double[] {conductivity, conductivity},
+        new double[] {1.0 / conductivity, 1.0 / conductivity},
         true);
   }
 
@@ -103,16 +107,21 @@ public final class MouldTable {
     return low + (heat * perSpacing - interval) * (temperature[interval + 1] - low);
   }
 
-  /** Conductivity [W/(m K)] on an interval at an enthalpy per volume [J/m3]; level beyond ends. */
-  public double conductivity(int interval, double heat) {
-    double low = conductivity[interval];
-    double share = Math.max(0.0, Math.min(1.0, heat * perSpacing - interval));
-    return low + share * (conductivity[interval + 1] - low);
+  /**
+   * One over conductivity [m K/W] on an interval at an enthalpy per volume [J/m3], level beyond.
+   */
+  public double resistivity(int interval, double heat) {
+    double low = resistivity[interval];
+    double share = heat * perSpacing - interval;
+    if (share > 1.0) {
+      return resistivity[interval + 1];
+    }
+    return share < 0.0 ? low : low + share * (resistivity[interval + 1] - low);
   }
 
   /** Heat per volume and kelvin on an interval [J/(m3 K)]. */
   public double capacity(int interval) {
-    return spacing / (temperature[interval + 1] - temperature[interval]);
+    return capacity[interval];
   }
 
   /** Temperature [K] at an enthalpy per volume [J/m3]. */
@@ -123,7 +132,7 @@ public final class MouldTable {
   /** Conductivity [W/(m K)] at a temperature [K]. */
   public double conductivityAt(double wanted) {
     double heat = heat(wanted);
-    return conductivity(interval(heat), heat);
+    return 1.0 / resistivity(interval(heat), heat);
   }
 
   /** Heat per volume and kelvin [J/(m3 K)] at a temperature [K]. */

@@ -17,8 +17,14 @@ final class MouldSide {
   /** Stefan-Boltzmann constant, CODATA 2018 [W/(m2 K4)]. */
   private static final double RADIATION = 5.670374419e-8;
 
+  /** Change of capacity that asks for a second pass [-]; it then errs by this share of a step. */
+  private static final double NOTICED = 1e-3;
+
   /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
   private static final double LEAST_CHANGE = 1e-3;
+
+  /** Where the running fraction of the elimination is scaled down [-]. */
+  private static final double LARGE = 0x1p300;
 
   private final MouldTable mould;
   private final WallGrid grid;
@@ -27,6 +33,7 @@ final class MouldSide {
 
   private final double[] heat;
   private final double[] volume;
+  private final double[] perVolume;
   private final double[] inner;
   private final double[] outer;
   private final int[] count;
@@ -36,9 +43,10 @@ final class MouldSide {
   private final double[] lost;
 
   private final double[] before;
-  private final double[] conductivity;
+  private final double[] resistivity;
   private final double[] capacity;
-  private final double[] conductance;
+  private final double[] tangent;
+  private final double[] resistance;
   private final double[] known;
   private final double[] gain;
   private final double[] trial;
@@ -56,6 +64,7 @@ final class MouldSide {
     int n = columns * nodes;
     heat = new double[n];
     volume = new double[n];
+    perVolume = new double[n];
     inner = new double[n];
     outer = new double[n];
     count = new int[columns];
@@ -64,9 +73,10 @@ final class MouldSide {
     initialTemperature = new double[columns];
     lost = new double[columns];
     before = new double[nodes];
-    conductivity = new double[nodes];
+    resistivity = new double[nodes];
     capacity = new double[nodes];
-    conductance = new double[nodes];
+    tangent = new double[nodes];
+    resistance = new double[nodes];
     known = new double[nodes];
     gain = new double[nodes];
     trial = new double[nodes];
@@ -88,6 +98,7 @@ final class MouldSide {
         last = true;
       }
       volume[base + k] = d * (1.0 + curvature * (x + 0.5 * d));
+      perVolume[base + k] = 1.0 / volume[base + k];
       double in = grid.innerShare() * d;
       inner[base + k] = in / (1.0 + curvature * (x + 0.5 * in));
       outer[base + k] = (d - in) / (1.0 + curvature * (x + 0.5 * (in + d)));
@@ -112,11 +123,7 @@ final class MouldSide {
     lost[column] *= kept;
   }
 
-  boolean onePass() {
-    return mould.constant();
-  }
-
-  /** Reads the state before the step: temperatures, conductances, tangent capacities. */
+  /** Reads the state before the step: temperatures, resistances, tangent capacities. */
   void begin(int column) {
     int base = column * nodes;
     int n = count[column];
@@ -124,49 +131,52 @@ final class MouldSide {
       double e = heat[base + k];
       int i = mould.interval(e);
       before[k] = mould.temperature(i, e);
-      conductivity[k] = mould.conductivity(i, e);
-      capacity[k] = volume[base + k] * mould.capacity(i);
+      resistivity[k] = mould.resistivity(i, e);
+      tangent[k] = mould.capacity(i);
+      capacity[k] = volume[base + k] * tangent[k];
     }
-    for (int k = 0; k < n - 1; k++) {
-      double a = conductivity[k];
-      double b = conductivity[k + 1];
-      conductance[k] = a * b / (outer[base + k] * b + inner[base + k + 1] * a);
+    for (int k = 1; k < n; k++) {
+      resistance[k] = outer[base + k - 1] * resistivity[k - 1] + inner[base + k] * resistivity[k];
     }
-    surface = inner[base] / conductivity[0];
-    outwards = 0.0;
-    if (air.present()) {
-      double t = before[n - 1];
-      double film =
-          air.convection()
-              + air.emissivity()
-                  * RADIATION
-                  * (t * t + air.temperature() * air.temperature())
-                  * (t + air.temperature());
-      outwards =
-          1.0 / (outer[base + n - 1] / conductivity[n - 1] + 1.0 / (film * outerArea[column]));
-    }
+    surface = inner[base] * resistivity[0];
+    outwards = air.present() ? airConductance(base + n - 1, n - 1, outerArea[column]) : 0.0;
   }
 
-  /** Eliminates from the deep end to the face for a time step [s]. */
+  private double airConductance(int at, int node, double area) {
+    double t = before[node];
+    double ta = air.temperature();
+    double film = air.convection() + air.emissivity() * RADIATION * (t * t + ta * ta) * (t + ta);
+    return 1.0 / (outer[at] * resistivity[node] + 1.0 / (film * area));
+  }
+
+  /**
+   * Eliminates from the deep end to the face for a time step [s]. The stiffness of what lies deeper
+   * runs along as a fraction, top over bottom, so that no division waits for the one before. Each
+   * node leaves the flow into it as {@code gain x temperature before it - known}.
+   */
   void eliminate(int column, double dt) {
     double rate = 1.0 / dt;
-    int k = count[column] - 1;
-    double c = capacity[k] * rate;
-    double s = c + outwards;
-    double r = c * before[k] + outwards * air.temperature();
-    while (k > 0) {
-      double g = conductance[k - 1];
-      double inverse = 1.0 / (s + g);
-      double a = r * inverse;
-      double b = g * inverse;
-      known[k] = a;
-      gain[k] = b;
-      k--;
-      c = capacity[k] * rate;
-      r = c * before[k] + g * a;
-      s = c + s * b;
+    int deepest = count[column] - 1;
+    double c = capacity[deepest] * rate;
+    double top = c + outwards;
+    double bottom = 1.0;
+    double r = c * before[deepest] + outwards * air.temperature();
+    for (int k = deepest; k > 0; k--) {
+      double sum = top * resistance[k] + bottom;
+      double inverse = 1.0 / sum;
+      double f = r * (bottom * inverse);
+      known[k] = f;
+      gain[k] = top * inverse;
+      c = capacity[k - 1] * rate;
+      r = c * before[k - 1] + f;
+      top = c * sum + top;
+      bottom = sum;
+      if (top > LARGE) {
+        top *= 1.0 / LARGE;
+        bottom *= 1.0 / LARGE;
+      }
     }
-    stiff = s;
+    stiff = top / bottom;
     right = r;
   }
 
@@ -185,11 +195,30 @@ final class MouldSide {
     return -link * right / (link + stiff);
   }
 
-  /** Replaces tangent capacities by secants over the change that a heat flow would cause. */
-  void secants(int column, double dt, double flow) {
-    move(column, dt, flow);
-    int base = column * nodes;
-    for (int k = 0; k < count[column]; k++) {
+  /**
+   * Whether a second pass would change anything worth while: whether some node's capacity differs
+   * noticeably after the change that a heat flow would cause. If so the capacities are replaced by
+   * secants over that change.
+   */
+  boolean again(int column, double dt, double flow) {
+    if (mould.constant()) {
+      return false;
+    }
+    move(column, dt, flow, trial, 0);
+    int n = count[column];
+    boolean noticed = false;
+    for (int k = 0; k < n; k++) {
+      double c = mould.capacity(mould.interval(trial[k]));
+      noticed |= Math.abs(c - tangent[k]) > NOTICED * c;
+    }
+    if (noticed) {
+      secants(column * nodes, n);
+    }
+    return noticed;
+  }
+
+  private void secants(int base, int n) {
+    for (int k = 0; k < n; k++) {
       double change = mould.temperature(trial[k]) - before[k];
       if (Math.abs(change) > LEAST_CHANGE) {
         capacity[k] = volume[base + k] * (trial[k] - heat[base + k]) / change;
@@ -199,26 +228,25 @@ final class MouldSide {
 
   /** Ends the step with a heat flow into the face [W/m2]; returns the face temperature [K]. */
   double accept(int column, double dt, double flow) {
-    double outflow = move(column, dt, flow);
-    System.arraycopy(trial, 0, heat, column * nodes, count[column]);
+    double outflow = move(column, dt, flow, heat, column * nodes);
     lost[column] += dt * outflow;
     return (right + flow) / stiff + flow * surface;
   }
 
-  private double move(int column, double dt, double flow) {
+  /** Enthalpies after the step into another array or in place; returns the flow at the deep end. */
+  private double move(int column, double dt, double flow, double[] to, int offset) {
     int base = column * nodes;
     int last = count[column] - 1;
     double t = (right + flow) / stiff;
     double in = flow;
     for (int k = 0; k < last; k++) {
-      double next = known[k + 1] + gain[k + 1] * t;
-      double out = conductance[k] * (t - next);
-      trial[k] = heat[base + k] + dt * (in - out) / volume[base + k];
+      double out = gain[k + 1] * t - known[k + 1];
+      to[offset + k] = heat[base + k] + dt * (in - out) * perVolume[base + k];
       in = out;
-      t = next;
+      t -= out * resistance[k + 1];
     }
     double outflow = outwards * (t - air.temperature());
-    trial[last] = heat[base + last] + dt * (in - outflow) / volume[base + last];
+    to[offset + last] = heat[base + last] + dt * (in - outflow) * perVolume[base + last];
     return outflow;
   }
 
