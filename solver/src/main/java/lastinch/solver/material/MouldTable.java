@@ -19,6 +19,7 @@ public final class MouldTable {
   private final double[] resistivity;
   private final double[] capacity;
   private final boolean constant;
+  private final double steepest;
 
   private MouldTable(double spacing, double[] temperature, double[] resistivity, boolean constant) {
     this.spacing = spacing;
@@ -31,6 +32,12 @@ public final class MouldTable {
     for (int i = 0; i < intervals; i++) {
       capacity[i] = spacing / (temperature[i + 1] - temperature[i]);
     }
+    double steep = 0.0;
+    for (int i = 1; i < intervals; i++) {
+      double change = Math.abs(capacity[i] / capacity[i - 1] - 1.0);
+      steep = Math.max(steep, 2.0 * change / (temperature[i + 1] - temperature[i - 1]));
+    }
+    this.steepest = steep;
   }
 
   /**
@@ -93,6 +100,11 @@ public final class MouldTable {
   /** Whether conductivity and heat capacity do not vary, so that one pass per step is exact. */
   public boolean constant() {
     return constant;
+  }
+
+  /** Largest relative change of heat capacity per kelvin anywhere in the table [1/K]. */
+  public double steepest() {
+    return steepest;
   }
 
   /** The table interval of an enthalpy per volume [J/m3]; the end ones go on for ever. */

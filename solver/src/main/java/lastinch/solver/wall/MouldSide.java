@@ -17,8 +17,10 @@ final class MouldSide {
   /** Stefan-Boltzmann constant, CODATA 2018 [W/(m2 K4)]. */
   private static final double RADIATION = 5.670374419e-8;
 
-  /** Change of capacity that asks for a second pass [-]; it then errs by this share of a step. */
-  private static final double NOTICED = 1e-3;
+  /**
+   * Change of capacity that asks for a second pass [-]; without it a step errs by half this share.
+   */
+  private static final double NOTICED = 3e-3;
 
   /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
   private static final double LEAST_CHANGE = 1e-3;
@@ -49,8 +51,11 @@ final class MouldSide {
   private final double[] resistance;
   private final double[] known;
   private final double[] gain;
-  private final double[] trial;
+  private final double[] share;
+  private final double[] fixed;
+  private final double[] after;
 
+  private final double allowed;
   private double stiff;
   private double right;
   private double surface;
@@ -79,7 +84,10 @@ final class MouldSide {
     resistance = new double[nodes];
     known = new double[nodes];
     gain = new double[nodes];
-    trial = new double[nodes];
+    share = new double[nodes];
+    fixed = new double[nodes];
+    after = new double[nodes];
+    allowed = mould.constant() ? Double.POSITIVE_INFINITY : NOTICED / mould.steepest();
   }
 
   void open(int column, double temperature, double curvature, double depthLimit) {
@@ -152,7 +160,8 @@ final class MouldSide {
   /**
    * Eliminates from the deep end to the face for a time step [s]. The stiffness of what lies deeper
    * runs along as a fraction, top over bottom, so that no division waits for the one before. Each
-   * node leaves the flow into it as {@code gain x temperature before it - known}.
+   * node leaves its temperature as {@code fixed + share x temperature before it} and the flow into
+   * it as {@code gain x temperature before it - known}.
    */
   void eliminate(int column, double dt) {
     double rate = 1.0 / dt;
@@ -162,14 +171,18 @@ final class MouldSide {
     double bottom = 1.0;
     double r = c * before[deepest] + outwards * air.temperature();
     for (int k = deepest; k > 0; k--) {
-      double sum = top * resistance[k] + bottom;
+      double resist = resistance[k];
+      double sum = Math.fma(top, resist, bottom);
       double inverse = 1.0 / sum;
-      double f = r * (bottom * inverse);
+      double part = bottom * inverse;
+      double f = r * part;
       known[k] = f;
       gain[k] = top * inverse;
+      share[k] = part;
+      fixed[k] = f * resist;
       c = capacity[k - 1] * rate;
-      r = c * before[k - 1] + f;
-      top = c * sum + top;
+      r = Math.fma(c, before[k - 1], f);
+      top = Math.fma(c, sum, top);
       bottom = sum;
       if (top > LARGE) {
         top *= 1.0 / LARGE;
@@ -196,58 +209,54 @@ final class MouldSide {
   }
 
   /**
-   * Whether a second pass would change anything worth while: whether some node's capacity differs
-   * noticeably after the change that a heat flow would cause. If so the capacities are replaced by
-   * secants over that change.
+   * New temperatures for a heat flow into the face [W/m2].
+   *
+   * @return whether capacities change over the step so much that a second pass is worth while
    */
-  boolean again(int column, double dt, double flow) {
-    if (mould.constant()) {
-      return false;
-    }
-    move(column, dt, flow, trial, 0);
+  boolean follow(int column, double flow) {
     int n = count[column];
-    boolean noticed = false;
-    for (int k = 0; k < n; k++) {
-      double c = mould.capacity(mould.interval(trial[k]));
-      noticed |= Math.abs(c - tangent[k]) > NOTICED * c;
+    double t = (right + flow) / stiff;
+    double most = Math.abs(t - before[0]);
+    after[0] = t;
+    for (int k = 1; k < n; k++) {
+      t = Math.fma(share[k], t, fixed[k]);
+      after[k] = t;
+      most = Math.max(most, Math.abs(t - before[k]));
     }
-    if (noticed) {
-      secants(column * nodes, n);
-    }
-    return noticed;
+    return most > allowed;
   }
 
-  private void secants(int base, int n) {
-    for (int k = 0; k < n; k++) {
-      double change = mould.temperature(trial[k]) - before[k];
+  /** Replaces tangent capacities by secants over the change of the last pass. */
+  void secants(int column) {
+    int base = column * nodes;
+    for (int k = 0; k < count[column]; k++) {
+      double rise = after[k] - before[k];
+      double then = heat[base + k] + tangent[k] * rise;
+      double change = mould.temperature(then) - before[k];
       if (Math.abs(change) > LEAST_CHANGE) {
-        capacity[k] = volume[base + k] * (trial[k] - heat[base + k]) / change;
+        capacity[k] = volume[base + k] * tangent[k] * (rise / change);
       }
     }
   }
 
-  /** Ends the step with a heat flow into the face [W/m2]; returns the face temperature [K]. */
+  /**
+   * Ends the step: moves the enthalpies by the flows between the temperatures last followed.
+   *
+   * @return temperature of the face [K]
+   */
   double accept(int column, double dt, double flow) {
-    double outflow = move(column, dt, flow, heat, column * nodes);
-    lost[column] += dt * outflow;
-    return (right + flow) / stiff + flow * surface;
-  }
-
-  /** Enthalpies after the step into another array or in place; returns the flow at the deep end. */
-  private double move(int column, double dt, double flow, double[] to, int offset) {
     int base = column * nodes;
     int last = count[column] - 1;
-    double t = (right + flow) / stiff;
     double in = flow;
     for (int k = 0; k < last; k++) {
-      double out = gain[k + 1] * t - known[k + 1];
-      to[offset + k] = heat[base + k] + dt * (in - out) * perVolume[base + k];
+      double out = gain[k + 1] * after[k] - known[k + 1];
+      heat[base + k] += dt * (in - out) * perVolume[base + k];
       in = out;
-      t -= out * resistance[k + 1];
     }
-    double outflow = outwards * (t - air.temperature());
-    to[offset + last] = heat[base + last] + dt * (in - outflow) * perVolume[base + last];
-    return outflow;
+    double outflow = outwards * (after[last] - air.temperature());
+    heat[base + last] += dt * (in - outflow) * perVolume[base + last];
+    lost[column] += dt * outflow;
+    return after[0] + flow * surface;
   }
 
   double held(int column) {

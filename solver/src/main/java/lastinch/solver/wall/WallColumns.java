@@ -187,7 +187,7 @@ public final class WallColumns {
       airLoss = air == 0.0 ? 0.0 : air * (metal.temperature(after) - airTemperature);
       flow = (metalPerArea * (h - after) - airLoss) / dt;
       passes++;
-    } while (passes < PASSES && again(column, dt, flow));
+    } while (again(column, flow, passes));
     accept(column, dt, flow);
     wallEnthalpy[column] = after;
     return after;
@@ -203,7 +203,7 @@ public final class WallColumns {
       eliminate(column, dt);
       flow = through.solve(column, dt, metalPerArea, offset(column, link), slope(link));
       passes++;
-    } while (passes < PASSES && again(column, dt, flow));
+    } while (again(column, flow, passes));
     through.accept(column, dt, metalPerArea, flow);
     accept(column, dt, flow);
     airLoss = 0.0;
@@ -227,7 +227,7 @@ public final class WallColumns {
       eliminate(column, dt);
       flow = offset(column, link) + slope(link) * metalTemperature;
       passes++;
-    } while (passes < PASSES && again(column, dt, flow));
+    } while (again(column, flow, passes));
     accept(column, dt, flow);
     airLoss = 0.0;
     return flow * dt;
@@ -247,8 +247,15 @@ public final class WallColumns {
     }
   }
 
-  private boolean again(int column, double dt, double flow) {
-    return !fixedFace && mould.again(column, dt, flow);
+  private boolean again(int column, double flow, int passes) {
+    if (fixedFace) {
+      return false;
+    }
+    boolean wanted = mould.follow(column, flow) && passes < PASSES;
+    if (wanted) {
+      mould.secants(column);
+    }
+    return wanted;
   }
 
   private double slope(double link) {
