@@ -216,14 +216,14 @@ final class MouldSide {
   boolean follow(int column, double flow) {
     int n = count[column];
     double t = (right + flow) / stiff;
-    double most = Math.abs(t - before[0]);
+    boolean noticed = Math.abs(t - before[0]) > allowed;
     after[0] = t;
     for (int k = 1; k < n; k++) {
       t = Math.fma(share[k], t, fixed[k]);
       after[k] = t;
-      most = Math.max(most, Math.abs(t - before[k]));
+      noticed |= Math.abs(t - before[k]) > allowed;
     }
-    return most > allowed;
+    return noticed;
   }
 
   /** Replaces tangent capacities by secants over the change of the last pass. */
