@@ -1,7 +1,7 @@
 package lastinch.solver.material;
 
 /**
- * Temperature and conductivity of a mould medium against its enthalpy per volume, straight between
+ * Temperature and resistivity of a mould medium against its enthalpy per volume, straight between
  * the knots of an even enthalpy grid, going on straight beyond the ends. Built once per run,
  * immutable. The enthalpy is 0 at the coldest temperature asked for.
  */
@@ -16,22 +16,28 @@ public final class MouldTable {
   private final double spacing;
   private final int intervals;
   private final double[] temperature;
-  private final double[] conductivity;
+  private final double[] resistivity;
   private final double[] capacity;
   private final boolean constant;
+  private final double steepest;
 
-  private MouldTable(
-      double spacing, double[] temperature, double[] conductivity, boolean constant) {
+  private MouldTable(double spacing, double[] temperature, double[] resistivity, boolean constant) {
     this.spacing = spacing;
     this.perSpacing = 1.0 / spacing;
     this.intervals = temperature.length - 1;
     this.temperature = temperature;
-    this.conductivity = conductivity;
+    this.resistivity = resistivity;
     this.constant = constant;
-    capacity = new double[intervals];
+    this.capacity = new double[intervals];
     for (int i = 0; i < intervals; i++) {
       capacity[i] = spacing / (temperature[i + 1] - temperature[i]);
     }
+    double steep = 0.0;
+    for (int i = 1; i < intervals; i++) {
+      double change = Math.abs(capacity[i] / capacity[i - 1] - 1.0);
+      steep = Math.max(steep, 2.0 * change / (temperature[i + 1] - temperature[i - 1]));
+    }
+    this.steepest = steep;
   }
 
   /**
@@ -59,7 +65,7 @@ public final class MouldTable {
     }
     double spacing = heat[fine] / n;
     double[] t = new double[n + 1];
-    double[] conductivity = new double[n + 1];
+    double[] resistivity = new double[n + 1];
     int i = 0;
     for (int knot = 0; knot <= n; knot++) {
       double wanted = knot * spacing;
@@ -67,9 +73,9 @@ public final class MouldTable {
         i++;
       }
       t[knot] = coldest + step * (i + (wanted - heat[i]) / (heat[i + 1] - heat[i]));
-      conductivity[knot] = k.at(t[knot]);
+      resistivity[knot] = 1.0 / k.at(t[knot]);
     }
-    return new MouldTable(spacing, t, conductivity, false);
+    return new MouldTable(spacing, t, resistivity, false);
   }
 
   /**
@@ -87,7 +93,7 @@ public final class MouldTable {
     return new MouldTable(
         volumetricHeat * (hottest - coldest),
         new double[] {coldest, hottest},
-        new double[] {conductivity, conductivity},
+        new double[] {1.0 / conductivity, 1.0 / conductivity},
         true);
   }
 
@@ -95,7 +101,8 @@ public final class MouldTable {
   public double fastest() {
     double most = 0.0;
     for (int i = 0; i < intervals; i++) {
-      most = Math.max(most, Math.max(conductivity[i], conductivity[i + 1]) / capacity[i]);
+      double least = Math.min(resistivity[i], resistivity[i + 1]);
+      most = Math.max(most, 1.0 / (least * capacity[i]));
     }
     return most;
   }
@@ -103,6 +110,11 @@ public final class MouldTable {
   /** Whether conductivity and heat capacity do not vary, so that one pass per step is exact. */
   public boolean constant() {
     return constant;
+  }
+
+  /** Largest relative change of heat capacity per kelvin anywhere in the table [1/K]. */
+  public double steepest() {
+    return steepest;
   }
 
   /** The table interval of an enthalpy per volume [J/m3]; the end ones go on for ever. */
@@ -117,11 +129,16 @@ public final class MouldTable {
     return low + (heat * perSpacing - interval) * (temperature[interval + 1] - low);
   }
 
-  /** Conductivity [W/(m K)] on an interval at an enthalpy per volume [J/m3]; level beyond ends. */
-  public double conductivity(int interval, double heat) {
-    double low = conductivity[interval];
-    double share = Math.max(0.0, Math.min(1.0, heat * perSpacing - interval));
-    return low + share * (conductivity[interval + 1] - low);
+  /**
+   * One over conductivity [m K/W] on an interval at an enthalpy per volume [J/m3], level beyond.
+   */
+  public double resistivity(int interval, double heat) {
+    double low = resistivity[interval];
+    double share = heat * perSpacing - interval;
+    if (share > 1.0) {
+      return resistivity[interval + 1];
+    }
+    return share < 0.0 ? low : low + share * (resistivity[interval + 1] - low);
   }
 
   /** Heat per volume and kelvin on an interval [J/(m3 K)]. */
@@ -137,7 +154,7 @@ public final class MouldTable {
   /** Conductivity [W/(m K)] at a temperature [K]. */
   public double conductivityAt(double wanted) {
     double heat = heat(wanted);
-    return conductivity(interval(heat), heat);
+    return 1.0 / resistivity(interval(heat), heat);
   }
 
   /** Heat per volume and kelvin [J/(m3 K)] at a temperature [K]. */

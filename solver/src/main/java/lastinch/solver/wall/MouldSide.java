@@ -17,17 +17,22 @@ final class MouldSide {
   /** Stefan-Boltzmann constant, CODATA 2018 [W/(m2 K4)]. */
   private static final double RADIATION = 5.670374419e-8;
 
+  /**
+   * Change of capacity that asks for a second pass [-]; without it a step errs by half this share.
+   */
+  private static final double NOTICED = 3e-3;
+
   /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
   private static final double LEAST_CHANGE = 1e-3;
+
+  /** Where the running fraction of the elimination is scaled down [-]. */
+  private static final double LARGE = 0x1p300;
 
   /** Change of temperature from which a node counts as reached by heat [K]. */
   private static final double REACHED = 0.02;
 
   /** Diffusion lengths of a step beyond the reached nodes that take part in it [-]. */
   private static final double REACH = 6.0;
-
-  /** Change of the first node in a step below which the tangent capacities will do [K]. */
-  private static final double SMALL_CHANGE = 2.0;
 
   private final MouldTable mould;
   private final WallGrid grid;
@@ -41,10 +46,10 @@ final class MouldSide {
   private final double[] outer;
   private final int[] count;
 
-  /** By column: nodes in the present step; nodes whose heat has changed since the start. */
+  /** By column: nodes that take part in the present step; nodes that heat has reached. */
   private final int[] active;
 
-  private final int[] changedTo;
+  private final int[] reached;
   private final double reach;
   private final double[] depths;
   private final double[] outerArea;
@@ -53,13 +58,17 @@ final class MouldSide {
   private final double[] lost;
 
   private final double[] before;
-  private final double[] conductivity;
+  private final double[] resistivity;
   private final double[] capacity;
-  private final double[] conductance;
+  private final double[] tangent;
+  private final double[] resistance;
   private final double[] known;
   private final double[] gain;
-  private final double[] trial;
+  private final double[] share;
+  private final double[] fixed;
+  private final double[] after;
 
+  private final double allowed;
   private double stiff;
   private double right;
   private double surface;
@@ -74,27 +83,31 @@ final class MouldSide {
     heat = new double[n];
     volume = new double[n];
     perVolume = new double[n];
+    inner = new double[n];
+    outer = new double[n];
+    count = new int[columns];
     active = new int[columns];
-    changedTo = new int[columns];
+    reached = new int[columns];
     reach = REACH * Math.sqrt(mould.fastest());
     depths = new double[nodes];
     for (int k = 0; k < nodes; k++) {
       depths[k] = grid.depth(k);
     }
-    inner = new double[n];
-    outer = new double[n];
-    count = new int[columns];
     outerArea = new double[columns];
     initialHeat = new double[columns];
     initialTemperature = new double[columns];
     lost = new double[columns];
     before = new double[nodes];
-    conductivity = new double[nodes];
+    resistivity = new double[nodes];
     capacity = new double[nodes];
-    conductance = new double[nodes];
+    tangent = new double[nodes];
+    resistance = new double[nodes];
     known = new double[nodes];
     gain = new double[nodes];
-    trial = new double[nodes];
+    share = new double[nodes];
+    fixed = new double[nodes];
+    after = new double[nodes];
+    allowed = mould.constant() ? Double.POSITIVE_INFINITY : NOTICED / mould.steepest();
   }
 
   void open(int column, double temperature, double curvature, double depthLimit) {
@@ -123,7 +136,7 @@ final class MouldSide {
       more = !last;
     }
     count[column] = k;
-    changedTo[column] = 0;
+    reached[column] = 0;
     outerArea[column] = Math.max(0.0, 1.0 + curvature * x);
     initialHeat[column] = start;
     initialTemperature[column] = mould.temperature(start);
@@ -139,26 +152,22 @@ final class MouldSide {
     lost[column] *= kept;
   }
 
-  boolean onePass() {
-    return mould.constant();
-  }
-
   /** Nodes that heat can reach in a step [s]; all of them where the outer end meets air. */
   private int nodesFor(int column, double dt) {
     int n = count[column];
     if (air.present()) {
       return n;
     }
-    int reached = changedTo[column];
-    double depth = (reached == 0 ? 0.0 : depths[reached - 1]) + reach * Math.sqrt(dt);
-    int k = Math.min(n, reached + 2);
+    int so = reached[column];
+    double depth = (so == 0 ? 0.0 : depths[so - 1]) + reach * Math.sqrt(dt);
+    int k = Math.min(n, so + 2);
     while (k < n && depths[k - 1] < depth) {
       k++;
     }
     return k;
   }
 
-  /** Reads the state before a step [s]: temperatures, conductances, tangent capacities. */
+  /** Reads the state before a step [s]: temperatures, resistances, tangent capacities. */
   void begin(int column, double dt) {
     int base = column * nodes;
     int n = nodesFor(column, dt);
@@ -167,49 +176,57 @@ final class MouldSide {
       double e = heat[base + k];
       int i = mould.interval(e);
       before[k] = mould.temperature(i, e);
-      conductivity[k] = mould.conductivity(i, e);
-      capacity[k] = volume[base + k] * mould.capacity(i);
+      resistivity[k] = mould.resistivity(i, e);
+      tangent[k] = mould.capacity(i);
+      capacity[k] = volume[base + k] * tangent[k];
     }
-    for (int k = 0; k < n - 1; k++) {
-      double a = conductivity[k];
-      double b = conductivity[k + 1];
-      conductance[k] = a * b / (outer[base + k] * b + inner[base + k + 1] * a);
+    for (int k = 1; k < n; k++) {
+      resistance[k] = outer[base + k - 1] * resistivity[k - 1] + inner[base + k] * resistivity[k];
     }
-    surface = inner[base] / conductivity[0];
-    outwards = 0.0;
-    if (air.present()) {
-      double t = before[n - 1];
-      double film =
-          air.convection()
-              + air.emissivity()
-                  * RADIATION
-                  * (t * t + air.temperature() * air.temperature())
-                  * (t + air.temperature());
-      outwards =
-          1.0 / (outer[base + n - 1] / conductivity[n - 1] + 1.0 / (film * outerArea[column]));
-    }
+    surface = inner[base] * resistivity[0];
+    outwards = air.present() ? airConductance(base + n - 1, n - 1, outerArea[column]) : 0.0;
   }
 
-  /** Eliminates from the deep end to the face for a time step [s]. */
+  private double airConductance(int at, int node, double area) {
+    double t = before[node];
+    double ta = air.temperature();
+    double film = air.convection() + air.emissivity() * RADIATION * (t * t + ta * ta) * (t + ta);
+    return 1.0 / (outer[at] * resistivity[node] + 1.0 / (film * area));
+  }
+
+  /**
+   * Eliminates from the deep end to the face for a time step [s]. The stiffness of what lies deeper
+   * runs along as a fraction, top over bottom, so that no division waits for the one before. Each
+   * node leaves its temperature as {@code fixed + share x temperature before it} and the flow into
+   * it as {@code gain x temperature before it - known}.
+   */
   void eliminate(int column, double dt) {
     double rate = 1.0 / dt;
-    int k = active[column] - 1;
-    double c = capacity[k] * rate;
-    double s = c + outwards;
-    double r = c * before[k] + outwards * air.temperature();
-    while (k > 0) {
-      double g = conductance[k - 1];
-      double inverse = 1.0 / (s + g);
-      double a = r * inverse;
-      double b = g * inverse;
-      known[k] = a;
-      gain[k] = b;
-      k--;
-      c = capacity[k] * rate;
-      r = c * before[k] + g * a;
-      s = c + s * b;
+    int deepest = active[column] - 1;
+    double c = capacity[deepest] * rate;
+    double top = c + outwards;
+    double bottom = 1.0;
+    double r = c * before[deepest] + outwards * air.temperature();
+    for (int k = deepest; k > 0; k--) {
+      double resist = resistance[k];
+      double sum = Math.fma(top, resist, bottom);
+      double inverse = 1.0 / sum;
+      double part = bottom * inverse;
+      double f = r * part;
+      known[k] = f;
+      gain[k] = top * inverse;
+      share[k] = part;
+      fixed[k] = f * resist;
+      c = capacity[k - 1] * rate;
+      r = Math.fma(c, before[k - 1], f);
+      top = Math.fma(c, sum, top);
+      bottom = sum;
+      if (top > LARGE) {
+        top *= 1.0 / LARGE;
+        bottom *= 1.0 / LARGE;
+      }
     }
-    stiff = s;
+    stiff = top / bottom;
     right = r;
   }
 
@@ -228,52 +245,60 @@ final class MouldSide {
     return -link * right / (link + stiff);
   }
 
-  /** Whether a heat flow into the face changes the first node little [W/m2]. */
-  boolean barelyMoves(double flow) {
-    return Math.abs((right + flow) / stiff - before[0]) < SMALL_CHANGE;
+  /**
+   * New temperatures for a heat flow into the face [W/m2].
+   *
+   * @return whether capacities change over the step so much that a second pass is worth while
+   */
+  boolean follow(int column, double flow) {
+    int n = active[column];
+    double t = (right + flow) / stiff;
+    boolean noticed = Math.abs(t - before[0]) > allowed;
+    after[0] = t;
+    for (int k = 1; k < n; k++) {
+      t = Math.fma(share[k], t, fixed[k]);
+      after[k] = t;
+      noticed |= Math.abs(t - before[k]) > allowed;
+    }
+    return noticed;
   }
 
-  /** Replaces tangent capacities by secants over the change that a heat flow would cause. */
-  void secants(int column, double dt, double flow) {
-    move(column, dt, flow);
+  /** Replaces tangent capacities by secants over the change of the last pass. */
+  void secants(int column) {
     int base = column * nodes;
     for (int k = 0; k < active[column]; k++) {
-      double change = mould.temperature(trial[k]) - before[k];
+      double rise = after[k] - before[k];
+      double then = heat[base + k] + tangent[k] * rise;
+      double change = mould.temperature(then) - before[k];
       if (Math.abs(change) > LEAST_CHANGE) {
-        capacity[k] = volume[base + k] * (trial[k] - heat[base + k]) / change;
+        capacity[k] = volume[base + k] * tangent[k] * (rise / change);
       }
     }
   }
 
-  /** Ends the step with a heat flow into the face [W/m2]; returns the face temperature [K]. */
+  /**
+   * Ends the step: moves the enthalpies by the flows between the temperatures last followed.
+   *
+   * @return temperature of the face [K]
+   */
   double accept(int column, double dt, double flow) {
-    double outflow = move(column, dt, flow);
-    System.arraycopy(trial, 0, heat, column * nodes, active[column]);
-    int reached = changedTo[column];
-    while (reached < active[column]
-        && Math.abs(mould.temperature(trial[reached]) - initialTemperature[column]) > REACHED) {
-      reached++;
-    }
-    changedTo[column] = reached;
-    lost[column] += dt * outflow;
-    return (right + flow) / stiff + flow * surface;
-  }
-
-  private double move(int column, double dt, double flow) {
     int base = column * nodes;
     int last = active[column] - 1;
-    double t = (right + flow) / stiff;
     double in = flow;
     for (int k = 0; k < last; k++) {
-      double next = known[k + 1] + gain[k + 1] * t;
-      double out = conductance[k] * (t - next);
-      trial[k] = heat[base + k] + dt * (in - out) * perVolume[base + k];
+      double out = gain[k + 1] * after[k] - known[k + 1];
+      heat[base + k] += dt * (in - out) * perVolume[base + k];
       in = out;
-      t = next;
     }
-    double outflow = outwards * (t - air.temperature());
-    trial[last] = heat[base + last] + dt * (in - outflow) * perVolume[base + last];
-    return outflow;
+    double outflow = outwards * (after[last] - air.temperature());
+    heat[base + last] += dt * (in - outflow) * perVolume[base + last];
+    lost[column] += dt * outflow;
+    int so = reached[column];
+    while (so <= last && Math.abs(after[so] - initialTemperature[column]) > REACHED) {
+      so++;
+    }
+    reached[column] = so;
+    return after[0] + flow * surface;
   }
 
   double held(int column) {

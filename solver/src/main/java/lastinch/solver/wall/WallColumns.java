@@ -17,6 +17,9 @@ public final class WallColumns {
   /** Stands in for perfect contact with a face that stays at its heat [W/(m2 K)]. */
   private static final double PERFECT = 1e12;
 
+  /** Passes over a step at most: tangent capacities, then secants. */
+  private static final int PASSES = 2;
+
   private final MetalTable metal;
   private final MouldSide mould;
   private final MetalSide through;
@@ -172,11 +175,8 @@ public final class WallColumns {
     double link = begin(column, dt, 1.0 / conductance);
     double after = h;
     double flow = 0.0;
-    int passes = fixedFace || mould.onePass() ? 1 : 2;
-    for (int pass = 1; pass <= passes; pass++) {
-      if (pass > 1) {
-        mould.secants(column, dt, flow);
-      }
+    int passes = 0;
+    do {
       eliminate(column, dt);
       after =
           metal.settle(
@@ -186,10 +186,8 @@ public final class WallColumns {
               dt * slope(link) + air);
       airLoss = air == 0.0 ? 0.0 : air * (metal.temperature(after) - airTemperature);
       flow = (metalPerArea * (h - after) - airLoss) / dt;
-      if (pass < passes && mould.barelyMoves(flow)) {
-        break;
-      }
-    }
+      passes++;
+    } while (again(column, flow, passes));
     accept(column, dt, flow);
     wallEnthalpy[column] = after;
     return after;
@@ -200,14 +198,12 @@ public final class WallColumns {
     shift(column, h);
     double link = begin(column, dt, through.begin(column) + 1.0 / contact);
     double flow = 0.0;
-    int passes = fixedFace || mould.onePass() ? 1 : 2;
-    for (int pass = 1; pass <= passes; pass++) {
-      if (pass > 1) {
-        mould.secants(column, dt, flow);
-      }
+    int passes = 0;
+    do {
       eliminate(column, dt);
       flow = through.solve(column, dt, metalPerArea, offset(column, link), slope(link));
-    }
+      passes++;
+    } while (again(column, flow, passes));
     through.accept(column, dt, metalPerArea, flow);
     accept(column, dt, flow);
     airLoss = 0.0;
@@ -226,14 +222,12 @@ public final class WallColumns {
   public double exchangeAt(int column, double dt, double conductance, double metalTemperature) {
     double link = begin(column, dt, 1.0 / conductance);
     double flow = 0.0;
-    int passes = fixedFace || mould.onePass() ? 1 : 2;
-    for (int pass = 1; pass <= passes; pass++) {
-      if (pass > 1) {
-        mould.secants(column, dt, flow);
-      }
+    int passes = 0;
+    do {
       eliminate(column, dt);
       flow = offset(column, link) + slope(link) * metalTemperature;
-    }
+      passes++;
+    } while (again(column, flow, passes));
     accept(column, dt, flow);
     airLoss = 0.0;
     return flow * dt;
@@ -251,6 +245,17 @@ public final class WallColumns {
     if (!fixedFace) {
       mould.eliminate(column, dt);
     }
+  }
+
+  private boolean again(int column, double flow, int passes) {
+    if (fixedFace) {
+      return false;
+    }
+    boolean wanted = mould.follow(column, flow) && passes < PASSES;
+    if (wanted) {
+      mould.secants(column);
+    }
+    return wanted;
   }
 
   private double slope(double link) {
