@@ -1,4 +1,5 @@
 /** Physics and numerics: flow and freezing of metal in thin cavities. SI units and kelvin only. */
+@SuppressWarnings("module") // validation is built after this module
 module lastinch.solver {
   requires ejml.core;
   requires ejml.ddense;
@@ -9,4 +10,8 @@ module lastinch.solver {
   exports lastinch.solver.result;
   exports lastinch.solver.run;
   exports lastinch.solver.shop;
+  exports lastinch.solver.physics to
+      lastinch.validation;
+  exports lastinch.solver.wall to
+      lastinch.validation;
 }

@@ -1,4 +1,5 @@
 /** Published comparisons and benchmarks. */
 module lastinch.validation {
   requires lastinch.cases;
+  requires commons.math3;
 }

@@ -1,0 +1,41 @@
+package lastinch.validation;
+
+import java.util.List;
+import lastinch.validation.flow.AirStudy;
+import lastinch.validation.flow.CapillaryStudy;
+import lastinch.validation.flow.FrictionStudy;
+import lastinch.validation.flow.LossChainStudy;
+import lastinch.validation.flow.SprueStudy;
+import lastinch.validation.metal.ContractionStudy;
+import lastinch.validation.metal.FreezingCurveStudy;
+import lastinch.validation.wall.FlaskRodStudy;
+import lastinch.validation.wall.FreezingFrontStudy;
+import lastinch.validation.wall.FreezingRangeStudy;
+import lastinch.validation.wall.HalfSpaceStudy;
+import lastinch.validation.wall.ModulusStudy;
+import lastinch.validation.wall.ThinPlateStudy;
+import lastinch.validation.wall.UsualGridStudy;
+
+/** All studies, in the order of the page. */
+public final class Studies {
+  private Studies() {}
+
+  /** Fresh studies. */
+  public static List<Study> all() {
+    return List.of(
+        new HalfSpaceStudy(),
+        new UsualGridStudy(),
+        new ThinPlateStudy(),
+        new FreezingFrontStudy(),
+        new FreezingRangeStudy(),
+        new ModulusStudy(),
+        new FlaskRodStudy(),
+        new SprueStudy(),
+        new LossChainStudy(),
+        new FrictionStudy(),
+        new CapillaryStudy(),
+        new AirStudy(),
+        new FreezingCurveStudy(),
+        new ContractionStudy());
+  }
+}

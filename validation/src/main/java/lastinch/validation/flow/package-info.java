@@ -1,0 +1,2 @@
+/** Studies of flow, capillary push and air: the closures against closed forms. */
+package lastinch.validation.flow;

@@ -1,0 +1,2 @@
+/** Studies of the catalogue: freezing curves and contraction. */
+package lastinch.validation.metal;

@@ -1,0 +1,5 @@
+/**
+ * Comparisons of the product's own code with exact solutions and published figures, and the page
+ * that lists them.
+ */
+package lastinch.validation;
