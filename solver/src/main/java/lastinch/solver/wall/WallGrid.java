@@ -1,5 +1,6 @@
 package lastinch.solver.wall;
 
+import java.util.Arrays;
 import lastinch.solver.material.Checks;
 
 /**
@@ -142,7 +143,7 @@ public final class WallGrid {
 
   private static double[] even(int n) {
     double[] share = new double[n];
-    java.util.Arrays.fill(share, 1.0 / n);
+    Arrays.fill(share, 1.0 / n);
     return share;
   }
 }

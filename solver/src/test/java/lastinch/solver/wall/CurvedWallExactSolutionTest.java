@@ -7,6 +7,7 @@ import static lastinch.solver.wall.Rig.ZERO;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.material.MouldTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -122,7 +123,7 @@ class CurvedWallExactSolutionTest {
         new WallColumns(
             1,
             WallGrid.graded(0.2e-3, 1.08, radius),
-            lastinch.solver.material.MouldTable.constant(0.6, 1.2e6, 200.0, 1500.0),
+            MouldTable.constant(0.6, 1.2e6, 200.0, 1500.0),
             Rig.warmBody(450.0, 60.0));
     columns.open(0, 700.0 + ZERO, -1.0 / radius, radius);
     int n = (int) Math.rint(seconds * 2.0);

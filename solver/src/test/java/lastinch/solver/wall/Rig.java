@@ -4,6 +4,7 @@ import lastinch.solver.material.Curve;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.material.SampleMetals;
+import lastinch.solver.material.SampleMoulds;
 
 /** Bodies of the checks and the steps they are run with. */
 final class Rig {
@@ -24,7 +25,7 @@ final class Rig {
   /** Curves like those of silica sand. */
   static MouldTable sandTable() {
     return MouldTable.of(
-        lastinch.solver.material.SampleMoulds.medium(
+        SampleMoulds.medium(
             Curve.of(new double[] {293.0, 773.0, 1273.0}, new double[] {0.7, 0.5, 0.9}),
             Curve.of(
                 new double[] {293.0, 500.0, 700.0, 900.0, 1100.0},
