@@ -25,6 +25,9 @@ final class Air {
   /** A vent's law is taken at this overpressure at least [Pa]; it is straight below. */
   private static final double LEAST_OVER = 1.0;
 
+  /** Stiffness of a pocket that hardly resists [Pa s/m3]; far below that of any column of metal. */
+  private static final double LEAST_STIFFNESS = 1e-3;
+
   private static final int NEWTON = 25;
 
   /** Change of flow up to which a pocket's pressure is carried on straight [-]. */
@@ -237,6 +240,10 @@ final class Air {
 
   /** Pressure at the end of a step in which {@code inflow} [m3/s] of metal enters. */
   private double pocketPressure(int p, double inflow, double dt) {
+    if (volume[p] <= 0.0) {
+      stiffness[p] = 0.0;
+      return OPEN;
+    }
     double floor = FLOOR * volume[p];
     double after = Math.max(floor, volume[p] - inflow * dt);
     double gas = GAS * temperature;
@@ -260,15 +267,22 @@ final class Air {
     return at;
   }
 
-  /** Pressure above the open air ahead of a channel's front that takes {@code inflow} [m3/s]. */
-  double pressureAhead(Channel c, double inflow, double dt) {
-    if (!on) {
-      return 0.0;
-    }
-    int p = pocketOf[c.index];
-    if (open[p]) {
-      return 0.0;
-    }
+  /** Node of the pocket ahead of a channel's front; known where it is the open air. */
+  int pocketAhead(Channel c) {
+    return node(pocketOf[c.index]);
+  }
+
+  /** Node of the pocket at a dry joint; known where it is the open air. */
+  int pocketAtJoint(int joint) {
+    return node(pocketOf[state.channels.length + joint]);
+  }
+
+  private int node(int p) {
+    return on && !open[p] ? state.wet.length + p : Leg.KNOWN;
+  }
+
+  /** Pressure above the open air in a closed pocket that takes {@code inflow} [m3/s] of metal. */
+  double pressureWith(int p, double inflow, double dt) {
     double change = inflow - foundInflow[p];
     boolean near = Math.abs(change) <= NEAR * Math.abs(inflow) && foundStep[p] == dt;
     if (!near) {
@@ -280,19 +294,9 @@ final class Air {
     return foundPressure[p] + stiffness[p] * change - OPEN;
   }
 
-  /** Rise of that pressure with flow [Pa s/m3], from the last {@link #pressureAhead}. */
-  double stiffnessAhead(Channel c) {
-    int p = pocketOf[c.index];
-    return on && !open[p] ? stiffness[p] : 0.0;
-  }
-
-  /** Pressure above the open air at a dry joint [Pa]. */
-  double pressureAtJoint(int joint) {
-    if (!on) {
-      return 0.0;
-    }
-    int p = pocketOf[state.channels.length + joint];
-    return open[p] ? 0.0 : pressure[p] - OPEN;
+  /** Rise of a closed pocket's pressure with inflow [Pa s/m3], at the last one asked for. */
+  double stiffness(int p) {
+    return Math.max(stiffness[p], LEAST_STIFFNESS);
   }
 
   /** Present pressure above the open air ahead of a channel's front [Pa]. */

@@ -163,6 +163,12 @@ final class Channel {
     frontB.state = Front.State.ABSENT;
   }
 
+  /** Rate at which falling metal lands on the pool, over about 20 ms [m3/s]. */
+  double landingRate;
+
+  /** Metal that has come out at the last face, less what went back [m3]. */
+  double passed;
+
   /** Fills {@link #crossing} with what passes each face while plug volumes change. */
   void setCrossings(double newVolumeA, double newVolumeB, double dt) {
     int n = shape.cells;

@@ -1,5 +1,6 @@
 package lastinch.solver.network;
 
+import java.util.Arrays;
 import java.util.Optional;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord.Role;
@@ -14,9 +15,11 @@ final class Ending {
   private final NetworkRun run;
   private double lastTime;
   private double stillFor;
+  private final boolean[] fed;
 
   Ending(NetworkRun run) {
     this.run = run;
+    fed = new boolean[run.state.wet.length];
   }
 
   /** The outcome once it stands. */
@@ -43,19 +46,65 @@ final class Ending {
     return true;
   }
 
-  /** Whether freezing has ended the way of the leading metal. */
+  /** Whether nothing that could still fill the piece is on its way. */
   private boolean isBlocked() {
-    boolean inFlight = false;
+    boolean begun = false;
     for (Channel c : run.state.channels) {
-      inFlight |= c.stream.size() > 0 && c.shape.role != Role.SPRUE;
+      if (c.shape.role == Role.SPRUE || c.shape.role == Role.WELL) {
+        continue;
+      }
+      if (c.stream.size() > 0 || (isAlive(c) && isFed(c))) {
+        return false;
+      }
+      begun |= c.full || c.volumeA > 0.0 || c.volumeB > 0.0;
     }
-    Channel leading = leadingChannel();
-    boolean stopped =
-        !leading.full
-            && (leading.hasPlugA()
-                ? leading.frontA.isStopped()
-                : leading.hasPlugB() && leading.frontB.isStopped());
-    return !inFlight && (stopped || frozenOnTheWay().isPresent());
+    for (double landed : run.state.landedVolume) {
+      if (landed > 0.0) {
+        return false;
+      }
+    }
+    return begun;
+  }
+
+  /** Whether metal can still come to a channel from the sprue, or from a pool that falls to it. */
+  private boolean isFed(Channel wanted) {
+    if (frozenOnTheWay().isEmpty()) {
+      return true;
+    }
+    Arrays.fill(fed, false);
+    fed[Graph.CUP] = true;
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (Channel c : run.state.channels) {
+        if (!c.frozen && c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED) {
+          boolean either = fed[c.jointA] || fed[c.jointB];
+          boolean both = fed[c.jointA] && fed[c.jointB];
+          if (either && !both) {
+            fed[c.jointA] = true;
+            fed[c.jointB] = true;
+            grows = true;
+          }
+        }
+      }
+    }
+    return (wanted.jointA != Graph.CLOSED && fed[wanted.jointA])
+        || (wanted.jointB != Graph.CLOSED && fed[wanted.jointB]);
+  }
+
+  /** Whether a channel's metal can still move ahead. */
+  private boolean isAlive(Channel c) {
+    if (c.frozen) {
+      return false;
+    }
+    if (c.full) {
+      boolean outB = c.jointB != Graph.CLOSED && !run.state.wet[c.jointB] && c.flowA > 0.0;
+      boolean outA = c.jointA != Graph.CLOSED && !run.state.wet[c.jointA] && c.flowA < 0.0;
+      return outA || outB;
+    }
+    boolean a = c.hasPlugA() && !c.frontA.isStopped() && c.jointA != Graph.CLOSED;
+    boolean b = c.hasPlugB() && !c.frontB.isStopped() && c.jointB != Graph.CLOSED;
+    return a || b;
   }
 
   /** The channel furthest along that holds metal. */
@@ -102,30 +151,28 @@ final class Ending {
     return !run.air.getsIn() && run.graph.vents().isEmpty();
   }
 
-  /** Why the leading metal stands. */
-  StopReason reason() {
+  /** Why a front of a channel stands. */
+  StopReason reason(Channel c, Front front) {
     State state = run.state;
-    Channel leading = leadingChannel();
-    Front front = leading.hasPlugA() ? leading.frontA : leading.frontB;
-    if (!leading.full && front.isStopped()) {
-      return leading.mushShare < 0.5 ? StopReason.SKIN : StopReason.SLUSH;
+    if (!c.full && front.isStopped()) {
+      return frozenTip(c);
     }
-    Optional<Channel> frozen = frozenOnTheWay();
-    if (frozen.isPresent()) {
-      boolean atTip =
-          frozen.get() == leading
-              && !leading.full
-              && leading.shape.cellAt(leading.positionA()) - leading.frozenCell <= 1;
-      return atTip
-          ? (leading.mushShare < 0.5 ? StopReason.SKIN : StopReason.SLUSH)
-          : StopReason.FROZE_UPSTREAM;
+    if (c.frozen) {
+      boolean atTip = !c.full && Math.abs(c.shape.cellAt(c.positionA()) - c.frozenCell) <= 1;
+      return atTip ? frozenTip(c) : StopReason.FROZE_UPSTREAM;
+    }
+    if (frozenOnTheWay().isPresent() && !isFed(c)) {
+      return StopReason.FROZE_UPSTREAM;
     }
     boolean empty = state.cup.crucibleEmpty() && state.cup.level() < NO_LEVEL;
     if (empty && !state.cupIsHeld) {
       return StopReason.NO_METAL;
     }
-    double capillary = capillaryAt(leading);
-    return run.air.overpressure(leading) > capillary ? StopReason.AIR : StopReason.CAPILLARITY;
+    return run.air.overpressure(c) > capillaryAt(c) ? StopReason.AIR : StopReason.CAPILLARITY;
+  }
+
+  private static StopReason frozenTip(Channel c) {
+    return c.mushShare < 0.5 ? StopReason.SKIN : StopReason.SLUSH;
   }
 
   /** Push that the gap at the leading front asks for [Pa]. */

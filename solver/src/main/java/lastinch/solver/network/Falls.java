@@ -8,6 +8,9 @@ import lastinch.solver.physics.Gravity;
  * the far end. Friction acts on the wall it touches, as in a full channel at the same speed.
  */
 final class Falls {
+  /** Time over which the landing rate is smoothed [s]. */
+  private static final double SMOOTH = 20e-3;
+
   private final State state;
   private double highestFall;
   private int highestFallChannel = -1;
@@ -19,6 +22,7 @@ final class Falls {
   /** Moves all falling metal on by a step [s] and lands what arrives. */
   void advance(double dt) {
     for (Channel c : state.channels) {
+      c.landingRate *= Math.max(0.0, 1.0 - dt / SMOOTH);
       Stream stream = c.stream;
       double pull = Gravity.G * Math.abs(c.shape.rise());
       for (int p = 0; p < stream.size(); p++) {
@@ -125,6 +129,7 @@ final class Falls {
       c.deposit(c.volumeA, c.volumeA + volume, state.melt.density, h);
       c.volumeA += volume;
     }
+    c.landingRate += volume / SMOOTH;
     Front front = down ? c.frontB : c.frontA;
     int cell = c.shape.cellAt(surface);
     double skinDeep = c.shape.areaAt(surface) * c.shape.thickness[cell];
@@ -205,7 +210,7 @@ final class Falls {
   /** Open area of a falling outlet that can still take metal [m2]; 0 otherwise. */
   double outletArea(int end) {
     Channel c = state.channelOf(end);
-    if (!state.fallsAway(end) || c.full || c.frozen) {
+    if (!state.fallsAway(end) || c.full) {
       return 0.0;
     }
     boolean hanging = State.isEndA(end) ? c.hasPlugA() : c.hasPlugB();

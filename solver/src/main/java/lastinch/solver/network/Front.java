@@ -27,6 +27,9 @@ final class Front {
   /** How long it has been slower than the holding speed [s]. */
   double slowFor;
 
+  /** Channel of the last gate it came through, or -1. */
+  int origin = -1;
+
   /** By global cell: lost, gained [J/kg] and seconds spent [s]. */
   final double[] lost;
 
@@ -42,6 +45,7 @@ final class Front {
   /** Takes over mark and ledger of another front. */
   void copyFrom(Front other) {
     enthalpy = other.enthalpy;
+    origin = other.origin;
     System.arraycopy(other.lost, 0, lost, 0, lost.length);
     System.arraycopy(other.gained, 0, gained, 0, gained.length);
     System.arraycopy(other.seconds, 0, seconds, 0, seconds.length);

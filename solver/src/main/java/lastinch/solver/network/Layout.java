@@ -2,27 +2,29 @@ package lastinch.solver.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import lastinch.solver.casting.Attitude;
-import lastinch.solver.casting.Boss;
+import lastinch.solver.casting.Feeder;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Overflow;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
-import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Sprue;
-import lastinch.solver.casting.Station;
 import lastinch.solver.casting.Vent;
 import lastinch.solver.casting.Well;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
- * Lays a case out as channels: sprue, well, runner, gate, boss, piece, one after the other. The
- * first station stands at height 0.
+ * Lays a case out as channels between joints: sprue, well, runner, gates, boss, limbs, overflows
+ * and feeders. The first station of the first limb stands at height 0; heights follow the slope of
+ * the parting plane along the piece.
  */
 final class Layout {
   /** Longest thermal cell [m]; halving it moves no stop by more than 1 % or 1 mm (tested). */
@@ -31,17 +33,29 @@ final class Layout {
   /** Stands for a pool without walls where checking options feed the first channel [m2]. */
   private static final double POOL = 1e3;
 
+  /** Length of an overflow's neck [m]. */
+  private static final double NECK = 5e-3;
+
   private final PourCase job;
   private final double cell;
   private final MouldHeat mouldHeat;
+  private final double rise;
+  private final boolean held;
+  private final boolean forced;
   private final List<ChannelShape> shapes = new ArrayList<>();
   private final List<Graph.Link> links = new ArrayList<>();
-  private int joints;
+  private final List<Graph.VentPoint> vents = new ArrayList<>();
+  private final PieceLayout piece;
+  private int joints = 1;
 
   private Layout(PourCase job, MouldHeat mouldHeat) {
     this.job = job;
     this.mouldHeat = mouldHeat;
-    this.cell = job.checking().cellLength().orElse(CELL);
+    cell = job.checking().cellLength().orElse(CELL);
+    rise = job.mould().attitude().rise();
+    held = job.checking().cupKeptAt().isPresent();
+    forced = job.checking().entersAt().isPresent();
+    piece = new PieceLayout(job, mouldHeat, cell);
   }
 
   static Graph of(PourCase job, MouldHeat mouldHeat) {
@@ -49,87 +63,43 @@ final class Layout {
   }
 
   private Graph build() {
-    Limb limb = job.piece().limbs().get(0);
-    boolean fromTip = entersAtTip();
+    List<Gate> gates = job.gating().gates();
+    piece.markAll(gates);
+    int foot = Graph.CUP;
+    if (!held && !forced) {
+      foot = joints++;
+    }
+    joints = piece.number(joints, entersDirectly(gates) ? foot : Graph.CLOSED);
+    if (!held && !forced) {
+      addSprueAndWell(foot);
+    }
+    if (entersDirectly(gates)) {
+      double before = held || forced ? POOL : shapes.get(0).faceArea[shapes.get(0).cells];
+      piece.enteredFrom(before, bend());
+    } else {
+      addGating(foot, gates);
+    }
+    piece.add(shapes, links);
+    addOverflows();
+    addFeeders();
+    addVents();
+    return new Graph(List.copyOf(shapes), List.copyOf(links), joints, List.copyOf(vents));
+  }
+
+  /** Whether metal goes straight from sprue (or held inlet) into the piece. */
+  private boolean entersDirectly(List<Gate> gates) {
+    return forced || (gates.isEmpty() && job.gating().runner().isEmpty());
+  }
+
+  private double bend() {
+    return held || forced || job.mould().attitude().upright() ? 0.0 : Losses.MITRE_BEND;
+  }
+
+  private void addSprueAndWell(int foot) {
     Attitude attitude = job.mould().attitude();
-    double rise = attitude.rise();
-    double levelRise = attitude.upright() ? 0.0 : rise;
-    double bossLength = job.piece().boss().map(Boss::length).orElse(0.0);
-    double mouthAxis = fromTip ? limb.length() : -bossLength;
-    double direction = fromTip ? -1.0 : 1.0;
-    double mouthHeight = mouthAxis * rise;
-
-    Optional<Gate> gate = job.gating().gates().stream().findFirst();
-    Optional<Runner> runner = job.gating().runner();
-    double runnerLength =
-        runner.map(r -> r instanceof Runner.Straight s ? s.length() : 0.0).orElse(0.0);
-    double gateLength = gate.map(Gate::length).orElse(0.0);
-    double gateStart = mouthHeight - direction * gateLength * levelRise;
-    double footHeight = gateStart - direction * runnerLength * levelRise;
-
-    joints = 1;
-    boolean held = job.checking().cupKeptAt().isPresent();
-    boolean forced = job.checking().entersAt().isPresent();
-    int joint = held || forced ? Graph.CUP : addSprueAndWell(attitude, footHeight);
-    double area = held || forced ? POOL : shapes.get(0).faceArea[shapes.get(0).cells];
-    boolean turned = held || forced;
-    if (runner.isPresent() && !forced) {
-      Runner r = runner.get();
-      joint =
-          addPlain(
-              "runner",
-              Role.RUNNER,
-              runnerLength,
-              0.0,
-              footHeight,
-              gateStart,
-              joint,
-              SectionShape.flat(r.width(), r.depth()),
-              area,
-              turned ? 0.0 : Losses.MITRE_BEND);
-      area = r.width() * r.depth();
-      turned = true;
-    }
-    if (gate.isPresent() && !forced) {
-      Gate g = gate.get();
-      joint =
-          addPlain(
-              g.name(),
-              Role.GATE,
-              gateLength,
-              mouthAxis,
-              gateStart,
-              mouthHeight,
-              joint,
-              SectionShape.flat(g.width(), g.thickness()),
-              area,
-              turned ? 0.0 : Losses.MITRE_BEND);
-      area = g.width() * g.thickness();
-      turned = true;
-    }
-    double bend = turned || attitude.upright() ? 0.0 : Losses.MITRE_BEND;
-    addPiece(limb, rise, joint, area, fromTip, bend);
-    return new Graph(List.copyOf(shapes), List.copyOf(links), joints, ventPoints());
-  }
-
-  private boolean entersAtTip() {
-    Optional<Place> place = job.gating().gates().stream().findFirst().map(Gate::place);
-    if (place.isEmpty()) {
-      place = job.gating().sprue().into();
-    }
-    return place.isPresent()
-        && place.get() instanceof Place.At at
-        && (at.side() == Side.TIP || at.distance() >= lastStation() - 1e-9);
-  }
-
-  private double lastStation() {
-    return job.piece().limbs().get(0).length();
-  }
-
-  private int addSprueAndWell(Attitude attitude, double footHeight) {
     Sprue sprue = job.gating().sprue();
+    double footHeight = footAxis() * rise;
     double lean = attitude.upright() ? 1.0 : StrictMath.cos(attitude.angle());
-    double top = footHeight + sprue.tall() * lean;
     DoubleUnaryOperator diameter =
         s -> sprue.top() + (sprue.foot() - sprue.top()) * s / sprue.tall();
     double depth = mouldHeat.depthUnderWall(sprue.top());
@@ -139,7 +109,7 @@ final class Layout {
             Role.SPRUE,
             sprue.tall(),
             0.0,
-            top,
+            footHeight + sprue.tall() * lean,
             footHeight,
             cell,
             s -> {
@@ -147,7 +117,6 @@ final class Layout {
               return SectionShape.ellipse(d, d);
             },
             s -> mouldHeat.at(depth)));
-    int foot = joints++;
     double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
     link(Graph.CUP, foot, new Graph.EndLosses(entry, Losses.EXIT, 0.0, 0.0));
     if (job.gating().well().isPresent()) {
@@ -166,36 +135,183 @@ final class Layout {
               s -> mouldHeat.at(depth)));
       link(foot, Graph.CLOSED, new Graph.EndLosses(Losses.EXIT, Losses.SHARP_INLET, 0.0, 0.0));
     }
-    return foot;
   }
 
-  /** Adds a channel of one section after {@code joint} and returns the joint at its end. */
+  /** Where the foot of the sprue stands along the piece's axis [m]. */
+  private double footAxis() {
+    List<Gate> gates = job.gating().gates();
+    Optional<Runner> runner = job.gating().runner();
+    double along = job.mould().attitude().upright() ? 0.0 : 1.0;
+    if (runner.isPresent() && runner.get() instanceof Runner.Alongside side) {
+      TreeMap<Double, Gate> byAxis = new TreeMap<>();
+      gates.forEach(g -> byAxis.put(piece.axisOf(g.place()), g));
+      boolean fromTip = feedsFromTip(side.fedFrom());
+      return fromTip ? byAxis.lastKey() + side.width() : byAxis.firstKey() - side.width();
+    }
+    double mouth = gates.isEmpty() ? piece.mouthAxis() : piece.axisOf(gates.get(0).place());
+    double direction = piece.entersAtTip() ? -1.0 : 1.0;
+    double gate = gates.isEmpty() || isSideGate(gates.get(0)) ? 0.0 : gates.get(0).length();
+    double length = runner.map(r -> r instanceof Runner.Straight s ? s.length() : 0.0).orElse(0.0);
+    return mouth - direction * along * (gate + length);
+  }
+
+  private static boolean isSideGate(Gate gate) {
+    return gate.place() instanceof Place.At at
+        && (at.side() == Side.LEFT || at.side() == Side.RIGHT);
+  }
+
+  private boolean feedsFromTip(Runner.FedFrom end) {
+    return switch (end) {
+      case TIP -> true;
+      case THICK_END -> false;
+      case TOP -> rise > 0.0;
+      case BOTTOM -> rise < 0.0;
+    };
+  }
+
+  private void addGating(int foot, List<Gate> gates) {
+    Optional<Runner> runner = job.gating().runner();
+    double before = held ? POOL : shapes.get(0).faceArea[shapes.get(0).cells];
+    double turn = held ? 0.0 : Losses.MITRE_BEND;
+    if (runner.isPresent() && runner.get() instanceof Runner.Alongside side) {
+      addSideRunner(side, foot, gates, before, turn);
+      return;
+    }
+    int from = foot;
+    double footAxis = footAxis();
+    if (runner.isPresent() && runner.get() instanceof Runner.Straight r) {
+      double direction = piece.entersAtTip() ? -1.0 : 1.0;
+      double along = job.mould().attitude().upright() ? 0.0 : 1.0;
+      double end = footAxis + direction * along * r.length();
+      SectionShape section = SectionShape.flat(r.width(), r.depth());
+      from =
+          addPlain(
+              "runner",
+              Role.RUNNER,
+              r.length(),
+              footAxis,
+              end,
+              foot,
+              joints++,
+              section,
+              change(before, section.area(), turn));
+      if (r.runsOn() > 0.0) {
+        addPlain(
+            "run-on",
+            Role.RUNNER,
+            r.runsOn(),
+            end,
+            end + direction * along * r.runsOn(),
+            from,
+            Graph.CLOSED,
+            section,
+            new Graph.EndLosses(0.0, 0.0, 0.0, 0.0));
+      }
+      footAxis = end;
+      before = section.area();
+      turn = 0.0;
+    }
+    boolean several = gates.size() > 1;
+    for (Gate gate : gates) {
+      addGate(gate, from, footAxis, before, several ? Losses.TEE_BRANCH : turn);
+    }
+  }
+
+  private void addSideRunner(
+      Runner.Alongside side, int foot, List<Gate> gates, double before, double turn) {
+    boolean fromTip = feedsFromTip(side.fedFrom());
+    TreeMap<Double, List<Gate>> byAxis = new TreeMap<>();
+    for (Gate gate : gates) {
+      double axis = piece.axisOf(gate.place());
+      byAxis.computeIfAbsent(fromTip ? -axis : axis, a -> new ArrayList<>()).add(gate);
+    }
+    SectionShape section = SectionShape.flat(side.width(), side.depth());
+    int from = foot;
+    double at = footAxis();
+    int number = 0;
+    for (Map.Entry<Double, List<Gate>> entry : byAxis.entrySet()) {
+      double axis = fromTip ? -entry.getKey() : entry.getKey();
+      number++;
+      Graph.EndLosses losses =
+          number == 1
+              ? change(before, section.area(), turn)
+              : new Graph.EndLosses(Losses.TEE_RUN, Losses.TEE_RUN, 0.0, 0.0);
+      String name = byAxis.size() == 1 ? "runner" : "runner " + number;
+      from =
+          addPlain(
+              name, Role.RUNNER, Math.abs(axis - at), at, axis, from, joints++, section, losses);
+      for (Gate gate : entry.getValue()) {
+        addGate(gate, from, axis, section.area(), Losses.TEE_BRANCH);
+      }
+      at = axis;
+    }
+    if (side.runsOn() > 0.0) {
+      double end = fromTip ? at - side.runsOn() : at + side.runsOn();
+      addPlain(
+          "run-on",
+          Role.RUNNER,
+          side.runsOn(),
+          at,
+          end,
+          from,
+          Graph.CLOSED,
+          section,
+          new Graph.EndLosses(Losses.TEE_RUN, Losses.TEE_RUN, 0.0, 0.0));
+    }
+  }
+
+  private void addGate(Gate gate, int from, double fromAxis, double before, double bend) {
+    SectionShape section = SectionShape.flat(gate.width(), gate.thickness());
+    int into = piece.jointOf(gate.place());
+    double axis = piece.axisOf(gate.place());
+    Graph.EndLosses in = change(before, section.area(), bend);
+    double pieceArea = piece.areaAt(gate.place());
+    double leaving =
+        piece.isThrough(gate.place())
+            ? Losses.EXIT
+            : section.area() < pieceArea
+                ? Losses.suddenExpansion(section.area(), pieceArea)
+                : Losses.suddenContraction(section.area(), pieceArea);
+    double depth = mouldHeat.depthUnderWall(gate.width());
+    shapes.add(
+        new ChannelShape(
+            gate.name(),
+            Role.GATE,
+            gate.length(),
+            axis,
+            fromAxis * rise,
+            axis * rise,
+            cell,
+            s -> section,
+            s -> mouldHeat.at(depth)));
+    link(from, into, new Graph.EndLosses(in.intoA(), in.outOfA(), Losses.SHARP_INLET, leaving));
+  }
+
+  /** Adds a channel of one section between two places on the axis; returns its far joint. */
   private int addPlain(
       String name,
       Role role,
       double length,
-      double ruler,
-      double heightFrom,
-      double heightTo,
-      int joint,
+      double fromAxis,
+      double toAxis,
+      int from,
+      int to,
       SectionShape section,
-      double areaBefore,
-      double bend) {
+      Graph.EndLosses losses) {
     double depth = mouldHeat.depthUnderWall(section.width());
     shapes.add(
         new ChannelShape(
             name,
             role,
             length,
-            ruler,
-            heightFrom,
-            heightTo,
+            0.0,
+            fromAxis * rise,
+            toAxis * rise,
             cell,
             s -> section,
             s -> mouldHeat.at(depth)));
-    int end = joints++;
-    link(joint, end, change(areaBefore, section.area(), bend));
-    return end;
+    link(from, to, losses);
+    return to;
   }
 
   /** Losses on entering a section from another one, both ways. */
@@ -204,134 +320,95 @@ final class Layout {
       double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
       return new Graph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
     }
-    double forward =
-        after < before
-            ? Losses.suddenContraction(before, after)
-            : square(after / before) * Losses.suddenExpansion(before, after);
-    double backward =
-        after < before
-            ? Losses.suddenExpansion(after, before)
-            : square(after / before) * Losses.suddenContraction(after, before);
-    return new Graph.EndLosses(forward + bend, backward + bend, 0.0, 0.0);
+    return PieceLayout.change(before, after, bend);
+  }
+
+  private void addOverflows() {
+    for (Overflow o : job.gating().overflows()) {
+      SectionShape neck = SectionShape.flat(o.width(), o.thickness());
+      double axis = piece.axisOf(o.place());
+      double side = StrictMath.cbrt(o.volume());
+      SectionShape pocket = SectionShape.flat(side, side);
+      Graph.EndLosses in =
+          new Graph.EndLosses(
+              Losses.TEE_BRANCH + Losses.SHARP_INLET, Losses.EXIT, Losses.SHARP_INLET, Losses.EXIT);
+      int between = joints++;
+      addPlain(
+          o.name() + " neck",
+          Role.OVERFLOW,
+          NECK,
+          axis,
+          axis,
+          piece.jointOf(o.place()),
+          between,
+          neck,
+          in);
+      addPlain(
+          o.name(),
+          Role.OVERFLOW,
+          side,
+          axis,
+          axis,
+          between,
+          Graph.CLOSED,
+          pocket,
+          new Graph.EndLosses(0.0, 0.0, 0.0, 0.0));
+    }
+  }
+
+  private void addFeeders() {
+    Attitude attitude = job.mould().attitude();
+    double lean = attitude.upright() ? 1.0 : StrictMath.cos(attitude.angle());
+    for (Feeder f : job.gating().feeders()) {
+      double height = piece.axisOf(f.place()) * rise;
+      SectionShape round = SectionShape.ellipse(f.across(), f.across());
+      double depth = mouldHeat.depthUnderWall(f.across());
+      shapes.add(
+          new ChannelShape(
+              f.name(),
+              Role.FEEDER,
+              f.tall(),
+              0.0,
+              height,
+              height + f.tall() * lean,
+              cell,
+              s -> round,
+              s -> mouldHeat.at(depth)));
+      double loss = Losses.TEE_BRANCH * square(round.area() / neckArea(f));
+      link(piece.jointOf(f.place()), Graph.CLOSED, new Graph.EndLosses(loss, loss, 0.0, 0.0));
+      if (f.open()) {
+        vents.add(new Graph.VentPoint(shapes.size() - 1, f.tall(), round.area()));
+      }
+    }
+  }
+
+  private static double neckArea(Feeder f) {
+    return Math.PI / 4.0 * f.neckAcross() * f.neckAcross();
   }
 
   private static double square(double x) {
     return x * x;
   }
 
-  private void addPiece(
-      Limb limb, double rise, int mouth, double areaBefore, boolean fromTip, double bend) {
-    Optional<Boss> boss = job.piece().boss();
-    int thickEnd = mouth;
-    double before = areaBefore;
-    double turn = bend;
-    if (boss.isPresent()) {
-      Boss b = boss.get();
-      SectionShape block = SectionShape.flat(b.width(), b.depth());
-      double depth = mouldHeat.depthUnderWall(b.width());
-      shapes.add(
-          new ChannelShape(
-              "boss",
-              Role.BOSS,
-              b.length(),
-              -b.length(),
-              -b.length() * rise,
-              0.0,
-              cell,
-              s -> block,
-              s -> mouldHeat.at(depth)));
-      int neck = joints++;
-      Graph.EndLosses in =
-          fromTip ? new Graph.EndLosses(0, 0, 0, 0) : change(areaBefore, block.area(), bend);
-      link(fromTip ? Graph.CLOSED : mouth, neck, in);
-      thickEnd = neck;
-      before = block.area();
-      turn = 0.0;
-    } else if (fromTip) {
-      thickEnd = Graph.CLOSED;
-    }
-    addLimb(limb, rise, thickEnd, fromTip ? mouth : Graph.CLOSED, before, areaBefore, turn);
-  }
-
-  private void addLimb(
-      Limb limb,
-      double rise,
-      int jointA,
-      int jointB,
-      double areaAtThickEnd,
-      double areaAtTip,
-      double bend) {
-    List<Station> stations = limb.stations();
-    double first = stations.get(0).at();
-    double widest = stations.stream().mapToDouble(Station::width).max().orElseThrow();
-    ChannelShape piece =
-        new ChannelShape(
-            limb.name(),
-            Role.PIECE,
-            limb.length(),
-            0.0,
-            0.0,
-            limb.length() * rise,
-            cell,
-            s -> section(limb.section(), stations, first + s),
-            s -> mouldHeat.at(mouldHeat.depthUnderWall(widthAt(stations, first + s), widest)));
-    shapes.add(piece);
-    Graph.EndLosses a =
-        jointA == Graph.CLOSED
-            ? new Graph.EndLosses(0, 0, 0, 0)
-            : change(areaAtThickEnd, piece.faceArea[0], bend);
-    Graph.EndLosses b =
-        jointB == Graph.CLOSED
-            ? new Graph.EndLosses(0, 0, 0, 0)
-            : change(areaAtTip, piece.faceArea[piece.cells], bend);
-    link(jointA, jointB, new Graph.EndLosses(a.intoA(), a.outOfA(), b.intoA(), b.outOfA()));
-  }
-
-  static SectionShape section(SectionForm form, List<Station> stations, double at) {
-    return SectionShape.of(form, widthAt(stations, at), thicknessAt(stations, at));
-  }
-
-  private static double widthAt(List<Station> stations, double at) {
-    int i = stretch(stations, at);
-    Station p = stations.get(i);
-    Station q = stations.get(i + 1);
-    return p.width() + (q.width() - p.width()) * (at - p.at()) / (q.at() - p.at());
-  }
-
-  private static double thicknessAt(List<Station> stations, double at) {
-    int i = stretch(stations, at);
-    Station p = stations.get(i);
-    Station q = stations.get(i + 1);
-    return p.thickness() + (q.thickness() - p.thickness()) * (at - p.at()) / (q.at() - p.at());
-  }
-
-  private static int stretch(List<Station> stations, double at) {
-    int i = 0;
-    while (i < stations.size() - 2 && at > stations.get(i + 1).at()) {
-      i++;
-    }
-    return i;
-  }
-
   private void link(int a, int b, Graph.EndLosses loss) {
     links.add(new Graph.Link(a, b, loss));
   }
 
-  private List<Graph.VentPoint> ventPoints() {
-    List<Graph.VentPoint> points = new ArrayList<>();
-    int piece = shapes.size() - 1;
+  private void addVents() {
     for (Vent v : job.gating().vents()) {
       double area = Math.PI / 4.0 * v.across() * v.across();
-      if (v.place() instanceof Place.At at) {
-        points.add(
-            new Graph.VentPoint(piece, Math.min(at.distance(), shapes.get(piece).length), area));
-      } else if (v.place() instanceof Place.Into into && "boss".equals(into.part())) {
-        int boss = piece - 1;
-        points.add(new Graph.VentPoint(boss, 0.5 * shapes.get(boss).length, area));
-      } else {
-        points.add(new Graph.VentPoint(piece, shapes.get(piece).length, area));
-      }
+      vents.add(piece.vent(v.place(), area, shapes));
     }
-    return List.copyOf(points);
+  }
+
+  /** Limb that a piece channel belongs to; used to put results back together. */
+  static String limbOf(ChannelShape shape) {
+    int part = shape.name.lastIndexOf(PieceLayout.PART);
+    return part < 0 ? shape.name : shape.name.substring(0, part);
+  }
+
+  /** The first limb of a piece. */
+  static Limb firstLimb(PourCase job) {
+    return job.piece().limbs().get(0);
   }
 }

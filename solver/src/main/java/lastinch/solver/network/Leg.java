@@ -39,7 +39,7 @@ final class Leg {
 
   double held;
 
-  /** Pressures at known ends [Pa]. */
+  /** Pressure at a known end, or above that of the node there [Pa]. */
   double knownFrom;
 
   double knownTo;
@@ -48,6 +48,16 @@ final class Leg {
   double alpha;
 
   double beta;
+
+  /** Puts the push that an advancing front needs at its end. */
+  void setCapillary() {
+    double push = front.motion > 0 ? capillary : 0.0;
+    if (frontSide > 0) {
+      knownTo = push;
+    } else {
+      knownFrom = push;
+    }
+  }
 
   /** Linearises about the present flow: pressures at unknown ends are left out. */
   void linearise(double dt, double density) {
@@ -62,12 +72,7 @@ final class Leg {
       residual += sign * head * q * q;
       slope += Math.max(-0.5 * slope, 2.0 * sign * head * q);
     }
-    if (from == KNOWN) {
-      residual -= knownFrom;
-    }
-    if (to == KNOWN) {
-      residual += knownTo;
-    }
+    residual += knownTo - knownFrom;
     beta = 1.0 / slope;
     alpha = q - residual * beta;
   }

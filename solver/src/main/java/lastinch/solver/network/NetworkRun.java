@@ -172,6 +172,7 @@ final class NetworkRun {
         air.beginStep();
         hydraulics.solve(dt);
       }
+      topology.letGoOfDryEnds();
       double shorter = choice.trim(dt);
       if (k == SOLVES - 1 || shorter >= EVENT_NEAR * dt) {
         return shorter;

@@ -2,11 +2,14 @@ package lastinch.solver.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.FilmForming;
 import lastinch.solver.physics.LapIndex;
 import lastinch.solver.result.FrontTrack;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 
 /** Notes what fronts leave behind: arrivals, laps, gate speeds, the path of the leading metal. */
@@ -14,7 +17,7 @@ final class Recorder {
   private static final int SAMPLES = 16384;
   private static final double EVERY = 2e-3;
 
-  private final State state;
+  final State state;
   private final FilmForming film;
   private Tips tips;
   final double[] arrivalTime;
@@ -31,6 +34,7 @@ final class Recorder {
   private final double[] trackAt = new double[SAMPLES];
   private final double[] trackSpeed = new double[SAMPLES];
   private final double[] trackEnthalpy = new double[SAMPLES];
+  private final List<Meeting> meetings = new ArrayList<>();
   private int samples;
   private double lastSample = Double.NEGATIVE_INFINITY;
   private int lastChannel = -1;
@@ -103,7 +107,11 @@ final class Recorder {
         continue;
       }
       double share = high > low ? Math.abs((i + 0.5) * c.shape.dx - from) / (high - low) : 1.0;
-      note(c, i, front, state.time - dt * (1.0 - share), dt > 0.0 ? (high - low) / dt : 0.0);
+      double speed =
+          c.landingRate > 0.0
+              ? c.landingRate / c.shape.areaAt((i + 0.5) * c.shape.dx)
+              : dt > 0.0 ? (high - low) / dt : 0.0;
+      note(c, i, front, state.time - dt * (1.0 - share), speed);
     }
   }
 
@@ -146,9 +154,50 @@ final class Recorder {
     }
   }
 
-  /** Two fronts meet in a channel of this solver only when a fall and a pool do. */
+  /** Two fronts meet in a channel; kept where both pushed ahead through the piece. */
   void meeting(Channel c) {
-    firstTime[c.index] = Math.min(firstTime[c.index], state.time);
+    boolean pushed = c.frontA.motion > 0 || c.frontB.motion > 0;
+    if (!NetworkRun.isPiece(c.shape) || state.melt.water || !pushed) {
+      return;
+    }
+    double at = 0.5 * (c.positionA() + c.positionB());
+    int cell = c.shape.cellAt(at);
+    double hA = c.frontA.enthalpy;
+    double hB = c.frontB.enthalpy;
+    double solid = 0.5 * (state.melt.table.solid(hA) + state.melt.table.solid(hB));
+    boolean liquid = hA > 0.0 && hB > 0.0;
+    boolean clean =
+        film != FilmForming.YES
+            || (lap(c, cell, c.frontA, Math.abs(c.frontA.speed)) < LapIndex.CLEAN
+                && lap(c, cell, c.frontB, Math.abs(c.frontB.speed)) < LapIndex.CLEAN);
+    Meeting.Kind kind =
+        liquid && clean
+            ? Meeting.Kind.JOINED
+            : solid <= 0.5 * state.melt.flowStop ? Meeting.Kind.LAP : Meeting.Kind.COLD_SHUT;
+    meetings.add(
+        new Meeting(
+            Layout.limbOf(c.shape),
+            at + offset(c),
+            state.time,
+            state.melt.table.temperature(hA),
+            state.melt.table.temperature(hB),
+            solid,
+            kind));
+  }
+
+  List<Meeting> meetings() {
+    return meetings;
+  }
+
+  /** Distance of a channel's beginning from the beginning of the limb or boss it is part of [m]. */
+  double offset(Channel c) {
+    double first = c.shape.start;
+    for (Channel other : state.channels) {
+      if (Layout.limbOf(other.shape).equals(Layout.limbOf(c.shape))) {
+        first = Math.min(first, other.shape.start);
+      }
+    }
+    return NetworkRun.isPiece(c.shape) ? c.shape.start - first : 0.0;
   }
 
   private void sample() {
@@ -195,14 +244,17 @@ final class Recorder {
   FrontTrack track() {
     String[] names = new String[samples];
     double[] temperature = new double[samples];
+    double[] at = new double[samples];
     for (int i = 0; i < samples; i++) {
-      names[i] = state.channels[trackChannel[i]].shape.name;
+      Channel c = state.channels[trackChannel[i]];
+      names[i] = Layout.limbOf(c.shape);
+      at[i] = trackAt[i] + offset(c);
       temperature[i] = state.melt.table.temperature(trackEnthalpy[i]);
     }
     return new FrontTrack(
         names,
         Arrays.copyOf(trackTime, samples),
-        Arrays.copyOf(trackAt, samples),
+        at,
         Arrays.copyOf(trackSpeed, samples),
         temperature);
   }
@@ -213,56 +265,14 @@ final class Recorder {
     for (Channel c : state.channels) {
       lowest = Math.min(lowest, Math.min(c.shape.heightA, c.shape.heightB));
     }
-    List<PassageRecord> records = new ArrayList<>();
+    Map<String, PassageParts> parts = new LinkedHashMap<>();
     for (Channel c : state.channels) {
-      records.add(passage(c, lowest, stopTime));
+      parts.computeIfAbsent(Layout.limbOf(c.shape), n -> new PassageParts(this, n)).add(c);
+    }
+    List<PassageRecord> records = new ArrayList<>();
+    for (PassageParts p : parts.values()) {
+      records.add(p.join(lowest, stopTime));
     }
     return records;
-  }
-
-  private PassageRecord passage(Channel c, double lowest, double stopTime) {
-    ChannelShape shape = c.shape;
-    int n = shape.cells;
-    double[] at = new double[n];
-    double[] height = new double[n];
-    double[] temperature = new double[n];
-    double[] solid = new double[n];
-    double[] freeze = new double[n];
-    double[] finalTemperature = new double[n];
-    double[] finalSolid = new double[n];
-    for (int i = 0; i < n; i++) {
-      int cell = c.firstCell + i;
-      at[i] = (i + 0.5) * shape.dx;
-      height[i] = shape.heightAt(at[i]) - lowest;
-      boolean reached = Double.isFinite(arrivalTime[cell]);
-      temperature[i] = reached ? state.melt.table.temperature(arrivalEnthalpy[cell]) : 0.0;
-      solid[i] = reached ? state.melt.table.solid(arrivalEnthalpy[cell]) : 0.0;
-      freeze[i] = reached ? freezeTime[cell] : stopTime;
-      double h = c.enthalpy(i, state.melt.density);
-      finalTemperature[i] =
-          c.wet[i] > 0.0 ? state.melt.table.temperature(h) : shape.mouldTemperature[i];
-      finalSolid[i] = c.wet[i] > 0.0 ? state.melt.table.solid(h) : 0.0;
-    }
-    return new PassageRecord(
-        shape.name,
-        shape.role,
-        shape.length,
-        shape.start,
-        at,
-        shape.width,
-        shape.thickness,
-        height,
-        part(c, arrivalTime),
-        temperature,
-        solid,
-        part(c, arrivalSpeed),
-        freeze,
-        finalTemperature,
-        finalSolid,
-        part(c, lapIndex));
-  }
-
-  private static double[] part(Channel c, double[] all) {
-    return Arrays.copyOfRange(all, c.firstCell, c.firstCell + c.shape.cells);
   }
 }

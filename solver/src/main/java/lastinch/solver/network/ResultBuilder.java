@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.physics.LapIndex;
 import lastinch.solver.result.Accounts;
@@ -16,11 +15,8 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.result.PushBalance;
 import lastinch.solver.result.RunRecord;
-import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
-import lastinch.solver.result.StopReason;
 
 /** Turns the state at the end of a run into a result. */
 final class ResultBuilder {
@@ -38,9 +34,9 @@ final class ResultBuilder {
     run.finishHeat();
     boolean filled = outcome instanceof Outcome.Filled;
     List<PassageRecord> passages = run.recorder.passages(outcome.time());
-    List<Stop> stops = filled ? List.of() : List.of(stop(outcome.time()));
+    List<Stop> stops = filled ? List.of() : new Stops(run).list(outcome.time());
     Accounts accounts = run.books.close(run.forcedMass(), run.work.error());
-    Margin margin = margin(filled, passages, stops);
+    Margin margin = margin(filled, stops);
     return new PourResult(
         outcome,
         filled ? 1.0 : run.filledFraction(),
@@ -55,7 +51,7 @@ final class ResultBuilder {
         stops,
         List.of(),
         gates(),
-        List.of(),
+        run.recorder.meetings(),
         laps(passages),
         new Findings(run, filled).list(),
         margin,
@@ -82,61 +78,30 @@ final class ResultBuilder {
     return piece;
   }
 
-  /** Furthest metal on the piece's ruler, from the thick end [m]. */
+  /** Metal without a break from the thick end of the first limb [m]; from its tip if fed there. */
   private double reach(boolean filled) {
-    Channel piece = pieceChannel();
-    if (filled || piece.full) {
-      return piece.shape.length;
-    }
-    Channel leading = run.ending.leadingChannel();
-    if (leading != piece) {
-      return leading.shape.role == Role.BOSS ? leading.shape.start + leading.positionA() : 0.0;
-    }
-    if (leading.hasPlugA() && leading.volumeA > 0.0) {
-      return leading.positionA();
-    }
-    return leading.jointB == Graph.CLOSED ? leading.shape.length : 0.0;
-  }
-
-  private Stop stop(double time) {
-    Channel leading = run.ending.leadingChannel();
-    boolean byA = leading.full || leading.hasPlugA();
-    Front front = byA ? leading.frontA : leading.frontB;
-    double at = byA ? leading.positionA() : leading.positionB();
-    double missing = leading.full ? 0.0 : byA ? leading.shape.length - at : at;
+    String limb = Layout.firstLimb(run.job).name();
+    double reached = 0.0;
     for (Channel c : state.channels) {
-      if (c.index > leading.index && c.shape.role == Role.PIECE && !c.full) {
-        missing += c.shape.length;
+      if (c.shape.role == Role.PIECE && Layout.limbOf(c.shape).equals(limb)) {
+        if (filled || c.full) {
+          reached = c.shape.start + c.shape.length;
+          continue;
+        }
+        boolean fromA = c.hasPlugA() && c.volumeA > 0.0;
+        return fromA
+            ? c.shape.start + c.positionA()
+            : c.volumeB > 0.0 && reached == 0.0 ? c.shape.start + c.positionB() : reached;
       }
     }
-    StopReason reason = run.ending.reason();
-    Optional<Spot> closed = Optional.empty();
-    if (reason == StopReason.FROZE_UPSTREAM) {
-      closed =
-          run.ending
-              .frozenOnTheWay()
-              .map(c -> new Spot(c.shape.name, (c.frozenCell + 0.5) * c.shape.dx));
-    }
-    double enthalpy = front.enthalpy;
-    double height = leading.shape.heightAt(at);
-    return new Stop(
-        leading.shape.name,
-        at,
-        missing,
-        time,
-        reason,
-        closed,
-        state.melt.table.temperature(enthalpy),
-        state.melt.table.solid(enthalpy),
-        new PushBalance(
-            run.work.weightOver(height),
-            run.work.friction(),
-            run.ending.capillaryAt(leading),
-            run.air.overpressure(leading)));
+    return reached;
   }
 
-  private Margin margin(boolean filled, List<PassageRecord> passages, List<Stop> stops) {
+  private Margin margin(boolean filled, List<Stop> stops) {
     if (!filled) {
+      if (stops.isEmpty()) {
+        return new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.METAL);
+      }
       Stop stop = stops.get(0);
       Margin.LimitedBy by =
           switch (stop.reason()) {
@@ -145,7 +110,7 @@ final class ResultBuilder {
             case AIR -> Margin.LimitedBy.AIR;
             case CAPILLARITY -> Margin.LimitedBy.PUSH;
           };
-      return new Margin(0.0, OptionalDouble.of(-stop.missing()), by);
+      return new Margin(0.0, OptionalDouble.of(-new Stops(run).missing()), by);
     }
     double spendable = state.melt.enthalpyIn - state.melt.enthalpyStop;
     double least = 1.0;
@@ -164,28 +129,34 @@ final class ResultBuilder {
       }
     }
     double heat = Math.max(0.0, Math.min(least, open));
-    return new Margin(heat, beyondTip(passages), Margin.LimitedBy.HEAT);
+    return new Margin(heat, beyondTip(), Margin.LimitedBy.HEAT);
   }
 
   /**
    * Way that the last metal would still have gone in a channel like the end of the piece, at the
    * speed it arrived with [m].
    */
-  private OptionalDouble beyondTip(List<PassageRecord> passages) {
-    Channel piece = pieceChannel();
-    PassageRecord record = passages.get(piece.index);
-    int last = piece.shape.cells - 1;
-    int cell = piece.firstCell + last;
-    if (!record.reached(last) || state.melt.water) {
-      return OptionalDouble.empty();
+  private OptionalDouble beyondTip() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Channel c : state.channels) {
+      int last = c.shape.cells - 1;
+      int cell = c.firstCell + last;
+      boolean tip = c.shape.role == Role.PIECE && c.jointB == Graph.CLOSED;
+      if (tip && Double.isFinite(run.recorder.arrivalTime[cell]) && !state.melt.water) {
+        double at = (last + 0.5) * c.shape.dx;
+        double seconds = run.tips.secondsLeft(c, at, run.recorder.arrivalEnthalpy[cell]);
+        least = Math.min(least, Math.max(0.0, seconds) * run.recorder.arrivalSpeed[cell]);
+      }
     }
-    double at = (last + 0.5) * piece.shape.dx;
-    double seconds = run.tips.secondsLeft(piece, at, run.recorder.arrivalEnthalpy[cell]);
-    return OptionalDouble.of(Math.max(0.0, seconds) * record.arrivalSpeed(last));
+    return Double.isFinite(least) ? OptionalDouble.of(least) : OptionalDouble.empty();
   }
 
   private List<GateRecord> gates() {
     List<GateRecord> records = new ArrayList<>();
+    double through = 0.0;
+    for (Channel c : state.channels) {
+      through += c.shape.role == Role.GATE ? Math.max(0.0, c.passed) : 0.0;
+    }
     for (Channel c : state.channels) {
       if (c.shape.role == Role.GATE) {
         double first = run.recorder.firstTime[c.index];
@@ -196,7 +167,7 @@ final class ResultBuilder {
                 Double.isFinite(first) ? OptionalDouble.of(first) : OptionalDouble.empty(),
                 c.frozen ? OptionalDouble.of(c.frozenSince) : OptionalDouble.empty(),
                 run.recorder.peakSpeed[c.index],
-                Double.isFinite(first) ? 1.0 : 0.0));
+                through > 0.0 ? Math.max(0.0, c.passed) / through : 0.0));
       }
     }
     return records;
@@ -238,31 +209,71 @@ final class ResultBuilder {
     return index < LapIndex.HALTS ? 2 : 3;
   }
 
-  /** Heat the leading metal spent, by channel and, in the piece, by its stretches of cells. */
+  /** Heat the leading metal spent, by passage and, in limbs, by quarters of them. */
   private List<LedgerLine> ledger() {
-    Channel leading = run.ending.leadingChannel();
-    Front front = leading.leadingFront();
+    Front front = ledgerFront();
     List<LedgerLine> lines = new ArrayList<>();
     for (Channel c : state.channels) {
-      int parts = c.shape.role == Role.PIECE ? Math.min(4, c.shape.cells) : 1;
-      for (int k = 0; k < parts; k++) {
-        int from = c.shape.cells * k / parts;
-        int to = c.shape.cells * (k + 1) / parts;
-        double lost = 0.0;
-        double gained = 0.0;
-        double seconds = 0.0;
-        for (int i = from; i < to; i++) {
-          lost += front.lost[c.firstCell + i];
-          gained += front.gained[c.firstCell + i];
-          seconds += front.seconds[c.firstCell + i];
-        }
-        if (lost != 0.0 || gained != 0.0 || seconds != 0.0) {
-          lines.add(
-              new LedgerLine(
-                  c.shape.name, from * c.shape.dx, to * c.shape.dx, seconds, lost, gained));
-        }
+      int parts =
+          c.shape.role == Role.PIECE
+              ? Math.max(1, (int) Math.rint(4.0 * c.shape.length / limbLength(c)))
+              : 1;
+      for (int k = 0; k < Math.min(parts, c.shape.cells); k++) {
+        addLine(lines, front, c, c.shape.cells * k / parts, c.shape.cells * (k + 1) / parts);
       }
     }
     return lines;
+  }
+
+  private double limbLength(Channel c) {
+    double sum = 0.0;
+    for (Channel other : state.channels) {
+      boolean same = Layout.limbOf(other.shape).equals(Layout.limbOf(c.shape));
+      sum += same ? other.shape.length : 0.0;
+    }
+    return sum;
+  }
+
+  private void addLine(List<LedgerLine> lines, Front front, Channel c, int from, int to) {
+    double lost = 0.0;
+    double gained = 0.0;
+    double seconds = 0.0;
+    for (int i = from; i < to; i++) {
+      lost += front.lost[c.firstCell + i];
+      gained += front.gained[c.firstCell + i];
+      seconds += front.seconds[c.firstCell + i];
+    }
+    if (lost != 0.0 || gained != 0.0 || seconds != 0.0) {
+      double offset = run.recorder.offset(c);
+      lines.add(
+          new LedgerLine(
+              Layout.limbOf(c.shape),
+              offset + from * c.shape.dx,
+              offset + to * c.shape.dx,
+              seconds,
+              lost,
+              gained));
+    }
+  }
+
+  /** The front whose story is told: where the piece stays empty, else the coldest in it. */
+  private Front ledgerFront() {
+    Channel told = run.ending.leadingChannel();
+    double coldest = Double.POSITIVE_INFINITY;
+    boolean empty = false;
+    for (Channel c : state.channels) {
+      boolean metal = c.full || c.volumeA > 0.0 || c.volumeB > 0.0;
+      if (!NetworkRun.isPiece(c.shape) || !metal) {
+        continue;
+      }
+      boolean gap = !c.full;
+      double h = c.leadingFront().enthalpy;
+      if ((gap && !empty) || (gap == empty && h < coldest)) {
+        told = c;
+        coldest = h;
+        empty = gap;
+      }
+    }
+    return told.leadingFront();
   }
 }

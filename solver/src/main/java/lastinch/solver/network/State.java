@@ -15,8 +15,11 @@ final class State {
   final double[] jointHeight;
   final double[] jointEnthalpy;
 
-  /** By joint: pressure above the open air at total head [Pa]; kept from the last solve. */
-  final double[] jointPressure;
+  /**
+   * Pressure above the open air [Pa], kept from the last solve: at total head by joint, then by
+   * pocket of air.
+   */
+  final double[] nodePressure;
 
   /** By joint: metal that reached it in this step without a way on yet [m3] and its heat. */
   final double[] landedVolume;
@@ -77,7 +80,7 @@ final class State {
     wet = new boolean[graph.joints()];
     jointHeight = new double[graph.joints()];
     jointEnthalpy = new double[graph.joints()];
-    jointPressure = new double[graph.joints()];
+    nodePressure = new double[2 * graph.joints() + count];
     landedVolume = new double[graph.joints()];
     landedHeat = new double[graph.joints()];
     landedSpeed = new double[graph.joints()];

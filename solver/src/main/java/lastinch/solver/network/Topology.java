@@ -30,16 +30,13 @@ final class Topology {
   /** Settles everything that happened in the step just made. */
   void settle() {
     changed = false;
-    for (Channel c : state.channels) {
-      changed |= startRecedingFromDryJoint(c);
-    }
     for (int round = 0; round < 4 + state.channels.length; round++) {
       boolean again = false;
       for (Channel c : state.channels) {
         again |= closeIfMet(c);
       }
       again |= wetJoints();
-      restLanded();
+      again |= restLanded();
       if (!again) {
         break;
       }
@@ -58,7 +55,7 @@ final class Topology {
     boolean b = c.hasPlugB();
     double inertiaA = a ? c.shape.inertiaAt(c.positionA()) : 0.0;
     double inertiaB = b ? c.shape.inertiaFrom(c.positionB()) : 0.0;
-    if (a && b && c.volumeA > 0.0 && c.volumeB > 0.0) {
+    if (a && b) {
       recorder.meeting(c);
     }
     if (a && !b && c.jointB != Graph.CLOSED) {
@@ -71,6 +68,18 @@ final class Topology {
     c.close(a ? inertiaA : 0.0, b ? inertiaB : 0.0);
     changed = true;
     return true;
+  }
+
+  /** Full channels whose metal draws back from an end in air let go of it; flows are known. */
+  void letGoOfDryEnds() {
+    boolean any = false;
+    for (Channel c : state.channels) {
+      any |= startRecedingFromDryJoint(c);
+    }
+    if (any) {
+      air.relabel();
+      air.beginStep();
+    }
   }
 
   /** A full channel whose end hangs in air lets go when its metal draws back from that end. */
@@ -147,7 +156,7 @@ final class Topology {
   private boolean hasFallingOutlet(int joint) {
     for (int end : state.ends[joint]) {
       Channel c = state.channelOf(end);
-      if (!state.fallsAway(end) || c.frozen) {
+      if (!state.fallsAway(end)) {
         continue;
       }
       boolean hanging = c.full || (State.isEndA(end) ? c.hasPlugA() : c.hasPlugB());
@@ -213,6 +222,9 @@ final class Topology {
     Front front = State.isEndA(end) ? c.frontA : c.frontB;
     front.start();
     front.copyFrom(leading);
+    if (c.shape.role == Role.GATE) {
+      front.origin = c.index;
+    }
     if (State.isEndA(end)) {
       c.volumeA = 0.0;
       c.flowA = flow;
@@ -223,7 +235,8 @@ final class Topology {
   }
 
   /** Metal that landed at a joint which is full by now joins a plug that hangs there. */
-  private void restLanded() {
+  private boolean restLanded() {
+    boolean any = false;
     for (int j = 1; j < state.wet.length; j++) {
       double volume = state.landedVolume[j];
       if (!state.wet[j] || volume <= 0.0) {
@@ -237,12 +250,14 @@ final class Topology {
           boolean down = State.isEndA(end) ? c.fallsTowardsA() : c.fallsTowardsB();
           if (rest > 0.0 && !c.full && hangs(c, end) && (down || pass == 1)) {
             rest -= rest(c, end, rest, h);
+            any |= c.gapClosed();
           }
         }
       }
       state.landedVolume[j] = rest;
       state.landedHeat[j] = rest * h;
     }
+    return any;
   }
 
   private double rest(Channel c, int end, double volume, double h) {
@@ -280,7 +295,7 @@ final class Topology {
       double loss = fromA ? c.losses.intoA() : c.losses.intoB();
       double speed = leg.flow / area;
       double inside =
-          state.jointPressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
+          state.nodePressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
       if (inside < -PULL) {
         makeDry(joint);
         any = true;

@@ -22,8 +22,8 @@ final class WorkAccount {
     for (int i = 0; i < hydraulics.legCount(); i++) {
       Leg leg = hydraulics.leg(i);
       double q = leg.flow;
-      double from = leg.from == Leg.KNOWN ? leg.knownFrom : state.jointPressure[leg.from];
-      double to = leg.to == Leg.KNOWN ? leg.knownTo : state.jointPressure[leg.to];
+      double from = leg.knownFrom + (leg.from == Leg.KNOWN ? 0.0 : state.nodePressure[leg.from]);
+      double to = leg.knownTo + (leg.to == Leg.KNOWN ? 0.0 : state.nodePressure[leg.to]);
       double quadratic = q >= 0.0 ? leg.quadraticForward : leg.quadraticBackward;
       double resist = leg.linear * q + quadratic * q * Math.abs(q);
       friction += Math.abs(resist);

@@ -1,0 +1,223 @@
+package lastinch.solver.network;
+
+import java.util.OptionalDouble;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.physics.Capillary;
+import lastinch.solver.physics.Friction;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.result.PassageRecord.Role;
+
+/** The moving columns of metal of a step with their inertia, weight and losses. */
+final class Legs {
+  /**
+   * Least length of a column that has inertia [m]; keeps the first step of a dry channel finite.
+   */
+  private static final double SHORTEST = 1e-5;
+
+  /** A fresh front drags the metal round it along [Pa s2/m2 over the root of the area]. */
+  private static final double OPENING = 0.8;
+
+  private final State state;
+  private final Air air;
+  private final OptionalDouble frictionFactor;
+  private final boolean openingInertia;
+  private final Leg[] legs;
+  private final double[] oldA;
+  private final double[] oldB;
+  private int legCount;
+  private double dt;
+
+  Legs(State state, Air air, Checking checking) {
+    this.state = state;
+    this.air = air;
+    frictionFactor = checking.frictionFactor();
+    openingInertia = frictionFactor.isEmpty();
+    legs = new Leg[2 * state.channels.length];
+    for (int i = 0; i < legs.length; i++) {
+      legs[i] = new Leg();
+    }
+    oldA = new double[state.channels.length];
+    oldB = new double[state.channels.length];
+  }
+
+  int count() {
+    return legCount;
+  }
+
+  Leg get(int i) {
+    return legs[i];
+  }
+
+  /** Remembers the flows that a step, solved once or more, starts from. */
+  void keepOldFlows() {
+    for (Channel c : state.channels) {
+      oldA[c.index] = c.flowA;
+      oldB[c.index] = c.flowB;
+    }
+  }
+
+  /** Gathers all columns that may move in a step [s]. */
+  void gather(double step) {
+    dt = step;
+    legCount = 0;
+    state.nodePressure[Graph.CUP] =
+        state.cupIsHeld ? state.heldPressure : state.melt.density * Gravity.G * state.cup.level();
+    for (Channel c : state.channels) {
+      if (c.frozen) {
+        c.flowA = 0.0;
+        c.flowB = 0.0;
+      } else if (c.full) {
+        if (c.jointA == Graph.CLOSED || c.jointB == Graph.CLOSED) {
+          c.flowA = 0.0;
+        } else {
+          addLeg(c, 0, null, oldA[c.index]);
+        }
+      } else {
+        addPlug(c, true);
+        addPlug(c, false);
+      }
+    }
+  }
+
+  private void addPlug(Channel c, boolean plugA) {
+    Front front = plugA ? c.frontA : c.frontB;
+    int joint = plugA ? c.jointA : c.jointB;
+    boolean blocked = joint == Graph.CLOSED || front.isStopped();
+    if (!front.isPresent() || blocked) {
+      if (plugA) {
+        c.flowA = 0.0;
+      } else {
+        c.flowB = 0.0;
+      }
+      return;
+    }
+    addLeg(c, plugA ? 1 : -1, front, plugA ? oldA[c.index] : oldB[c.index]);
+  }
+
+  private void addLeg(Channel c, int frontSide, Front front, double flow) {
+    Leg leg = legs[legCount++];
+    leg.channel = c;
+    leg.frontSide = frontSide;
+    leg.front = front;
+    leg.oldFlow = flow;
+    leg.flow = flow;
+    leg.knownFrom = 0.0;
+    leg.knownTo = 0.0;
+    leg.openArea = 0.0;
+    leg.openSide = 0;
+    leg.capillary = 0.0;
+    leg.drawsAtMost = false;
+    leg.from = frontSide < 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointA, -1);
+    leg.to = frontSide > 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointB, 1);
+    measure(leg);
+    if (front != null) {
+      leg.setCapillary();
+    }
+  }
+
+  /** A wet joint's number; known at the cup; a pocket's number where the channel opens into air. */
+  private int joinedAt(Leg leg, int joint, int side) {
+    if (state.wet[joint]) {
+      if (joint == Graph.CUP) {
+        if (side < 0) {
+          leg.knownFrom = state.nodePressure[joint];
+        } else {
+          leg.knownTo = state.nodePressure[joint];
+        }
+        return Leg.KNOWN;
+      }
+      return joint;
+    }
+    Channel c = leg.channel;
+    leg.openSide = side;
+    leg.openArea = side < 0 ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
+    return air.pocketAtJoint(joint);
+  }
+
+  /** Sets inertia, losses, weight and front of a leg from the channel's state. */
+  private void measure(Leg leg) {
+    Channel c = leg.channel;
+    ChannelShape shape = c.shape;
+    double density = state.melt.density;
+    double low = leg.frontSide < 0 ? c.positionB() : 0.0;
+    double high = leg.frontSide > 0 ? c.positionA() : shape.length;
+    if (leg.frontSide > 0 && leg.oldFlow > 0.0) {
+      high = Math.min(shape.length, high + 0.5 * dt * leg.oldFlow / shape.areaAt(high));
+    } else if (leg.frontSide < 0 && leg.oldFlow < 0.0) {
+      low = Math.max(0.0, low + 0.5 * dt * leg.oldFlow / shape.areaAt(low));
+    }
+    double inertia = shape.inertiaAt(high) - shape.inertiaAt(low);
+    leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low));
+    leg.inertia = density * Math.max(inertia, SHORTEST / shape.areaAt(high));
+    if (leg.frontSide != 0) {
+      double at = leg.frontSide > 0 ? high : low;
+      double area = shape.areaAt(at);
+      leg.openArea = area;
+      leg.openSide = leg.frontSide;
+      leg.capillary =
+          state.melt.capillaryStrength == 0.0 || shape.role == Role.SPRUE
+              ? 0.0
+              : Capillary.push(
+                  state.melt.capillaryStrength,
+                  shape.carriedTo(shape.thickness, at),
+                  shape.carriedTo(shape.width, at));
+      if (openingInertia) {
+        leg.inertia += OPENING * density / Math.sqrt(area);
+      }
+    }
+    resist(leg, low, high);
+  }
+
+  private void resist(Leg leg, double low, double high) {
+    Channel c = leg.channel;
+    ChannelShape shape = c.shape;
+    double density = state.melt.density;
+    double headA = 0.5 * density / (shape.faceArea[0] * shape.faceArea[0]);
+    double areaB = shape.faceArea[shape.cells];
+    double headB = 0.5 * density / (areaB * areaB);
+    boolean joinsA = leg.frontSide >= 0 && c.jointA != Graph.CLOSED && state.wet[c.jointA];
+    boolean joinsB = leg.frontSide <= 0 && c.jointB != Graph.CLOSED && state.wet[c.jointB];
+    leg.quadraticForward =
+        (joinsA ? c.losses.intoA() * headA : 0.0) + (joinsB ? c.losses.outOfB() * headB : 0.0);
+    leg.quadraticBackward =
+        (joinsA ? c.losses.outOfA() * headA : 0.0) + (joinsB ? c.losses.intoB() * headB : 0.0);
+    leg.linear = 0.0;
+    int first = shape.cellAt(low);
+    int last = shape.cellAt(high);
+    for (int i = first; i <= last; i++) {
+      double stretch = Math.min(high, (i + 1) * shape.dx) - Math.max(low, i * shape.dx);
+      if (stretch > 0.0) {
+        wallFriction(leg, i, stretch);
+      }
+    }
+  }
+
+  private void wallFriction(Leg leg, int i, double stretch) {
+    Channel c = leg.channel;
+    ChannelShape shape = c.shape;
+    Melt melt = state.melt;
+    double open = c.openShare[i];
+    double area = 0.5 * (shape.faceArea[i] + shape.faceArea[i + 1]) * open;
+    double diameter = shape.hydraulicDiameter[i] * open;
+    if (frictionFactor.isPresent()) {
+      double quadratic =
+          frictionFactor.getAsDouble() * melt.density * stretch / (2.0 * diameter * area * area);
+      leg.quadraticForward += quadratic;
+      leg.quadraticBackward += quadratic;
+      return;
+    }
+    double viscosity = melt.viscosity * c.thickening[i];
+    double speed = Math.abs(leg.oldFlow) / area;
+    double overSpeed =
+        Friction.gradientOverSpeed(
+            melt.density, viscosity, speed, diameter, shape.laminarProduct[i]);
+    double reynolds = melt.density * speed * diameter / viscosity;
+    if (reynolds > Friction.LAMINAR_END) {
+      double quadratic = overSpeed / speed * stretch / (area * area);
+      leg.quadraticForward += quadratic;
+      leg.quadraticBackward += quadratic;
+    } else {
+      leg.linear += overSpeed * stretch / area;
+    }
+  }
+}

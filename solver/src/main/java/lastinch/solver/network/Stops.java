@@ -1,0 +1,117 @@
+package lastinch.solver.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lastinch.solver.result.PassageRecord.Role;
+import lastinch.solver.result.PushBalance;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.Stop;
+import lastinch.solver.result.StopReason;
+
+/** Where metal stands for good at the edge of what stays empty. */
+final class Stops {
+  private final NetworkRun run;
+  private final State state;
+
+  Stops(NetworkRun run) {
+    this.run = run;
+    this.state = run.state;
+  }
+
+  /** Length of the piece's limbs that stays empty [m]. */
+  double missing() {
+    double sum = 0.0;
+    for (Channel c : state.channels) {
+      if (c.shape.role == Role.PIECE) {
+        sum += gap(c);
+      }
+    }
+    return sum;
+  }
+
+  private static double gap(Channel c) {
+    if (c.full) {
+      return 0.0;
+    }
+    double from = c.hasPlugA() ? c.positionA() : 0.0;
+    double to = c.hasPlugB() ? c.positionB() : c.shape.length;
+    return Math.max(0.0, to - from);
+  }
+
+  /** Stops in the piece, or the one that kept metal out of it. */
+  List<Stop> list(double time) {
+    List<Stop> stops = new ArrayList<>();
+    for (Channel c : state.channels) {
+      if (!NetworkRun.isPiece(c.shape) || c.full) {
+        continue;
+      }
+      boolean a = c.hasPlugA() && (c.volumeA > 0.0 || !c.hasPlugB());
+      boolean b = c.hasPlugB() && c.volumeB > 0.0;
+      if (a) {
+        stops.add(stop(c, c.frontA, c.positionA(), ahead(c), time));
+      }
+      if (b) {
+        stops.add(stop(c, c.frontB, c.positionB(), a ? gap(c) : behind(c), time));
+      }
+    }
+    if (stops.isEmpty()) {
+      Channel c = run.ending.leadingChannel();
+      double at = c.full || c.hasPlugA() ? c.positionA() : c.positionB();
+      stops.add(stop(c, c.leadingFront(), at, missing(), time));
+    }
+    return stops;
+  }
+
+  /** Empty length from a channel's plug A on, through empty channels behind its far end [m]. */
+  private double ahead(Channel c) {
+    return gap(c) + (c.hasPlugB() ? 0.0 : emptyBeyond(c, c.jointB));
+  }
+
+  private double behind(Channel c) {
+    return gap(c) + (c.hasPlugA() ? 0.0 : emptyBeyond(c, c.jointA));
+  }
+
+  private double emptyBeyond(Channel from, int joint) {
+    if (joint == Graph.CLOSED || state.wet[joint]) {
+      return 0.0;
+    }
+    double sum = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      boolean empty = !c.full && !c.hasPlugA() && !c.hasPlugB();
+      if (c != from && empty && c.shape.role == Role.PIECE) {
+        sum += c.shape.length + emptyBeyond(c, State.isEndA(end) ? c.jointB : c.jointA);
+      }
+    }
+    return sum;
+  }
+
+  private Stop stop(Channel c, Front front, double at, double missing, double time) {
+    StopReason reason = run.ending.reason(c, front);
+    Optional<Spot> closed = Optional.empty();
+    if (reason == StopReason.FROZE_UPSTREAM) {
+      Optional<Channel> frozen = c.frozen ? Optional.of(c) : run.ending.frozenOnTheWay();
+      closed =
+          frozen.map(
+              f ->
+                  new Spot(
+                      Layout.limbOf(f.shape),
+                      run.recorder.offset(f) + (f.frozenCell + 0.5) * f.shape.dx));
+    }
+    return new Stop(
+        Layout.limbOf(c.shape),
+        run.recorder.offset(c) + at,
+        missing,
+        time,
+        reason,
+        closed,
+        state.melt.table.temperature(front.enthalpy),
+        state.melt.table.solid(front.enthalpy),
+        new PushBalance(
+            run.work.weightOver(c.shape.heightAt(at)),
+            run.work.friction(),
+            run.ending.capillaryAt(c),
+            run.air.overpressure(c)));
+  }
+}
