@@ -50,6 +50,24 @@ final class TimeLine {
     page.blank();
   }
 
+  /** Where and how the metal ended, in a few words. */
+  static String ending(Scene scene) {
+    String time = scene.figures().seconds(scene.result().outcome().time());
+    if (scene.result().outcome() instanceof Outcome.Filled) {
+      return scene.say("ending.filled", "time", time);
+    }
+    if (scene.stop().isEmpty()) {
+      return scene.say("ending.unfinished", "time", time);
+    }
+    Stop stop = scene.stop().get();
+    return scene.say(
+        "ending." + Reasons.key(stop.reason()),
+        "place",
+        scene.place(new Spot(stop.passage(), stop.at())),
+        "time",
+        scene.figures().seconds(stop.time()));
+  }
+
   private void pour() {
     Figures figures = scene.figures();
     Metal metal = scene.pourCase().metal();

@@ -30,8 +30,17 @@ final class VerdictLines {
     page.blank();
   }
 
-  /** The verdict in one sentence. */
+  /** The verdict in one sentence, with what a filled piece still suffers from. */
   static String sentence(Scene scene) {
+    return sentence(scene, second(scene));
+  }
+
+  /** The verdict and no more. */
+  static String bare(Scene scene) {
+    return sentence(scene, "").strip();
+  }
+
+  private static String sentence(Scene scene, String second) {
     PourResult result = scene.result();
     Figures figures = scene.figures();
     if (result.outcome() instanceof Outcome.Cancelled c) {
@@ -50,7 +59,7 @@ final class VerdictLines {
               "heat",
               figures.percent(result.margin().heat()),
               "second",
-              second(scene));
+              second);
     };
   }
 
