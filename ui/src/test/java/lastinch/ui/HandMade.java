@@ -263,7 +263,7 @@ public final class HandMade {
 
   public static PourResult cancelled() {
     return result(
-        new Outcome.Cancelled(1.2),
+        new Outcome.Cancelled(1.6),
         0.3,
         0.1,
         FlowLimit.HAND,
@@ -277,7 +277,7 @@ public final class HandMade {
 
   public static PourResult brokeDown() {
     return result(
-        new Outcome.BrokeDown(1.2, "piece at 0.1 m", "temperature", "not finite"),
+        new Outcome.BrokeDown(1.6, "piece at 0.1 m", "temperature", "not finite"),
         0.3,
         0.1,
         FlowLimit.HAND,

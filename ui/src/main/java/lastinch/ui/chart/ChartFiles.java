@@ -21,6 +21,7 @@ import lastinch.ui.words.Sentences;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -34,6 +35,8 @@ public final class ChartFiles {
   private final Map<String, JFreeChart> charts = new LinkedHashMap<>();
 
   public ChartFiles(PouredPlan plan, Sentences sentences, Figures figures) {
+    // Otherwise words along an upright axis would be outlines, not text.
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
     charts.put("front", FrontChart.of(plan, sentences, figures));
     charts.put("race", RaceChart.of(plan, sentences, figures));
   }

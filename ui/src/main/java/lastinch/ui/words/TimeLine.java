@@ -126,8 +126,12 @@ final class TimeLine {
     return scene.stop().filter(s -> s.passage().equals(channel)).isPresent();
   }
 
-  private static String noise(GateRecord gate) {
-    if (gate.peakSpeed() > QUIET) {
+  private String noise(GateRecord gate) {
+    boolean told =
+        scene.result().findings().stream()
+            .filter(f -> f.kind() == Finding.Kind.GATE_SPLASHES)
+            .anyMatch(f -> f.where().filter(w -> w.passage().equals(gate.name())).isPresent());
+    if (told || gate.peakSpeed() > QUIET) {
       return "happens.gate.loud";
     }
     return gate.peakSpeed() > ONLY_JUST * QUIET ? "happens.gate.onlyJust" : "happens.gate.quiet";

@@ -2,6 +2,7 @@ package lastinch.ui.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -118,8 +119,8 @@ class ChartFilesTest {
     // Three to one is the least for parts of a picture: W3C, WCAG 2.1, criterion 1.4.11; here it
     // only helps the strokes, which differ by themselves.
     assertThat(contrast(Look.INK, Look.SECOND_INK)).isGreaterThan(2.5);
-    assertThat(((java.awt.BasicStroke) Look.METAL).getDashArray()).isNull();
-    assertThat(((java.awt.BasicStroke) Look.FREEZING).getDashArray()).isNotNull();
+    assertThat(((BasicStroke) Look.METAL).getDashArray()).isNull();
+    assertThat(((BasicStroke) Look.FREEZING).getDashArray()).isNotNull();
   }
 
   private static double contrast(Color one, Color other) {
