@@ -2,7 +2,11 @@
 module lastinch.ui {
   requires lastinch.cases;
   requires info.picocli;
+  requires java.desktop;
+  requires java.xml;
   requires me.tongfei.progressbar;
+  requires org.apache.xmlgraphics.batik.svggen;
+  requires org.jfree.jfreechart;
 
   opens lastinch.ui.cli to
       info.picocli;

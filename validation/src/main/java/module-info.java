@@ -2,4 +2,5 @@
 module lastinch.validation {
   requires lastinch.cases;
   requires commons.math3;
+  requires jmh.core;
 }

@@ -233,7 +233,7 @@ public final class HandMade {
   /** Fills with heat to spare. */
   public static PourResult filled(double heatToSpare, List<Finding> findings) {
     return result(
-        new Outcome.Filled(1.4),
+        new Outcome.Filled(1.41),
         1.0,
         LENGTH,
         FlowLimit.HAND,
@@ -247,7 +247,7 @@ public final class HandMade {
 
   public static PourResult roundedEdges() {
     return result(
-        new Outcome.Filled(1.4),
+        new Outcome.Filled(1.41),
         1.0,
         LENGTH,
         FlowLimit.HAND,
@@ -263,7 +263,7 @@ public final class HandMade {
 
   public static PourResult cancelled() {
     return result(
-        new Outcome.Cancelled(1.2),
+        new Outcome.Cancelled(1.6),
         0.3,
         0.1,
         FlowLimit.HAND,
@@ -277,7 +277,7 @@ public final class HandMade {
 
   public static PourResult brokeDown() {
     return result(
-        new Outcome.BrokeDown(1.2, "piece at 0.1 m", "temperature", "not finite"),
+        new Outcome.BrokeDown(1.6, "piece at 0.1 m", "temperature", "not finite"),
         0.3,
         0.1,
         FlowLimit.HAND,
@@ -389,7 +389,15 @@ public final class HandMade {
             0.9,
             1.25,
             reach > 0.0 ? 0.04 : 0.0),
-        channel("piece", PassageRecord.Role.PIECE, LENGTH, 0.034, 0.006, 1.3, 1.9, reach));
+        channel(
+            "piece",
+            PassageRecord.Role.PIECE,
+            LENGTH,
+            0.034,
+            0.006,
+            1.3,
+            reach < LENGTH ? 1.9 : 1.4,
+            reach));
   }
 
   private static PassageRecord channel(
@@ -418,7 +426,7 @@ public final class HandMade {
               ? from + (to - from) * (wet > 0 ? at[i] / wet : 0)
               : Double.POSITIVE_INFINITY;
       heat[i] = ZERO_C + (tapers ? 999 - 49 * share * length / Math.max(wet, 1e-3) : 1060);
-      freeze[i] = tapers ? 3.2 - 1.94 * share * LENGTH / 0.320 : 6.0;
+      freeze[i] = tapers ? (wet < LENGTH ? 3.2 - 1.94 * share : 3.4 - 1.3 * share) : 6.0;
     }
     double[] zero = new double[CELLS];
     double[] speed = new double[CELLS];
@@ -443,7 +451,21 @@ public final class HandMade {
       "piece",
       "piece"
     };
-    double[] time = {0.0, 0.3, 0.4, 0.7, 0.8, 0.85, 0.9, 1.25, 1.3, 1.45, 1.65, 1.9};
+    double late = reach < LENGTH ? 0.0 : 0.5;
+    double[] time = {
+      0.0,
+      0.3,
+      0.4,
+      0.7,
+      0.8,
+      0.85,
+      0.9,
+      1.25,
+      1.3,
+      1.45 - 0.2 * late,
+      1.65 - 0.54 * late,
+      1.9 - late
+    };
     double[] at = {
       0.0, 0.12, 0.0, 0.06, 0.0, 0.015, 0.0, 0.04, 0.0, reach * 0.4, reach * 0.75, reach
     };

@@ -8,6 +8,10 @@ import lastinch.validation.flow.LossChainStudy;
 import lastinch.validation.flow.SprueStudy;
 import lastinch.validation.metal.ContractionStudy;
 import lastinch.validation.metal.FreezingCurveStudy;
+import lastinch.validation.pour.DryPipeStudy;
+import lastinch.validation.pour.FluidityStudy;
+import lastinch.validation.pour.HandPourStudy;
+import lastinch.validation.pour.HotRunStudy;
 import lastinch.validation.wall.FlaskRodStudy;
 import lastinch.validation.wall.FreezingFrontStudy;
 import lastinch.validation.wall.FreezingRangeStudy;
@@ -35,6 +39,10 @@ public final class Studies {
         new FrictionStudy(),
         new CapillaryStudy(),
         new AirStudy(),
+        new DryPipeStudy(),
+        new FluidityStudy(),
+        new HotRunStudy(),
+        new HandPourStudy(),
         new FreezingCurveStudy(),
         new ContractionStudy());
   }

@@ -22,7 +22,7 @@ final class MetalWords {
           may("crucible", new Kind.Free(), "one of your shop file's crucibles").orUnknown(),
           may(
                   "reads",
-                  Amount.of(Dimension.HEAT, "50 degC", "1800 degC").banded(),
+                  Amount.of(Dimension.HEAT, "50 degC", "2200 degC").banded(),
                   "the last reading before you pour")
               .orUnknown()
               .twins("reading", "temperature"),

@@ -109,8 +109,9 @@ public final class PartCheck {
     List<String> candidates = new ArrayList<>();
     for (Word word : part.words()) {
       candidates.add(word.key());
+      candidates.addAll(word.twins());
     }
-    Optional<String> near = NearestWord.of(key, candidates);
+    Optional<String> near = NearestWord.of(key, candidates).flatMap(part::word).map(Word::key);
     if (near.isPresent()) {
       problems.add(entry.keySpan(), "No such word here", near.get());
       return;

@@ -1,7 +1,9 @@
 package lastinch.cases.plan;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,8 +23,18 @@ final class Bench {
     this.folder = folder;
   }
 
+  /** The flat feather without a shop file. */
   static String flat() {
-    return demo("feather-sand-flat.yaml").replace("shop: shop.yaml", "#");
+    return text("feather-sand-flat.yaml").replace("shop: shop.yaml", "#");
+  }
+
+  /** A text that stands beside this class and stays when the demo changes. */
+  static String text(String name) {
+    try (InputStream in = Bench.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static String demo(String name) {
@@ -31,6 +43,19 @@ final class Bench {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Reads one of the texts beside this class, which are all written out first. */
+  ReadResult readText(String name) {
+    for (String each :
+        List.of(
+            "shop.yaml",
+            "feather-sand-flat.yaml",
+            "feather-sand-upright.yaml",
+            "feather-investment-hot.yaml")) {
+      write(each, text(each));
+    }
+    return CaseReader.read(folder.resolve(name), MATERIALS);
   }
 
   Path write(String name, String text) {

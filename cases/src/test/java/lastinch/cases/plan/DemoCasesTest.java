@@ -31,9 +31,6 @@ class DemoCasesTest {
     Plan plan = plan("feather-sand-flat.yaml");
     assertThat(plan.pourCase().piece().limbs().get(0).length()).isEqualTo(0.32);
     assertThat(plan.pourCase().gating().gates()).hasSize(1);
-    assertThat(plan.pourCase().metal().reading().low()).isEqualTo(1408.15);
-    assertThat(plan.pourCase().metal().melted()).isEqualTo(1.1);
-    assertThat(plan.pourCase().pour().emptySeconds()).hasValue(5.0);
     assertThat(plan.want().heatToSpare()).hasValue(0.2);
     assertThat(plan.needs()).isEmpty();
     assertThat(plan.isCheck()).isFalse();

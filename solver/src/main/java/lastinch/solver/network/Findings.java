@@ -37,6 +37,7 @@ final class Findings {
     metal();
     sprue();
     gates();
+    fronts();
     falls();
     puddles();
     air();
@@ -122,6 +123,26 @@ final class Findings {
             "limit",
             limit);
       }
+    }
+  }
+
+  /** Fronts that ran through the piece faster than their surface holds together. */
+  private void fronts() {
+    double limit = splashSpeed();
+    double fastest = run.melt.water ? Double.POSITIVE_INFINITY : limit;
+    Optional<Spot> where = Optional.empty();
+    for (Channel c : run.state.channels) {
+      for (int i = 0; NetworkRun.isPiece(c.shape) && i < c.shape.cells; i++) {
+        int cell = c.firstCell + i;
+        boolean reached = Double.isFinite(run.recorder.arrivalTime[cell]);
+        if (reached && run.recorder.arrivalSpeed[cell] > fastest) {
+          fastest = run.recorder.arrivalSpeed[cell];
+          where = Optional.of(new Spot(c.shape.name, (i + 0.5) * c.shape.dx));
+        }
+      }
+    }
+    if (where.isPresent()) {
+      add(Kind.FRONT_SPLASHES, Severity.NOTE, where, "speed", fastest, "limit", limit);
     }
   }
 

@@ -16,6 +16,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ResultJson;
 import lastinch.ui.words.AssumedText;
@@ -170,6 +171,14 @@ final class PourCommand implements Callable<Integer> {
     folder.add(
         "result.json",
         f -> Files.writeString(f, ResultJson.of(plan) + "\n", StandardCharsets.US_ASCII));
+    ChartFiles charts = new ChartFiles(plan, sentences, figures);
+    for (String chart : charts.names()) {
+      if (stopper.stopRequested()) {
+        return;
+      }
+      folder.add(chart + ".png", f -> charts.png(chart, f));
+      folder.add(chart + ".svg", f -> charts.svg(chart, f));
+    }
     if (stopper.stopRequested()) {
       return;
     }

@@ -21,21 +21,24 @@ public final class AssumedText {
     List<String> lines = new ArrayList<>();
     for (Assumed one : assumed) {
       Band band = one.band();
-      String key = one.said() ? "assumed.said" : "assumed.absent";
-      String value = figures.shown(one.dimension(), band.value());
+      String line =
+          sentences.say(
+              one.said() ? "assumed.said" : "assumed.absent",
+              "what",
+              one.words(),
+              "value",
+              figures.shown(one.dimension(), band.value()));
       lines.add(
           band.isOpen()
-              ? sentences.say(
-                  key + ".banded",
-                  "what",
-                  one.words(),
-                  "value",
-                  value,
-                  "low",
-                  figures.shown(one.dimension(), band.low()),
-                  "high",
-                  figures.shown(one.dimension(), band.high()))
-              : sentences.say(key, "what", one.words(), "value", value));
+              ? line
+                  + " "
+                  + sentences.say(
+                      "assumed.range",
+                      "low",
+                      figures.shownBare(one.dimension(), band.low()),
+                      "high",
+                      figures.shownBare(one.dimension(), band.high()))
+              : line);
     }
     return lines;
   }

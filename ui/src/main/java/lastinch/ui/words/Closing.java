@@ -16,12 +16,21 @@ final class Closing {
   private Closing() {}
 
   static void add(Page page, Scene scene) {
-    listed(page, scene, "label.assumed", scene.plan().assumed());
+    assumed(page, scene);
     listed(page, scene, "label.noted", scene.plan().noted());
     leftOut(page, scene);
     page.blank();
     next(page, scene);
     care(page, scene);
+  }
+
+  /** Usual figures; their ranges hold nine times in ten, as the heading says. */
+  private static void assumed(Page page, Scene scene) {
+    if (!scene.plan().assumed().isEmpty()) {
+      List<String> lines = new ArrayList<>(List.of(scene.say("assumed.heading")));
+      lines.addAll(scene.plan().assumed());
+      listed(page, scene, "label.assumed", lines);
+    }
   }
 
   private static void listed(Page page, Scene scene, String name, List<String> lines) {
@@ -36,9 +45,6 @@ final class Closing {
     List<String> things = new ArrayList<>();
     if (scene.result().edges().isEmpty()) {
       things.add(scene.say("left.edge"));
-    }
-    if (!scene.lapsKnown()) {
-      things.add(scene.say("left.laps"));
     }
     if (scene.finding(Finding.Kind.BOSS_UNFED).isEmpty()) {
       things.add(scene.say("left.pits"));
@@ -63,7 +69,11 @@ final class Closing {
           label, scene.say("next.variant", "file", file, "levers", String.join(", ", words)));
       label = "";
     }
-    page.line(Page.pad(label, Page.LABEL) + scene.say("next.charts", "file", file));
+    if (Verdict.of(scene.result()).isEmpty()) {
+      return;
+    }
+    page.entry(label, scene.say("next.charts"));
+    page.line(" ".repeat(Page.LABEL + 2) + scene.say("next.charts.command", "file", file));
   }
 
   /** Names of the levers worth a try, most direct first. */

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.cases.units.Unit;
 
 /**
  * Numbers as a person reads them off a ruler, a meter or a kitchen scale. The same on every
@@ -49,6 +50,13 @@ public final class Figures {
     }
     String sign = sixteenths < 0 && inches == 0 ? "-" : "";
     return sign + (inches == 0 ? "" : inches + " ") + rest + "/" + under;
+  }
+
+  /** A length [m] that is not known to the millimetre: {@code 1150 mm}. */
+  public String roughly(double metres) {
+    double value = length(metres);
+    double step = metric() ? (value < 100.0 ? 5.0 : 10.0) : (value < 4.0 ? 0.25 : 0.5);
+    return trimmed(Math.rint(value / step) * step, 2) + " " + lengthUnit();
   }
 
   /** Whether a length [m] is too small for a ruler to show. */
@@ -120,13 +128,24 @@ public final class Figures {
 
   /** Any kind of value in the unit people see, to three figures. */
   public String shown(Dimension dimension, double si) {
-    double value = units.unit(dimension).fromSi(si);
-    if (dimension == Dimension.HEAT || dimension == Dimension.HEAT_DIFFERENCE) {
-      return whole(value) + " " + units.unit(dimension).symbol();
-    }
+    return (shownBare(dimension, si) + " " + unit(dimension).symbol()).strip();
+  }
+
+  /** The same without its unit. */
+  public String shownBare(Dimension dimension, double si) {
+    double value = unit(dimension).fromSi(si);
     double size = Math.abs(value);
-    int decimals = size >= 100.0 || size == 0.0 ? 0 : 2 - (int) Math.floor(Math.log10(size));
-    return (trimmed(value, Math.max(0, decimals)) + " " + units.unit(dimension).symbol()).strip();
+    boolean degrees = dimension == Dimension.HEAT || dimension == Dimension.HEAT_DIFFERENCE;
+    if (degrees || size >= 100.0 || size == 0.0) {
+      return whole(value);
+    }
+    return trimmed(value, Math.max(0, 2 - (int) Math.floor(Math.log10(size))));
+  }
+
+  private Unit unit(Dimension dimension) {
+    return dimension == Dimension.COOLING_RATE && !metric()
+        ? dimension.unit("degF/s").orElseThrow()
+        : units.unit(dimension);
   }
 
   /** A whole number. */

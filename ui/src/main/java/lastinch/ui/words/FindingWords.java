@@ -2,6 +2,7 @@ package lastinch.ui.words;
 
 import java.util.Map;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.PassageRecord;
 
 /** A finding as half a sentence. */
 final class FindingWords {
@@ -88,10 +89,8 @@ final class FindingWords {
     if (finding.where().isEmpty()) {
       return scene.say("watch.somewhere");
     }
-    return switch (scene
-        .role(finding.where().get().passage())
-        .orElse(lastinch.solver.result.PassageRecord.Role.PIECE)) {
-      case PIECE -> scene.place(finding.where().get());
+    return switch (scene.role(finding.where().get().passage()).orElse(PassageRecord.Role.PIECE)) {
+      case PIECE -> scene.say("watch.piece", "place", scene.place(finding.where().get()));
       default -> scene.say("watch.channel", "channel", finding.where().get().passage());
     };
   }

@@ -5,9 +5,9 @@ import lastinch.solver.result.GateRecord;
 
 /** What each gate did, one line a gate. */
 final class GateTable {
-  private static final int NAME = 18;
-  private static final int FIRST = 14;
-  private static final int SPEED = 12;
+  private static final int NAME = 17;
+  private static final int FIRST = 13;
+  private static final int SPEED = 11;
   private static final int CLOSES = 20;
 
   private GateTable() {}

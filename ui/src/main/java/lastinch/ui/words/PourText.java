@@ -39,6 +39,16 @@ public final class PourText {
     return plain(page.lines());
   }
 
+  /** The verdict as one line, for a picture. */
+  public String headline(PouredPlan plan) {
+    return PlainLetters.of(VerdictLines.bare(new Scene(plan, sentences, figures)));
+  }
+
+  /** Where and how the metal ended, in a few words. */
+  public String ending(PouredPlan plan) {
+    return PlainLetters.of(TimeLine.ending(new Scene(plan, sentences, figures)));
+  }
+
   private static List<String> plain(List<String> lines) {
     List<String> out = new ArrayList<>();
     for (String line : lines) {

@@ -14,7 +14,8 @@ import lastinch.solver.result.Spot;
 
 /** Edge, laps, meetings, boss, flask, weights: one labelled line each. */
 final class Remarks {
-  private static final double PLAIN = 0.6;
+  /** Lap index from which a line is plain to see [-]; our own threshold. */
+  static final double PLAIN = 0.6;
 
   /** Less than a kitchen scale shows [kg]. */
   private static final double WEIGHED = 1e-3;
@@ -51,7 +52,7 @@ final class Remarks {
   }
 
   private static void laps(Page page, Scene scene) {
-    if (!scene.lapsKnown()) {
+    if (!(scene.result().reach() > 0.0)) {
       return;
     }
     List<String> parts = new ArrayList<>();

@@ -17,9 +17,6 @@ final class RulerStrip {
   private static final int PIECE = 56;
   private static final char BLANK = ' ';
 
-  /** Lap index from which a line is plain to see [-]. */
-  private static final double PLAIN = 0.6;
-
   private final Scene scene;
   private final int origin;
   private final char[] strip;
@@ -88,14 +85,14 @@ final class RulerStrip {
     boolean filled = scene.result().outcome() instanceof Outcome.Filled;
     int end = filled ? strip.length - 2 : column(reach);
     Arrays.fill(strip, origin, end + 1, '=');
-    keys.add(scene.lapsKnown() ? "strip.key.clean" : "strip.key.metal");
+    keys.add("strip.key.clean");
     boolean faint = false;
     boolean plain = false;
     for (LapStretch lap : scene.result().laps()) {
       if (scene.role(lap.passage()).orElse(PassageRecord.Role.PIECE) != PassageRecord.Role.PIECE) {
         continue;
       }
-      boolean worst = lap.worstIndex() >= PLAIN;
+      boolean worst = lap.worstIndex() >= Remarks.PLAIN;
       plain |= worst;
       faint |= !worst;
       int from = Math.min(column(scene.onRuler(lap.passage(), lap.from())), end);

@@ -73,21 +73,6 @@ final class Scene {
     return result().findings().stream().filter(f -> f.kind() == kind).findFirst();
   }
 
-  /** Whether lap lines were worked out at all. */
-  boolean lapsKnown() {
-    if (!result().laps().isEmpty()) {
-      return true;
-    }
-    for (PassageRecord passage : result().passages()) {
-      for (int cell = 0; cell < passage.size(); cell++) {
-        if (passage.reached(cell) && passage.lapIndex(cell) > 0.0) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
   /** Distance on the piece's ruler [m] of a place in a channel. */
   double onRuler(String channel, double at) {
     return channel(channel).map(p -> p.start() + at).orElse(at);

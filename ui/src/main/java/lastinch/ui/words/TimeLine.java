@@ -50,6 +50,24 @@ final class TimeLine {
     page.blank();
   }
 
+  /** Where and how the metal ended, in a few words. */
+  static String ending(Scene scene) {
+    String time = scene.figures().seconds(scene.result().outcome().time());
+    if (scene.result().outcome() instanceof Outcome.Filled) {
+      return scene.say("ending.filled", "time", time);
+    }
+    if (scene.stop().isEmpty()) {
+      return scene.say("ending.unfinished", "time", time);
+    }
+    Stop stop = scene.stop().get();
+    return scene.say(
+        "ending." + Reasons.key(stop.reason()),
+        "place",
+        scene.place(new Spot(stop.passage(), stop.at())),
+        "time",
+        scene.figures().seconds(stop.time()));
+  }
+
   private void pour() {
     Figures figures = scene.figures();
     Metal metal = scene.pourCase().metal();
@@ -108,8 +126,12 @@ final class TimeLine {
     return scene.stop().filter(s -> s.passage().equals(channel)).isPresent();
   }
 
-  private static String noise(GateRecord gate) {
-    if (gate.peakSpeed() > QUIET) {
+  private String noise(GateRecord gate) {
+    boolean told =
+        scene.result().findings().stream()
+            .filter(f -> f.kind() == Finding.Kind.GATE_SPLASHES)
+            .anyMatch(f -> f.where().filter(w -> w.passage().equals(gate.name())).isPresent());
+    if (told || gate.peakSpeed() > QUIET) {
       return "happens.gate.loud";
     }
     return gate.peakSpeed() > ONLY_JUST * QUIET ? "happens.gate.onlyJust" : "happens.gate.quiet";

@@ -1,11 +1,10 @@
 package lastinch.ui.words;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -30,8 +29,17 @@ final class VerdictLines {
     page.blank();
   }
 
-  /** The verdict in one sentence. */
+  /** The verdict in one sentence, with what a filled piece still suffers from. */
   static String sentence(Scene scene) {
+    return sentence(scene, second(scene));
+  }
+
+  /** The verdict and no more. */
+  static String bare(Scene scene) {
+    return sentence(scene, "").strip();
+  }
+
+  private static String sentence(Scene scene, String second) {
     PourResult result = scene.result();
     Figures figures = scene.figures();
     if (result.outcome() instanceof Outcome.Cancelled c) {
@@ -50,7 +58,7 @@ final class VerdictLines {
               "heat",
               figures.percent(result.margin().heat()),
               "second",
-              second(scene));
+              second);
     };
   }
 
@@ -103,10 +111,22 @@ final class VerdictLines {
   /** What a filled piece still suffers from: a full mould is not yet a good casting. */
   private static String second(Scene scene) {
     List<Finding> findings = scene.result().findings();
-    return Stream.of(Finding.Severity.SERIOUS, Finding.Severity.WATCH)
-        .flatMap(s -> findings.stream().filter(f -> f.severity() == s))
-        .min(Comparator.comparingInt(f -> f.severity() == Finding.Severity.SERIOUS ? 0 : 1))
+    Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
+    Optional<LapStretch> plain =
+        scene.result().laps().stream().filter(l -> l.worstIndex() >= Remarks.PLAIN).findFirst();
+    if (serious.isEmpty() && plain.isPresent()) {
+      return scene.say(
+          "verdict.second.laps",
+          "from",
+          scene.figures().ruler(scene.onRuler(plain.get().passage(), plain.get().from())));
+    }
+    return serious
+        .or(() -> first(findings, Finding.Severity.WATCH))
         .map(f -> scene.say("short." + f.kind().name()))
         .orElseGet(() -> scene.say("verdict.second.none"));
+  }
+
+  private static Optional<Finding> first(List<Finding> findings, Finding.Severity severity) {
+    return findings.stream().filter(f -> f.severity() == severity).findFirst();
   }
 }

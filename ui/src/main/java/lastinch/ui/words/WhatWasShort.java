@@ -43,7 +43,9 @@ final class WhatWasShort {
         && !scene.figures().vanishes(margin.distance().getAsDouble())) {
       String beyond =
           scene.say(
-              "spare.distance", "distance", scene.figures().ruler(margin.distance().getAsDouble()));
+              "spare.distance",
+              "distance",
+              scene.figures().roughly(margin.distance().getAsDouble()));
       indented(page, beyond + " " + limit);
     } else {
       indented(page, limit);
@@ -141,10 +143,12 @@ final class WhatWasShort {
     if (sprue.isPresent()) {
       text +=
           " "
-              + scene.say(
-                  "held.sprueNotFull",
-                  "standing",
-                  scene.figures().ruler(scene.result().sprueStanding()));
+              + (scene.figures().vanishes(scene.result().sprueStanding())
+                  ? scene.say("held.sprueNeverStands")
+                  : scene.say(
+                      "held.sprueNotFull",
+                      "standing",
+                      scene.figures().ruler(scene.result().sprueStanding())));
     }
     indented(page, text);
   }

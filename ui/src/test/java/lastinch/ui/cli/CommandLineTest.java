@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -78,6 +79,7 @@ class CommandLineTest {
             false,
             Optional.empty(),
             Optional.empty(),
+            Map.of(),
             Optional.empty()),
         List.of(
             new Problem("feather.yaml", 3, 5, "width", "width is read as wide", Optional.empty())));
@@ -251,7 +253,7 @@ class CommandLineTest {
   void aBreakdownPrintsWhatThereIsAndEndsWithFour() {
     assertThat(run(new Ready(sound(), HandMade::brokeDown), "pour", "feather.yaml"))
         .isEqualTo(Exit.BROKE_DOWN);
-    assertThat(printed()).contains("NO VERDICT. The sum lost its footing at 1.2 s");
+    assertThat(printed()).contains("NO VERDICT. The sum lost its footing at 1.6 s");
   }
 
   @Test
@@ -259,7 +261,7 @@ class CommandLineTest {
     String target = folder.resolve("pictures").toString();
     assertThat(run(new Ready(sound(), HandMade::cancelled), "pour", "f.yaml", "--out", target))
         .isEqualTo(Exit.CANCELLED);
-    assertThat(printed()).contains("STOPPED BY YOU at 1.2 s.");
+    assertThat(printed()).contains("STOPPED BY YOU at 1.6 s.");
     assertThat(left()).isEmpty();
   }
 

@@ -103,12 +103,15 @@ class EveryTestRunsTest {
           || (owner.startsWith("com.tngtech.archunit.lang.") && access.getName().equals("check"))) {
         return true;
       }
-      boolean ours = owner.startsWith("lastinch.");
-      if (ours && calls(access, seen)) {
+      if (isTestCode(access.getTargetOwner()) && calls(access, seen)) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean isTestCode(JavaClass type) {
+    return type.getSource().map(s -> s.getUri().getPath().contains("/test-classes/")).orElse(false);
   }
 
   private static boolean calls(JavaAccess<?> access, Set<String> seen) {
@@ -124,7 +127,7 @@ class EveryTestRunsTest {
       public void check(JavaMethod method, ConditionEvents events) {
         events.add(
             new SimpleConditionEvent(
-                method, condition.test(method), method.getFullName() + " does not " + what));
+                method, condition.test(method), method.getFullName() + " should " + what));
       }
     };
   }

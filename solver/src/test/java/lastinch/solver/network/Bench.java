@@ -1,0 +1,64 @@
+package lastinch.solver.network;
+
+import java.util.List;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.result.PassageRecord.Role;
+import lastinch.solver.run.SampleJob;
+
+/** One full channel between a cup kept at its level and an open end, without the rest of a run. */
+final class Bench {
+  final State state;
+  final Hydraulics hydraulics;
+  final Transport transport;
+  final Channel channel;
+  final double density;
+
+  private Bench(PourCase job, ChannelShape shape, Graph.EndLosses losses) {
+    Graph graph = new Graph(List.of(shape), List.of(new Graph.Link(0, 1, losses)), 2, List.of());
+    Melt melt = new Melt(job, 300.0);
+    PouringCup cup =
+        new PouringCup(job.pour(), job.gating().cup(), melt.density, 1.0, 1.0, 1e-4, 0.0);
+    state = new State(job, graph, melt, cup);
+    density = melt.density;
+    Air air = new Air(state, job);
+    hydraulics = new Hydraulics(state, air, job.checking());
+    transport = new Transport(state);
+    channel = state.channels[0];
+    state.wet[Graph.CUP] = true;
+    state.cupIsHeld = true;
+    state.heldPressure = density * Gravity.G * job.checking().cupKeptAt().orElse(0.0);
+    channel.close(1.0, 0.0);
+    System.arraycopy(shape.volume, 0, channel.wet, 0, shape.cells);
+  }
+
+  /** A full channel of given sections under a head [m], without friction. */
+  static Bench full(
+      double length,
+      double fall,
+      double longest,
+      double head,
+      double entryLoss,
+      java.util.function.DoubleFunction<SectionShape> section) {
+    PourCase job =
+        SampleJob.plate(1.0, 0.002)
+            .checking(SampleJob.Options.bare().friction(0.0).cupKeptAt(head))
+            .build();
+    ChannelShape shape =
+        new ChannelShape("pipe", Role.RUNNER, length, 0.0, fall, 0.0, longest, section, s -> 300.0);
+    return new Bench(job, shape, new Graph.EndLosses(entryLoss, 1.0, 0.0, 0.0));
+  }
+
+  /** Solves the flows of one step [s]. */
+  void flow(double dt) {
+    hydraulics.keepOldFlows();
+    hydraulics.solve(dt);
+    state.time += dt;
+  }
+
+  /** Distance a run's front has gone when it first passes a time, or the reverse, by a line. */
+  static double between(double x0, double y0, double x1, double y1, double x) {
+    return y0 + (y1 - y0) * (x - x0) / (x1 - x0);
+  }
+}

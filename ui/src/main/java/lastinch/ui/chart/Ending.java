@@ -1,0 +1,25 @@
+package lastinch.ui.chart;
+
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.StopReason;
+
+/** Shape of the end of the metal. */
+final class Ending {
+  private Ending() {}
+
+  static Pens.Lip of(PourResult result) {
+    if (result.outcome() instanceof Outcome.Filled) {
+      return Pens.Lip.FULL;
+    }
+    if (result.stops().isEmpty()) {
+      return Pens.Lip.LEVEL;
+    }
+    StopReason reason = result.stops().get(0).reason();
+    return switch (reason) {
+      case NO_METAL -> Pens.Lip.LEVEL;
+      case AIR -> Pens.Lip.RAGGED;
+      case SLUSH, SKIN, FROZE_UPSTREAM, CAPILLARITY -> Pens.Lip.ROUNDED;
+    };
+  }
+}

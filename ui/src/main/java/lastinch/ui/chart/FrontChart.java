@@ -1,0 +1,133 @@
+package lastinch.ui.chart;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import lastinch.solver.result.FrontTrack;
+import lastinch.solver.result.PassageRecord;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.PourText;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Sentences;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
+
+/** Way of the leading metal from the sprue to where it ends, against time. */
+final class FrontChart {
+  private static final double NAME_INSET = 8.0;
+  private static final double NAME_TALL = 14.0;
+  private static final double ROOM = 1.18;
+
+  private final PouredPlan plan;
+  private final Sentences sentences;
+  private final Figures figures;
+  private final List<PassageRecord> way;
+  private final double[] time;
+  private final double[] distance;
+
+  private FrontChart(PouredPlan plan, Sentences sentences, Figures figures) {
+    this.plan = plan;
+    this.sentences = sentences;
+    this.figures = figures;
+    this.way = way(plan);
+    FrontTrack track = plan.result().track();
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < track.size(); i++) {
+      double start = start(track.passage(i));
+      if (start >= 0.0) {
+        points.add(new double[] {track.time(i), figures.length(start + track.at(i))});
+      }
+    }
+    this.time = points.stream().mapToDouble(p -> p[0]).toArray();
+    this.distance = points.stream().mapToDouble(p -> p[1]).toArray();
+  }
+
+  static JFreeChart of(PouredPlan plan, Sentences sentences, Figures figures) {
+    return new FrontChart(plan, sentences, figures).draw();
+  }
+
+  /** Channels that metal runs along, in order; a pocket beside the way is not one of them. */
+  private static List<PassageRecord> way(PouredPlan plan) {
+    List<PassageRecord> way = new ArrayList<>();
+    for (PassageRecord passage : plan.result().passages()) {
+      switch (passage.role()) {
+        case SPRUE, RUNNER, GATE, BOSS, PIECE -> way.add(passage);
+        case WELL, OVERFLOW, FEEDER -> {}
+      }
+    }
+    return way;
+  }
+
+  private double start(String channel) {
+    double start = 0.0;
+    for (PassageRecord passage : way) {
+      if (passage.name().equals(channel)) {
+        return start;
+      }
+      start += passage.length();
+    }
+    return -1.0;
+  }
+
+  private JFreeChart draw() {
+    double whole = 0.0;
+    for (PassageRecord passage : way) {
+      whole += passage.length();
+    }
+    double end = Math.max(plan.result().outcome().time(), 0.1);
+    XYPlot plot =
+        Sheet.plot(
+            Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * ROOM),
+            Sheet.axis(
+                sentences.say("chart.axis.way", "unit", figures.lengthUnit()),
+                0.0,
+                figures.length(whole)));
+    plot.addAnnotation(new Drawing(this::bands));
+    plot.addAnnotation(new Drawing(this::metal));
+    plot.setDomainGridlinesVisible(false);
+    plot.setRangeGridlinesVisible(false);
+    PourText text = new PourText(sentences, figures);
+    return Sheet.chart(
+        plot, plan.pourCase().title(), text.headline(plan), sentences.say("chart.front.caption"));
+  }
+
+  private void bands(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    double from = 0.0;
+    double lowestFree = area.getMaxY();
+    for (int i = 0; i < way.size(); i++) {
+      double to = from + way.get(i).length();
+      double bottom = Sheet.y(plot, area, figures.length(from));
+      double top = Sheet.y(plot, area, figures.length(to));
+      if (i % 2 == 1) {
+        g.setPaint(Look.BAND);
+        g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
+      }
+      Pens.line(
+          g, new Line2D.Double(area.getMinX(), top, area.getMaxX(), top), Look.RULE, Look.THIN);
+      g.setFont(Look.NAME);
+      g.setPaint(Look.FAINT_INK);
+      double baseline = Math.min((bottom + top) / 2 + 4, lowestFree - 2);
+      String name = PlainLetters.of(way.get(i).name());
+      double wide = g.getFontMetrics().stringWidth(name);
+      g.drawString(name, (float) (area.getMaxX() - wide - NAME_INSET), (float) baseline);
+      lowestFree = baseline - NAME_TALL + 2;
+      from = to;
+    }
+  }
+
+  private void metal(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    if (time.length == 0) {
+      return;
+    }
+    Pens.line(g, Pens.curve(plot, area, time, distance), Look.INK, Look.METAL);
+    int last = time.length - 1;
+    double x = Sheet.x(plot, area, time[last]);
+    double y = Sheet.y(plot, area, distance[last]);
+    Pens.wordsAtEnd(
+        g, area, new PourText(sentences, figures).ending(plan), Look.LABEL, Look.INK, x, y - 24);
+    Pens.lip(g, Ending.of(plan.result()), x, y, true);
+  }
+}

@@ -1,0 +1,2 @@
+/** Charts: one class each, taking a poured plan; drawn as on paper with ink. */
+package lastinch.ui.chart;

@@ -1,0 +1,239 @@
+package lastinch.ui.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Spot;
+import lastinch.solver.result.StopReason;
+import lastinch.ui.HandMade;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Whole answers, word for word, one for every ending. The texts were read by eye; a change of one
+ * is a change of what people are told.
+ */
+class GoldenTextTest {
+  private static final List<String> NOT_FOR_PEOPLE =
+      List.of(
+          "weld",
+          "proof",
+          "window",
+          "attitude",
+          "head",
+          "superheat",
+          "liquidus",
+          "solidus",
+          "solid fraction",
+          "fraction",
+          "f_stop",
+          "conductance",
+          "passage",
+          "network",
+          "plane",
+          "cell",
+          "station",
+          "stations",
+          "margin",
+          "account",
+          "accounts",
+          "finding",
+          "severity",
+          "limiter",
+          "closing error",
+          "charge",
+          "lens",
+          "ingate",
+          "marginal",
+          "posterior",
+          "sobol",
+          "node",
+          "enthalpy",
+          "solver",
+          "iteration",
+          "grid",
+          "mesh",
+          "viscosity",
+          "capillarity",
+          "capillary",
+          "null",
+          "nan",
+          "infinity",
+          "exception");
+
+  private static PouredPlan plan(PourResult result) {
+    return HandMade.plan(result);
+  }
+
+  /** Every golden text with what it is made from. */
+  static Map<String, List<String>> texts() {
+    PourText mm = new PourText(Sentences.english(), new Figures(DisplayUnits.METRIC));
+    PourText inch = new PourText(Sentences.english(), new Figures(DisplayUnits.INCH));
+    Map<String, List<String>> texts = new LinkedHashMap<>();
+    texts.put("slush-in-full", mm.full(plan(HandMade.slush())));
+    texts.put("slush-in-inches", inch.full(plan(HandMade.slush())));
+    for (StopReason reason : StopReason.values()) {
+      texts.put("stopped-" + Reasons.key(reason), mm.full(plan(HandMade.stopped(reason, 0.18))));
+    }
+    texts.put("stopped-in-gate", mm.full(plan(HandMade.stoppedInGate())));
+    texts.put("fills", mm.full(plan(HandMade.filled(0.24, List.of()))));
+    texts.put("just-fills-and-watch", mm.full(plan(HandMade.filled(0.06, everyFinding()))));
+    texts.put("edges-rounded", mm.full(plan(HandMade.roundedEdges())));
+    texts.put("cancelled", mm.full(plan(HandMade.cancelled())));
+    texts.put("broke-down", mm.full(plan(HandMade.brokeDown())));
+    texts.put("checking", mm.full(HandMade.plan(HandMade.pourCase(checking()), HandMade.slush())));
+    return texts;
+  }
+
+  static Stream<String> names() {
+    return texts().keySet().stream();
+  }
+
+  private static Checking checking() {
+    Checking none = Checking.NONE;
+    return new Checking(
+        true,
+        none.frictionFactor(),
+        none.spreading(),
+        none.entryLoss(),
+        true,
+        false,
+        none.cupKeptAt(),
+        none.entersAt(),
+        List.of(),
+        Checking.Fluid.METAL,
+        none.cellLength(),
+        none.frontCourant(),
+        none.heatStep(),
+        none.mushShare(),
+        false,
+        true,
+        true);
+  }
+
+  private static List<Finding> everyFinding() {
+    Map<String, Double> figures = new LinkedHashMap<>();
+    for (String metres : List.of("standing", "thickness", "height", "width", "gate")) {
+      figures.put(metres, 0.024);
+    }
+    figures.put("limit", 0.5);
+    figures.put("couldPass", 2.1);
+    figures.put("speed", 0.8);
+    figures.put("pressure", 1200.0);
+    figures.put("share", 0.6);
+    figures.put("solid", 0.5);
+    figures.put("boss", 35.0);
+    figures.put("next", 8.0);
+    figures.put("needed", 1.3);
+    figures.put("melted", 1.1);
+    figures.put("typed", 5.0);
+    figures.put("implied", 3.6);
+    for (String kelvin : List.of("temperature", "ceiling", "kiln", "edge")) {
+      figures.put(kelvin, 1003.15);
+    }
+    figures.put("mass", 0.05);
+    figures.put("time", 3.2);
+    figures.put("count", 4.0);
+    return Arrays.stream(Finding.Kind.values())
+        .map(
+            kind ->
+                new Finding(
+                    kind,
+                    kind == Finding.Kind.GATE_SPLASHES
+                        ? Finding.Severity.SERIOUS
+                        : Finding.Severity.WATCH,
+                    Optional.of(
+                        kind == Finding.Kind.GATE_SPLASHES
+                            ? new Spot("end gate", 0.01)
+                            : new Spot("piece", 0.1)),
+                    figures))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void textIsAsItWasReadByEye(String name) throws IOException {
+    try (InputStream in = GoldenTextTest.class.getResourceAsStream("golden/" + name + ".txt")) {
+      assertThat(in).as("golden/%s.txt", name).isNotNull();
+      String golden = new String(in.readAllBytes(), StandardCharsets.US_ASCII);
+      assertThat(String.join("\n", texts().get(name)) + "\n").isEqualTo(golden.replace("\r", ""));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void noWordThatACasterWouldNotKnow(String name) {
+    String text = String.join("\n", texts().get(name)).toLowerCase(Locale.ROOT);
+    for (String word : NOT_FOR_PEOPLE) {
+      assertThat(text).doesNotContainPattern("\\b" + word + "\\b");
+    }
+  }
+
+  @Test
+  void noSentenceHasAWordThatACasterWouldNotKnow() {
+    Sentences sentences = Sentences.english();
+    for (String key : sentences.keys()) {
+      String text = sentences.bundle().getString(key).toLowerCase(Locale.ROOT);
+      String bare = text.replaceAll("\\{[a-z]+\\}", "");
+      for (String word : NOT_FOR_PEOPLE) {
+        assertThat(bare).as(key).doesNotContainPattern("\\b" + word + "\\b");
+      }
+      assertThat(bare).as(key).doesNotContainPattern("\\bsafely\\b|\\bis safe\\b(?! to pour)");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void linesArePlainAndFitATerminal(String name) {
+    assertThat(texts().get(name)).allMatch(line -> line.matches("[ -~]{0,78}"));
+  }
+
+  @Test
+  void everyFullAnswerCarriesTheCare() {
+    assertThat(texts().values())
+        .allSatisfy(
+            lines ->
+                assertThat(String.join(" ", lines).replaceAll(" +", " "))
+                    .contains("never that it is safe to pour")
+                    .contains("Local codes and your licensed trades come first."));
+  }
+
+  @Test
+  void theMachinesLanguageChangesNothing() {
+    Map<String, List<String>> before = texts();
+    Locale machine = Locale.getDefault();
+    try {
+      for (String tag : List.of("de-DE", "tr-TR", "ar-EG", "hi-IN-u-nu-deva")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        assertThat(texts()).as(tag).isEqualTo(before);
+      }
+    } finally {
+      Locale.setDefault(machine);
+    }
+  }
+
+  @Test
+  void openingsOfDifferentEndingsDiffer() {
+    Map<String, List<String>> texts = texts();
+    List<String> stops =
+        Arrays.stream(StopReason.values())
+            .map(r -> String.join(" ", texts.get("stopped-" + Reasons.key(r))))
+            .map(t -> t.substring(t.indexOf("1.9 s"), t.indexOf("What was short")))
+            .toList();
+    assertThat(stops).doesNotHaveDuplicates();
+  }
+}

@@ -1,0 +1,71 @@
+package lastinch.validation.benchmark;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.plan.CaseReader;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** A whole dry pour of a demo plan, read once, from first metal to verdict. */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(2)
+public class DemoPour {
+  private static final Path DEMO = Path.of("cases", "demo");
+
+  /** File of the demo folder. */
+  @Param({"feather-sand-flat.yaml", "feather-investment-hot.yaml"})
+  public String file;
+
+  private PourCase pourCase;
+
+  /** Reads the plan. */
+  @Setup(Level.Trial)
+  public void read() {
+    Path path = demo().resolve(file);
+    ReadResult read = CaseReader.read(path, new CatalogueMaterials(Catalogue.builtIn()));
+    if (!(read instanceof ReadResult.Sound sound)) {
+      throw new IllegalStateException(path + ": " + read);
+    }
+    pourCase = sound.plan().pourCase();
+  }
+
+  /** The demo folder, from wherever in the project this was started. */
+  private static Path demo() {
+    Path folder = Path.of("").toAbsolutePath();
+    while (folder != null && !Files.isDirectory(folder.resolve(DEMO))) {
+      folder = folder.getParent();
+    }
+    if (folder == null) {
+      throw new IllegalStateException("no " + DEMO + " above the working folder");
+    }
+    return folder.resolve(DEMO);
+  }
+
+  /** One dry pour. */
+  @Benchmark
+  public PourResult pour() {
+    return DryPour.run(pourCase, RunObserver.NONE, () -> false);
+  }
+}
