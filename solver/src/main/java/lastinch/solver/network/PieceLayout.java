@@ -154,7 +154,7 @@ final class PieceLayout {
     Map<String, Integer> named = new HashMap<>();
     for (Limb limb : limbs) {
       TreeMap<Double, Integer> on = cuts.get(limb.name());
-      boolean first = limb == limbs.get(0);
+      boolean first = limb.equals(limbs.get(0));
       boolean atStart = on.containsKey(0.0);
       boolean atEnd = on.containsKey(limb.length());
       int start;
@@ -349,7 +349,7 @@ final class PieceLayout {
   }
 
   private Graph.EndLosses lossesOf(Limb limb, int k, int last, ChannelShape part, double bossArea) {
-    boolean first = limb == limbs.get(0);
+    boolean first = limb.equals(limbs.get(0));
     Graph.EndLosses a = NONE;
     Graph.EndLosses b = NONE;
     double areaA = part.faceArea[0];
