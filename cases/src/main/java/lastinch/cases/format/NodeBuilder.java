@@ -1,5 +1,6 @@
 package lastinch.cases.format;
 
+import lastinch.cases.units.OneLine;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -227,7 +228,7 @@ final class NodeBuilder {
 
   /** Folds a word: lower case, single spaces. */
   static String fold(String word) {
-    return word.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
+    return OneLine.of(word).toLowerCase(Locale.ROOT);
   }
 
   private Span whole(CollectionStartEvent start, Event end, int lastChild) {

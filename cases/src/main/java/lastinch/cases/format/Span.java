@@ -1,5 +1,6 @@
 package lastinch.cases.format;
 
+import lastinch.cases.units.OneLine;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -37,7 +38,7 @@ public record Span(SourceText source, int start, int end) {
 
   /** The text on one line, cut short when it is long. */
   public String shown() {
-    String line = text().strip().replaceAll("\\s+", " ");
+    String line = OneLine.of(text());
     int shown = Math.min(line.length(), MOST_SHOWN);
     return shown < line.length() ? line.substring(0, shown) + "..." : line;
   }

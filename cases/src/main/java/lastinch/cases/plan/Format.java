@@ -1,5 +1,6 @@
 package lastinch.cases.plan;
 
+import lastinch.cases.units.OneLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class Format {
     Span span = entry.get().value().span();
     String said =
         entry.get().value() instanceof Node.Text text
-            ? text.text().strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")
+            ? OneLine.of(text.text()).toLowerCase(Locale.ROOT)
             : "";
     Matcher m = LINE.matcher(said);
     if (!m.matches() || !KINDS.contains(m.group(1))) {

@@ -1,5 +1,6 @@
 package lastinch.cases.schema;
 
+import lastinch.cases.units.OneLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -164,6 +165,6 @@ public final class Values {
 
   /** Single spaces, nothing at the ends. */
   static String fold(String text) {
-    return text.strip().replaceAll("\\s+", " ");
+    return OneLine.of(text);
   }
 }

@@ -111,7 +111,7 @@ public enum Dimension {
 
   /** The unit for an exact spelling. */
   public Optional<Unit> unit(String spelling) {
-    return Optional.ofNullable(bySpelling.get(spelling.strip().replaceAll("\\s+", " ")));
+    return Optional.ofNullable(bySpelling.get(OneLine.of(spelling)));
   }
 
   /** All spellings, for documentation. */

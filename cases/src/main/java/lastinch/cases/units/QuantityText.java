@@ -323,11 +323,6 @@ public final class QuantityText {
 
   /** Single spaces, plain minus signs, nothing at the ends. */
   private static String tidy(String text) {
-    return text.replace('\u00a0', ' ')
-        .replace('\u202f', ' ')
-        .replace('\u2009', ' ')
-        .replace('\u2212', '-')
-        .replaceAll("\\s+", " ")
-        .strip();
+    return OneLine.of(text.replace('\u2212', '-'));
   }
 }

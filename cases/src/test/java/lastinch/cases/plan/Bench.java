@@ -60,7 +60,7 @@ final class Bench {
 
   Path write(String name, String text) {
     try {
-      return Files.writeString(folder.resolve(name), text);
+      return Files.write(folder.resolve(name), text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

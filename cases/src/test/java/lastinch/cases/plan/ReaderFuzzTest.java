@@ -68,7 +68,7 @@ class ReaderFuzzTest {
   @Test
   @Tag("nightly")
   void many_changed_demo_files_are_read_or_refused() {
-    fuzz(2, 20_000);
+    fuzz(2, 5_000);
   }
 
   private void fuzz(long seed, int rounds) {
