@@ -1,8 +1,8 @@
 package lastinch.cases.format;
 
-import lastinch.cases.units.OneLine;
 import java.util.Objects;
 import java.util.Optional;
+import lastinch.cases.units.OneLine;
 
 /**
  * A stretch of a file's text.

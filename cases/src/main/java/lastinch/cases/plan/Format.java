@@ -1,6 +1,5 @@
 package lastinch.cases.plan;
 
-import lastinch.cases.units.OneLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.Span;
+import lastinch.cases.units.OneLine;
 
 /** The first line of a file: what kind of file it is and which number its format has. */
 final class Format {

@@ -1,6 +1,5 @@
 package lastinch.cases.schema;
 
-import lastinch.cases.units.OneLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Dimension;
+import lastinch.cases.units.OneLine;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.QuantityText;
 

@@ -9,7 +9,13 @@ class OneLineTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "12 mm", " 12 mm", "12 mm ", "12   mm", "\t12\u00a0mm\n", "12\u2009\u202fmm", "12 \r\n mm  "
+        "12 mm",
+        " 12 mm",
+        "12 mm ",
+        "12   mm",
+        "\t12\u00a0mm\n",
+        "12\u2009\u202fmm",
+        "12 \r\n mm  "
       })
   void all_kinds_of_space_become_one(String text) {
     assertThat(OneLine.of(text)).isEqualTo("12 mm");
