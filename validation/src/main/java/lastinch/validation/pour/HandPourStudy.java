@@ -27,13 +27,14 @@ import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.validation.Celsius;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
 
 /** Which way reach goes with the things a hand can change, with the catalogue's own figures. */
 public final class HandPourStudy implements Study {
-  private static final double ICE = 273.15;
+  private static final double ICE = Celsius.ZERO;
   private static final double LONG = 1.2;
 
   /**

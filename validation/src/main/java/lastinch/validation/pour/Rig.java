@@ -24,11 +24,12 @@ import lastinch.solver.material.FilmForming;
 import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
+import lastinch.validation.Celsius;
 
 /** An even, flat channel with round figures, fed as a check asks; not recommended data. */
 final class Rig {
   /** Zero of the Celsius scale [K]. */
-  static final double ICE = 273.15;
+  static final double ICE = Celsius.ZERO;
 
   /** Wide enough that the two rims take a thousandth of the heat [m]. */
   private static final double WIDE = 2.0;

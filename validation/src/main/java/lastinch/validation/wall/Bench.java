@@ -4,11 +4,12 @@ import lastinch.solver.material.MetalTable;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
+import lastinch.validation.Celsius;
 
 /** Bodies with round figures that the heat studies share; not recommended data. */
 final class Bench {
   /** Zero of the Celsius scale [K]. */
-  static final double ICE = 273.15;
+  static final double ICE = Celsius.ZERO;
 
   /** Mould like block investment: conductivity [W/(m K)]. */
   static final double K = 0.6;
