@@ -154,10 +154,10 @@ final class Ending {
   /** Why a front of a channel stands. */
   StopReason reason(Channel c, Front front) {
     State state = run.state;
-    if (!c.full && front.isStopped()) {
+    if (!c.full && front.isStopped() && !front.stoodFirst) {
       return frozenTip(c);
     }
-    if (c.frozen) {
+    if (c.frozen && !front.stoodFirst) {
       boolean atTip = !c.full && Math.abs(c.shape.cellAt(c.positionA()) - c.frozenCell) <= 1;
       return atTip ? frozenTip(c) : StopReason.FROZE_UPSTREAM;
     }

@@ -27,6 +27,9 @@ final class Front {
   /** How long it has been slower than the holding speed [s]. */
   double slowFor;
 
+  /** Whether it had stood still before it froze, so that something else had stopped it. */
+  boolean stoodFirst;
+
   /** Channel of the last gate it came through, or -1. */
   int origin = -1;
 
@@ -67,6 +70,7 @@ final class Front {
     motion = 1;
     speed = 0.0;
     slowFor = 0.0;
+    stoodFirst = false;
   }
 
   boolean isPresent() {

@@ -160,6 +160,7 @@ final class Tips {
     front.slowFor = slow < HOLDING_SPEED ? front.slowFor + dt : 0.0;
     if (front.enthalpy <= state.melt.enthalpyStop + 1e-9 * Math.abs(state.melt.enthalpyStop)) {
       front.state = Front.State.STOPPED;
+      front.stoodFirst = front.slowFor > HOLDING_TIME;
     }
   }
 
