@@ -1,5 +1,6 @@
 package lastinch.ui;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +72,7 @@ public final class HandMade {
         "0f".repeat(32),
         List.of("seconds from reading to first metal: 20 s (usual)"),
         List.of(),
+        OptionalDouble.of(0.55),
         OptionalLong.of(7));
   }
 
@@ -295,6 +297,113 @@ public final class HandMade {
       Optional<Spot> where,
       Map<String, Double> figures) {
     return new Finding(kind, severity, where, figures);
+  }
+
+  /** Falls to the tip and fills upwards from there. */
+  public static PourResult filledFromTip() {
+    return fromTip(filled(0.4, List.of()), 0.0);
+  }
+
+  /** Falls to the tip and stands at 90 mm on its way up. */
+  public static PourResult stoppedFromTip() {
+    Stop stop =
+        new Stop(
+            "piece",
+            0.09,
+            0.09,
+            1.7,
+            StopReason.SLUSH,
+            Optional.empty(),
+            ZERO_C + 950,
+            0.3,
+            new PushBalance(2800, 450, 700, 80));
+    return fromTip(
+        misrun(stop, LENGTH, FlowLimit.HAND, List.of(), List.of(), List.of()), stop.at());
+  }
+
+  private static PourResult fromTip(PourResult base, double standing) {
+    List<PassageRecord> passages = new ArrayList<>();
+    for (PassageRecord p : base.passages()) {
+      switch (p.role()) {
+        case SPRUE -> passages.add(p);
+        case BOSS ->
+            passages.add(
+                channel(
+                    p.name(),
+                    p.role(),
+                    p.length(),
+                    0.022,
+                    0.018,
+                    2.3,
+                    2.0,
+                    standing > 0.0 ? 0.0 : p.length()));
+        case PIECE -> passages.add(upwards(p, standing));
+        default -> {}
+      }
+    }
+    double end = standing > 0.0 ? 1.7 : 2.3;
+    FrontTrack track =
+        new FrontTrack(
+            new String[] {"sprue", "sprue", "boss", "boss", "piece", "piece", "piece"},
+            new double[] {0.0, 0.1, 0.1, 0.15, 0.15, 0.3, end},
+            new double[] {0.0, 0.12, 0.0, 0.04, 0.0, LENGTH, standing},
+            new double[7],
+            new double[7]);
+    return new PourResult(
+        standing > 0.0 ? new Outcome.Misrun(end) : new Outcome.Filled(end),
+        base.filledFraction(),
+        base.reach(),
+        base.flowLimitedBy(),
+        base.entered(),
+        base.mouldAtEdge(),
+        base.slurryShare(),
+        0.0,
+        OptionalDouble.empty(),
+        base.massToRim(),
+        base.stops(),
+        base.edges(),
+        List.of(),
+        base.meetings(),
+        base.laps(),
+        base.findings(),
+        base.margin(),
+        base.ledger(),
+        passages,
+        track,
+        base.accounts(),
+        base.record());
+  }
+
+  private static PassageRecord upwards(PassageRecord p, double standing) {
+    int n = p.size();
+    double[][] column = new double[8][n];
+    for (int i = 0; i < n; i++) {
+      boolean wet = p.at(i) >= standing;
+      column[0][i] = p.at(i);
+      column[1][i] = p.width(i);
+      column[2][i] = p.thickness(i);
+      column[3][i] = wet ? 0.3 + 1.7 * (1 - p.at(i) / LENGTH) : Double.POSITIVE_INFINITY;
+      column[4][i] = ZERO_C + 1060 - 20 * p.at(i) / LENGTH;
+      column[5][i] = 0.4;
+      column[6][i] = column[3][i] + 0.6;
+    }
+    return new PassageRecord(
+        p.name(),
+        p.role(),
+        p.length(),
+        p.start(),
+        column[0],
+        column[1],
+        column[2],
+        column[7],
+        column[3],
+        column[4],
+        column[7],
+        column[5],
+        column[6],
+        column[4],
+        column[7],
+        column[7]);
   }
 
   private static PourResult misrun(

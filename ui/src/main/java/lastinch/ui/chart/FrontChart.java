@@ -6,6 +6,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.result.FrontTrack;
+import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -27,12 +28,16 @@ final class FrontChart {
   private final List<PassageRecord> way;
   private final double[] time;
   private final double[] distance;
+  private final PourText text;
+  private final boolean falls;
 
   private FrontChart(PouredPlan plan, Sentences sentences, Figures figures) {
     this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
     this.way = way(plan);
+    this.text = new PourText(sentences, figures);
+    this.falls = text.fillsFromTip(plan);
     FrontTrack track = plan.result().track();
     List<double[]> points = new ArrayList<>();
     for (int i = 0; i < track.size(); i++) {
@@ -89,9 +94,11 @@ final class FrontChart {
     plot.addAnnotation(new Drawing(this::metal));
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinesVisible(false);
-    PourText text = new PourText(sentences, figures);
     return Sheet.chart(
-        plot, plan.pourCase().title(), text.headline(plan), sentences.say("chart.front.caption"));
+        plot,
+        plan.pourCase().title(),
+        text.headline(plan),
+        sentences.say(falls ? "chart.front.caption.fallen" : "chart.front.caption"));
   }
 
   private void bands(Graphics2D g, XYPlot plot, Rectangle2D area) {
@@ -122,12 +129,21 @@ final class FrontChart {
     if (time.length == 0) {
       return;
     }
-    Pens.line(g, Pens.curve(plot, area, time, distance), Look.INK, Look.METAL);
-    int last = time.length - 1;
-    double x = Sheet.x(plot, area, time[last]);
-    double y = Sheet.y(plot, area, distance[last]);
-    Pens.wordsAtEnd(
-        g, area, new PourText(sentences, figures).ending(plan), Look.LABEL, Look.INK, x, y - 24);
-    Pens.lip(g, Ending.of(plan.result()), x, y, true);
+    double[] x = new double[time.length];
+    double[] y = new double[time.length];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = Sheet.x(plot, area, time[i]);
+      y[i] = Sheet.y(plot, area, distance[i]);
+    }
+    Pens.line(g, Pens.curve(x, y), Look.INK, Look.METAL);
+    int last = x.length - 1;
+    String words = text.ending(plan);
+    if (falls) {
+      double beside = plan.result().outcome() instanceof Outcome.Filled ? -34 : 34;
+      Pens.words(g, area, words, Look.LABEL, Look.INK, x[last] - 40, y[last] + beside);
+    } else {
+      Pens.wordsAtEnd(g, area, words, Look.LABEL, Look.INK, x[last], y[last] - 24);
+    }
+    Pens.lip(g, Ending.of(plan.result()), x[last], y[last], falls ? Pens.Way.DOWN : Pens.Way.UP);
   }
 }

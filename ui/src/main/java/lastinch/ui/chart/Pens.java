@@ -6,12 +6,12 @@ import java.awt.Graphics2D;
 import java.awt.Paint;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import org.jfree.chart.plot.XYPlot;
 
 /** Hatching, curves, marks and words on paper. */
 final class Pens {
@@ -20,6 +20,24 @@ final class Pens {
   private static final double WORDS_GAP = 5.0;
 
   private Pens() {}
+
+  /** Way the metal went, on the paper. */
+  enum Way {
+    RIGHT(0.0),
+    UP(-Math.PI / 2),
+    LEFT(Math.PI),
+    DOWN(Math.PI / 2);
+
+    private final double turn;
+
+    Way(double turn) {
+      this.turn = turn;
+    }
+
+    double turn() {
+      return turn;
+    }
+  }
 
   /** Shape of the end of the metal. */
   enum Lip {
@@ -43,16 +61,14 @@ final class Pens {
     g.setClip(before);
   }
 
-  /** A curve through points of the plot. */
-  static Path2D curve(XYPlot plot, Rectangle2D area, double[] across, double[] up) {
+  /** A curve through points on the paper. */
+  static Path2D curve(double[] x, double[] y) {
     Path2D path = new Path2D.Double();
-    for (int i = 0; i < across.length; i++) {
-      double x = Sheet.x(plot, area, across[i]);
-      double y = Sheet.y(plot, area, up[i]);
+    for (int i = 0; i < x.length; i++) {
       if (i == 0) {
-        path.moveTo(x, y);
+        path.moveTo(x[i], y[i]);
       } else {
-        path.lineTo(x, y);
+        path.lineTo(x[i], y[i]);
       }
     }
     return path;
@@ -89,42 +105,33 @@ final class Pens {
   }
 
   /** The end of the metal; it points the way the metal went. */
-  static void lip(Graphics2D g, Lip lip, double x, double y, boolean upwards) {
+  static void lip(Graphics2D g, Lip lip, double x, double y, Way way) {
+    AffineTransform before = g.getTransform();
+    g.translate(x, y);
+    g.rotate(way.turn());
     g.setPaint(Look.INK);
     g.setStroke(Look.MARK);
     switch (lip) {
       case ROUNDED ->
-          g.draw(
-              new Arc2D.Double(
-                  x - MARK, y - MARK, 2 * MARK, 2 * MARK, upwards ? 20 : -70, 140, Arc2D.OPEN));
-      case LEVEL ->
-          g.draw(
-              upwards
-                  ? new Line2D.Double(x - MARK, y, x + MARK, y)
-                  : new Line2D.Double(x, y - MARK, x, y + MARK));
-      case RAGGED -> g.draw(ragged(x, y, upwards));
+          g.draw(new Arc2D.Double(-MARK, -MARK, 2 * MARK, 2 * MARK, -70, 140, Arc2D.OPEN));
+      case LEVEL -> g.draw(new Line2D.Double(0, -MARK, 0, MARK));
+      case RAGGED -> g.draw(ragged());
       case FULL -> {
-        Shape dot = new Ellipse2D.Double(x - MARK / 2, y - MARK / 2, MARK, MARK);
+        Shape dot = new Ellipse2D.Double(-MARK / 2, -MARK / 2, MARK, MARK);
         g.setPaint(Look.PAPER);
         g.fill(dot);
         g.setPaint(Look.INK);
         g.draw(dot);
       }
     }
+    g.setTransform(before);
   }
 
-  private static Shape ragged(double x, double y, boolean upwards) {
+  private static Shape ragged() {
     Path2D path = new Path2D.Double();
-    for (int i = 0; i <= 4; i++) {
-      double along = -MARK + i * MARK / 2;
-      double out = i % 2 == 0 ? -MARK / 3 : MARK / 3;
-      double px = upwards ? x + along : x + out;
-      double py = upwards ? y + out : y + along;
-      if (i == 0) {
-        path.moveTo(px, py);
-      } else {
-        path.lineTo(px, py);
-      }
+    path.moveTo(-MARK / 3, -MARK);
+    for (int i = 1; i <= 4; i++) {
+      path.lineTo(i % 2 == 0 ? -MARK / 3 : MARK / 3, -MARK + i * MARK / 2);
     }
     return path;
   }

@@ -4,10 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Optional;
 import lastinch.solver.result.Outcome;
-import lastinch.solver.result.PassageRecord;
-import lastinch.solver.result.Stop;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
@@ -21,13 +18,14 @@ final class RaceChart {
   private static final double MOST = 2.5;
 
   private static final double ROOM = 1.15;
+  private static final double LABEL_TALL = 18.0;
+  private static final double LEAST_GAP = 26.0;
 
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
-  private final double[] at;
-  private final double[] arrives;
-  private final double[] freezes;
+  private final PourText text;
+  private final Race race;
   private final double length;
   private final double top;
 
@@ -35,59 +33,15 @@ final class RaceChart {
     this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
+    this.text = new PourText(sentences, figures);
+    this.race = Race.of(plan);
     this.length = plan.pourCase().piece().limbs().get(0).length();
-    Optional<PassageRecord> piece =
-        plan.result().passages().stream()
-            .filter(p -> p.role() == PassageRecord.Role.PIECE)
-            .findFirst();
-    int wet = 0;
-    if (piece.isPresent()) {
-      while (wet < piece.get().size() && piece.get().reached(wet)) {
-        wet++;
-      }
-    }
-    boolean ended = wet > 0 && hasEnd(plan);
-    int points = ended ? wet + 1 : wet;
-    this.at = new double[points];
-    this.arrives = new double[points];
-    this.freezes = new double[points];
     double latest = Math.max(plan.result().outcome().time(), 0.1);
     double highest = latest;
-    for (int cell = 0; cell < wet; cell++) {
-      PassageRecord p = piece.orElseThrow();
-      at[cell] = figures.length(p.start() + p.at(cell));
-      arrives[cell] = p.arrivalTime(cell);
-      freezes[cell] = Math.min(p.freezeTime(cell), MOST * ROOM * latest);
-      highest = Math.max(highest, freezes[cell]);
-    }
-    if (ended) {
-      at[wet] = figures.length(Math.min(plan.result().reach(), length));
-      arrives[wet] = Math.max(arrives[wet - 1], endTime(plan));
-      freezes[wet] =
-          plan.result().outcome() instanceof Outcome.Filled ? freezes[wet - 1] : arrives[wet];
-      for (int i = wet - 1; i >= 0 && at[i] > at[wet]; i--) {
-        at[i] = at[wet];
-      }
+    for (int i = 0; i < race.size(); i++) {
+      highest = Math.max(highest, race.freezes(i));
     }
     this.top = Math.min(highest, MOST * latest) * ROOM;
-  }
-
-  private static boolean hasEnd(PouredPlan plan) {
-    return plan.result().outcome() instanceof Outcome.Filled || stoppedInPiece(plan).isPresent();
-  }
-
-  private static Optional<Stop> stoppedInPiece(PouredPlan plan) {
-    return plan.result().stops().stream()
-        .filter(
-            s ->
-                plan.result().passages().stream()
-                    .anyMatch(
-                        p -> p.role() == PassageRecord.Role.PIECE && p.name().equals(s.passage())))
-        .findFirst();
-  }
-
-  private static double endTime(PouredPlan plan) {
-    return stoppedInPiece(plan).map(Stop::time).orElse(plan.result().outcome().time());
   }
 
   static JFreeChart of(PouredPlan plan, Sentences sentences, Figures figures) {
@@ -103,18 +57,16 @@ final class RaceChart {
                 figures.length(length)),
             Sheet.axis(sentences.say("chart.axis.time"), 0.0, top));
     plot.addAnnotation(new Drawing(this::race));
+    boolean filled = plan.result().outcome() instanceof Outcome.Filled;
     return Sheet.chart(
         plot,
         plan.pourCase().title(),
-        new PourText(sentences, figures).headline(plan),
-        sentences.say(
-            plan.result().outcome() instanceof Outcome.Filled
-                ? "chart.race.caption.full"
-                : "chart.race.caption"));
+        text.headline(plan),
+        sentences.say(filled ? "chart.race.caption.full" : "chart.race.caption"));
   }
 
   private void race(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    if (at.length == 0) {
+    if (race.size() == 0) {
       Pens.words(
           g,
           area,
@@ -126,70 +78,158 @@ final class RaceChart {
       return;
     }
     g.clip(area);
-    empty(g, plot, area);
-    Path2D metal = Pens.curve(plot, area, at, arrives);
-    Path2D freezing = Pens.curve(plot, area, at, freezes);
-    Pens.hatch(g, between(plot, area), Look.SECOND_INK);
-    Pens.line(g, freezing, Look.SECOND_INK, Look.FREEZING);
-    Pens.line(g, metal, Look.INK, Look.METAL);
-    int last = at.length - 1;
-    double x = Sheet.x(plot, area, at[last]);
-    double y = Sheet.y(plot, area, arrives[last]);
-    int third = last / 3;
+    double[] x = new double[race.size()];
+    double[] metal = new double[race.size()];
+    double[] freezing = new double[race.size()];
+    for (int i = 0; i < race.size(); i++) {
+      x[i] = Sheet.x(plot, area, figures.length(race.at(i)));
+      metal[i] = Sheet.y(plot, area, race.arrives(i));
+      freezing[i] = Sheet.y(plot, area, Math.min(race.freezes(i), ROOM * top));
+    }
+    empty(g, area, area.getMinX(), x[0]);
+    empty(g, area, x[x.length - 1], area.getMaxX());
+    Pens.hatch(g, between(x, metal, freezing), Look.SECOND_INK);
+    Pens.line(g, Pens.curve(x, freezing), Look.SECOND_INK, Look.FREEZING);
+    Pens.line(g, Pens.curve(x, metal), Look.INK, Look.METAL);
+    names(g, area, x, metal, freezing);
+    ending(g, area, x, metal);
+  }
+
+  /** Where no metal came. */
+  private void empty(Graphics2D g, Rectangle2D area, double from, double to) {
+    String words = sentences.say("chart.race.empty");
+    double wide = g.getFontMetrics(Look.NAME).stringWidth(words);
+    if (plan.result().outcome() instanceof Outcome.Filled || to - from < wide / 2) {
+      return;
+    }
+    g.setPaint(Look.BAND);
+    g.fill(new Rectangle2D.Double(from, area.getMinY(), to - from, area.getHeight()));
+    if (to - from > wide) {
+      g.setFont(Look.NAME);
+      g.setPaint(Look.FAINT_INK);
+      g.drawString(words, (float) ((from + to - wide) / 2), (float) (area.getMinY() + LABEL_TALL));
+    }
+  }
+
+  private static Path2D between(double[] x, double[] metal, double[] freezing) {
+    Path2D region = Pens.curve(x, metal);
+    for (int i = x.length - 1; i >= 0; i--) {
+      region.lineTo(x[i], Math.min(freezing[i], metal[i]));
+    }
+    region.closePath();
+    return region;
+  }
+
+  private void names(
+      Graphics2D g, Rectangle2D area, double[] x, double[] metal, double[] freezing) {
+    int early = x.length / 6;
     Pens.words(
         g,
         area,
         sentences.say("chart.race.arrives"),
         Look.LABEL,
         Look.INK,
-        Sheet.x(plot, area, at[third]),
-        Sheet.y(plot, area, arrives[third]) + 18);
+        x[early],
+        lowest(x, metal, x[early], x[early] + 120) + LABEL_TALL);
+    int seen = firstSeen(area, freezing);
+    int name = Math.min(x.length - 1, seen + (x.length - seen) / 5);
     Pens.words(
         g,
         area,
         sentences.say("chart.race.freezes"),
         Look.LABEL,
         Look.SECOND_INK,
-        Sheet.x(plot, area, at[third]),
-        Sheet.y(plot, area, Math.min(freezes[third], top)) - 16);
-    int half = last / 2;
-    Pens.words(
+        x[name],
+        highest(x, freezing, x[name], x[name] + 180) - LABEL_TALL);
+    int widest = 0;
+    for (int i = 0; i < x.length; i++) {
+      if (gap(area, metal, freezing, i) > gap(area, metal, freezing, widest)) {
+        widest = i;
+      }
+    }
+    int middle = (widest + x.length / 2) / 2;
+    if (gap(area, metal, freezing, middle) > LEAST_GAP) {
+      Pens.words(
+          g,
+          area,
+          sentences.say("chart.race.spare"),
+          Look.NAME,
+          Look.INK,
+          x[middle] - 30,
+          metal[middle] - gap(area, metal, freezing, middle) / 2);
+    }
+  }
+
+  private static double gap(Rectangle2D area, double[] metal, double[] freezing, int i) {
+    return metal[i] - Math.max(freezing[i], area.getMinY());
+  }
+
+  /** First place whose freezing line the frame does not cut off; the last one if it cuts all. */
+  private static int firstSeen(Rectangle2D area, double[] freezing) {
+    int seen = 0;
+    while (seen < freezing.length - 1 && freezing[seen] < area.getMinY() + LABEL_TALL) {
+      seen++;
+    }
+    return seen;
+  }
+
+  private static double lowest(double[] x, double[] y, double from, double to) {
+    double lowest = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < x.length; i++) {
+      if (x[i] >= from && x[i] <= to) {
+        lowest = Math.max(lowest, y[i]);
+      }
+    }
+    return lowest == Double.NEGATIVE_INFINITY ? y[y.length - 1] : lowest;
+  }
+
+  private static double highest(double[] x, double[] y, double from, double to) {
+    double highest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < x.length; i++) {
+      if (x[i] >= from && x[i] <= to) {
+        highest = Math.min(highest, y[i]);
+      }
+    }
+    return highest == Double.POSITIVE_INFINITY ? y[y.length - 1] : highest;
+  }
+
+  private void ending(Graphics2D g, Rectangle2D area, double[] x, double[] metal) {
+    int last = 0;
+    for (int i = 1; i < x.length; i++) {
+      last = race.arrives(i) >= race.arrives(last) ? i : last;
+    }
+    boolean backwards = last < x.length / 2;
+    Pens.line(
         g,
-        area,
-        sentences.say("chart.race.spare"),
-        Look.NAME,
-        Look.INK,
-        Sheet.x(plot, area, at[half]) - 30,
-        Sheet.y(plot, area, (arrives[half] + Math.min(freezes[half], top)) / 2));
-    Pens.line(g, new Line2D.Double(x, y, x, area.getMaxY()), Look.FAINT_INK, Look.THIN);
-    Pens.wordsAtEnd(
-        g, area, new PourText(sentences, figures).ending(plan), Look.LABEL, Look.INK, x, y + 34);
-    Pens.lip(g, Ending.of(plan.result()), x, y, false);
-  }
-
-  /** The part of the piece that no metal reached. */
-  private void empty(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    double from = Sheet.x(plot, area, at[at.length - 1]);
-    if (plan.result().outcome() instanceof Outcome.Filled || from > area.getMaxX() - 2) {
-      return;
+        new Line2D.Double(x[last], metal[last], x[last], area.getMaxY()),
+        Look.FAINT_INK,
+        Look.THIN);
+    String words =
+        plan.result().outcome() instanceof Outcome.Filled
+            ? sentences.say("ending.filled", "time", figures.seconds(race.arrives(last)))
+            : text.ending(plan);
+    double wide = g.getFontMetrics(Look.LABEL).stringWidth(words);
+    boolean beside = !backwards && x[last] + wide + 2 * LABEL_TALL < area.getMaxX();
+    if (beside) {
+      Pens.words(g, area, words, Look.LABEL, Look.INK, x[last] + LABEL_TALL, metal[last]);
+    } else if (backwards) {
+      Pens.words(
+          g,
+          area,
+          words,
+          Look.LABEL,
+          Look.INK,
+          x[last] + LABEL_TALL,
+          highest(x, metal, x[last], x[last] + wide) - LABEL_TALL);
+    } else {
+      double low = lowest(x, metal, x[last] - wide - LABEL_TALL, x[last]) + LABEL_TALL;
+      Pens.wordsAtEnd(g, area, words, Look.LABEL, Look.INK, x[last], low);
     }
-    g.setPaint(Look.BAND);
-    g.fill(new Rectangle2D.Double(from, area.getMinY(), area.getMaxX() - from, area.getHeight()));
-    g.setFont(Look.NAME);
-    g.setPaint(Look.FAINT_INK);
-    String words = sentences.say("chart.race.empty");
-    double wide = g.getFontMetrics().stringWidth(words);
-    g.drawString(
-        words, (float) ((from + area.getMaxX() - wide) / 2), (float) (area.getMinY() + 18));
-  }
-
-  private Path2D between(XYPlot plot, Rectangle2D area) {
-    Path2D region = Pens.curve(plot, area, at, arrives);
-    for (int i = at.length - 1; i >= 0; i--) {
-      region.lineTo(
-          Sheet.x(plot, area, at[i]), Sheet.y(plot, area, Math.max(freezes[i], arrives[i])));
-    }
-    region.closePath();
-    return region;
+    Pens.lip(
+        g,
+        Ending.of(plan.result()),
+        x[last],
+        metal[last],
+        backwards ? Pens.Way.LEFT : Pens.Way.RIGHT);
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lastinch.cases.format.Problem;
@@ -133,7 +134,18 @@ final class PourCommand implements Callable<Integer> {
         plan.digest(),
         new AssumedText(sentences, figures).lines(plan.assumed()),
         notes(sound.notes()),
+        crucibleFull(plan),
         OptionalLong.of(millis));
+  }
+
+  /** Share of the named crucible that the metal fills, when the shop file holds that crucible. */
+  private static OptionalDouble crucibleFull(Plan plan) {
+    String name = plan.typed().getOrDefault("metal/crucible", "");
+    return plan.shop().stream()
+        .flatMap(s -> s.crucibles().stream())
+        .filter(c -> c.name().equalsIgnoreCase(name))
+        .mapToDouble(c -> plan.pourCase().metal().melted() / c.holds())
+        .findFirst();
   }
 
   private List<String> notes(List<Problem> notes) {

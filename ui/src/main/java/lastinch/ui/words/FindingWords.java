@@ -1,5 +1,7 @@
 package lastinch.ui.words;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.PassageRecord;
@@ -14,15 +16,7 @@ final class FindingWords {
     String key = "watch." + finding.kind().name();
     return switch (finding.kind()) {
       case SPRUE_NEVER_FULL -> scene.say(key);
-      case PUDDLES ->
-          scene.say(
-              key,
-              "place",
-              where(scene, finding),
-              "thickness",
-              figures.calipers(need(finding, "thickness")),
-              "limit",
-              figures.calipers(need(finding, "limit")));
+      case PUDDLES -> puddles(scene, List.of(finding));
       case GATE_SPLASHES, FRONT_SPLASHES ->
           scene.say(
               key,
@@ -83,6 +77,26 @@ final class FindingWords {
       case CUP_RUNS_EMPTY -> scene.say(key, "time", figures.seconds(need(finding, "time")));
       case TABLE_CLAMPED -> scene.say(key, "count", figures.whole(f.getOrDefault("count", 1.0)));
     };
+  }
+
+  /** All thick places in one sentence. */
+  static String puddles(Scene scene, List<Finding> findings) {
+    List<String> places = new ArrayList<>();
+    for (Finding finding : findings) {
+      places.add(
+          scene.say(
+              "watch.PUDDLES.place",
+              "place",
+              where(scene, finding),
+              "thickness",
+              scene.figures().calipers(need(finding, "thickness"))));
+    }
+    return scene.say(
+        "watch.PUDDLES",
+        "places",
+        PourText.list(scene, places),
+        "limit",
+        scene.figures().calipers(need(findings.get(0), "limit")));
   }
 
   private static String where(Scene scene, Finding finding) {

@@ -44,6 +44,11 @@ public final class PourText {
     return PlainLetters.of(VerdictLines.bare(new Scene(plan, sentences, figures)));
   }
 
+  /** Whether metal fell to the tip first and filled the piece from there. */
+  public boolean fillsFromTip(PouredPlan plan) {
+    return new Scene(plan, sentences, figures).fromTip();
+  }
+
   /** Where and how the metal ended, in a few words. */
   public String ending(PouredPlan plan) {
     return PlainLetters.of(TimeLine.ending(new Scene(plan, sentences, figures)));

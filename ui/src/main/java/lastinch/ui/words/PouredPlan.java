@@ -2,6 +2,7 @@ package lastinch.ui.words;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
@@ -15,6 +16,7 @@ import lastinch.solver.result.PourResult;
  * @param digest of the case as read, lower-case hexadecimal
  * @param assumed what was taken where the file says nothing or "don't know", one line each
  * @param noted what was accepted in the file but should be known, one line each
+ * @param crucibleFull how full the crucible is when all is molten [-], when the shop file says
  * @param milliseconds the sum took, when it was timed
  */
 public record PouredPlan(
@@ -24,12 +26,14 @@ public record PouredPlan(
     String digest,
     List<String> assumed,
     List<String> noted,
+    OptionalDouble crucibleFull,
     OptionalLong milliseconds) {
   public PouredPlan {
     Objects.requireNonNull(pourCase, "pourCase");
     Objects.requireNonNull(result, "result");
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(digest, "digest");
+    Objects.requireNonNull(crucibleFull, "crucibleFull");
     Objects.requireNonNull(milliseconds, "milliseconds");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lastinch.solver.result.Accounts;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
@@ -119,26 +118,34 @@ final class Remarks {
         || scene.result().outcome() instanceof Outcome.BrokeDown) {
       return;
     }
-    Accounts accounts = scene.result().accounts();
     Figures figures = scene.figures();
-    String poured = figures.mass(accounts.poured());
-    String left = figures.mass(Math.max(0.0, accounts.left()));
-    if (accounts.spilled() <= WEIGHED && accounts.left() <= WEIGHED) {
-      page.entry(scene.say("label.metal"), scene.say("metal.all", "poured", poured));
-      return;
-    }
-    page.entry(
-        scene.say("label.metal"),
-        accounts.spilled() > WEIGHED
+    double melted = scene.pourCase().metal().melted();
+    double needed = scene.result().massToRim();
+    double spilled = scene.result().accounts().spilled();
+    StringBuilder text = new StringBuilder();
+    String key = melted - needed > WEIGHED ? "metal.spare" : "metal.short";
+    text.append(
+        key.equals("metal.spare")
             ? scene.say(
-                "metal.spilled",
-                "poured",
-                poured,
-                "spilled",
-                figures.mass(accounts.spilled()),
+                key,
+                "melted",
+                figures.mass(melted),
+                "needed",
+                figures.mass(needed),
                 "left",
-                left)
-            : scene.say("metal.poured", "poured", poured, "left", left));
+                figures.mass(melted - needed))
+            : scene.say(key, "melted", figures.mass(melted), "needed", figures.mass(needed)));
+    if (spilled > WEIGHED) {
+      text.append(' ').append(scene.say("metal.spilled", "spilled", figures.mass(spilled)));
+    }
+    scene
+        .plan()
+        .crucibleFull()
+        .ifPresent(
+            share ->
+                text.append(' ')
+                    .append(scene.say("metal.crucible", "percent", figures.percent(share))));
+    page.entry(scene.say("label.metal"), text.toString());
   }
 
   private static void watch(Page page, Scene scene) {
@@ -149,8 +156,19 @@ final class Remarks {
             .filter(f -> f.kind() != Finding.Kind.FLASK_EDGE)
             .collect(Collectors.toList());
     String label = scene.say("label.watch");
+    List<Finding> puddles =
+        rest.stream().filter(f -> f.kind() == Finding.Kind.PUDDLES).collect(Collectors.toList());
+    boolean told = false;
     for (Finding finding : rest) {
-      page.entry(label, sentence(FindingWords.of(scene, finding)));
+      if (finding.kind() == Finding.Kind.PUDDLES) {
+        if (told) {
+          continue;
+        }
+        told = true;
+        page.entry(label, sentence(FindingWords.puddles(scene, puddles)));
+      } else {
+        page.entry(label, sentence(FindingWords.of(scene, finding)));
+      }
       label = "";
     }
   }

@@ -83,6 +83,10 @@ final class RulerStrip {
       return;
     }
     boolean filled = scene.result().outcome() instanceof Outcome.Filled;
+    if (!filled && scene.fromTip() && scene.stop().isPresent()) {
+      risen(scene.stop().get());
+      return;
+    }
     int end = filled ? strip.length - 2 : column(reach);
     Arrays.fill(strip, origin, end + 1, '=');
     keys.add("strip.key.clean");
@@ -111,6 +115,15 @@ final class RulerStrip {
       strip[end] = scene.say(lip).charAt(1);
       keys.add(lip);
     }
+  }
+
+  /** Metal from the tip back to where it stands; its lip looks the other way. */
+  private void risen(Stop stop) {
+    int from = column(scene.onRuler(stop.passage(), stop.at()));
+    Arrays.fill(strip, from, strip.length - 1, '=');
+    keys.add("strip.key.clean");
+    strip[from] = '(';
+    keys.add("strip.key.back");
   }
 
   private String lip() {

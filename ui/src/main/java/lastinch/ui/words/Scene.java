@@ -73,6 +73,17 @@ final class Scene {
     return result().findings().stream().filter(f -> f.kind() == kind).findFirst();
   }
 
+  /** Whether metal fell to the tip first and filled the piece from there. */
+  boolean fromTip() {
+    Optional<PassageRecord> piece = first(PassageRecord.Role.PIECE).filter(p -> p.size() > 1);
+    if (piece.isEmpty()) {
+      return false;
+    }
+    PassageRecord p = piece.get();
+    int tip = p.size() - 1;
+    return p.reached(tip) && (!p.reached(0) || p.arrivalTime(tip) < p.arrivalTime(0));
+  }
+
   /** Distance on the piece's ruler [m] of a place in a channel. */
   double onRuler(String channel, double at) {
     return channel(channel).map(p -> p.start() + at).orElse(at);

@@ -138,29 +138,59 @@ final class TimeLine {
   }
 
   private void piece() {
-    Optional<PassageRecord> piece = scene.first(PassageRecord.Role.PIECE);
-    Optional<PassageRecord> boss = scene.first(PassageRecord.Role.BOSS);
-    boolean covered = boss.filter(b -> b.size() > 0 && b.reached(b.size() - 1)).isPresent();
-    if (piece.isEmpty() || piece.get().size() == 0 || !piece.get().reached(0)) {
-      boss.filter(b -> covered)
-          .ifPresent(
-              b -> moments.add(new Moment(b.arrivalTime(b.size() - 1), scene.say("happens.boss"))));
+    Optional<PassageRecord> piece = scene.first(PassageRecord.Role.PIECE).filter(p -> p.size() > 0);
+    Optional<PassageRecord> boss = scene.first(PassageRecord.Role.BOSS).filter(b -> b.size() > 0);
+    if (scene.fromTip()) {
+      risen(piece.orElseThrow(), boss);
       return;
     }
-    double heat = piece.get().arrivalTemperature(0);
-    double above = heat - scene.pourCase().metal().alloy().liquidus();
-    String key = covered ? "happens.piece.bossFirst" : "happens.piece";
-    String shown = scene.figures().heat(heat);
-    String alloy = scene.pourCase().metal().alloy().name();
-    String text;
-    if (above > NEAR_FREEZING) {
-      text = scene.say(key, "heat", shown, "above", scene.figures().degrees(above), "alloy", alloy);
-    } else if (above > -NEAR_FREEZING) {
-      text = scene.say(key + ".atFreezing", "heat", shown, "alloy", alloy);
+    Optional<Moment> covered =
+        boss.filter(b -> b.reached(b.size() - 1))
+            .map(b -> new Moment(b.arrivalTime(b.size() - 1), scene.say("happens.boss")));
+    if (piece.isPresent() && piece.get().reached(0)) {
+      String lead = covered.isPresent() ? covered.get().text() + " " : "";
+      moments.add(
+          new Moment(
+              piece.get().arrivalTime(0),
+              lead + heated("happens.piece", piece.get().arrivalTemperature(0))));
     } else {
-      text = scene.say(key + ".mush", "heat", shown);
+      covered.ifPresent(moments::add);
     }
-    moments.add(new Moment(piece.get().arrivalTime(0), text));
+  }
+
+  /** Metal that fell to the tip first and rises from there. */
+  private void risen(PassageRecord piece, Optional<PassageRecord> boss) {
+    int tip = piece.size() - 1;
+    moments.add(
+        new Moment(
+            piece.arrivalTime(tip), heated("happens.fallen", piece.arrivalTemperature(tip))));
+    if (piece.reached(0)) {
+      moments.add(
+          new Moment(
+              piece.arrivalTime(0),
+              scene.say(
+                  boss.isPresent() ? "happens.risen.boss" : "happens.risen",
+                  "heat",
+                  scene.figures().heat(piece.arrivalTemperature(0)))));
+    }
+  }
+
+  /** A sentence on metal of a temperature [K], held against where it starts to freeze. */
+  private String heated(String key, double kelvin) {
+    double above = kelvin - scene.pourCase().metal().alloy().liquidus();
+    String heat = scene.figures().heat(kelvin);
+    String alloy = scene.pourCase().metal().alloy().name();
+    if (above > NEAR_FREEZING) {
+      String degrees = scene.figures().degrees(above);
+      return scene.say(
+          key, "heat", scene.say("heat.above", "heat", heat, "above", degrees, "alloy", alloy));
+    }
+    return scene.say(
+        key,
+        "heat",
+        above > -NEAR_FREEZING
+            ? scene.say("heat.atFreezing", "heat", heat, "alloy", alloy)
+            : scene.say("heat.mush", "heat", heat));
   }
 
   private void cup() {
@@ -189,6 +219,10 @@ final class TimeLine {
   }
 
   private void filled(double time) {
+    if (scene.fromTip()) {
+      moments.add(new Moment(time, scene.say("happens.allFull")));
+      return;
+    }
     scene
         .first(PassageRecord.Role.PIECE)
         .filter(p -> p.size() > 0 && p.reached(p.size() - 1))

@@ -87,6 +87,14 @@ final class VerdictLines {
               "at",
               figures.ruler(stop.get().at()));
     }
+    if (scene.fromTip() && role == PassageRecord.Role.PIECE) {
+      return scene.say(
+          "verdict.stopsShort.fromTip",
+          "at",
+          figures.ruler(reach),
+          "length",
+          figures.ruler(length));
+    }
     if (figures.rulerBare(reach).equals(figures.rulerBare(length))) {
       return scene.say("verdict.stopsShort.tip", "length", figures.ruler(length));
     }

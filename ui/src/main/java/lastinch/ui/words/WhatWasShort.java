@@ -43,7 +43,7 @@ final class WhatWasShort {
         && !scene.figures().vanishes(margin.distance().getAsDouble())) {
       String beyond =
           scene.say(
-              "spare.distance",
+              scene.fromTip() ? "spare.distance.fromTip" : "spare.distance",
               "distance",
               scene.figures().roughly(margin.distance().getAsDouble()));
       indented(page, beyond + " " + limit);
@@ -84,17 +84,17 @@ final class WhatWasShort {
   private static void push(Page page, Scene scene, Stop stop) {
     PushBalance balance = stop.balance();
     String had = scene.figures().ruler(scene.asHeight(balance.head()));
-    String needed =
-        scene
-            .figures()
-            .ruler(scene.asHeight(balance.friction() + balance.capillary() + balance.air()));
+    // Friction of metal that is turning to mush eats all the push there is; it is not the cause.
+    double friction = isHeat(stop.reason()) ? 0.0 : balance.friction();
+    double wanted = friction + balance.capillary() + balance.air();
+    String needed = scene.figures().ruler(scene.asHeight(wanted));
     String key;
     if (stop.reason() == StopReason.CAPILLARITY) {
       key = "short.push";
     } else if (stop.reason() == StopReason.AIR || stop.reason() == StopReason.NO_METAL) {
       return;
     } else {
-      key = balance.spare() > 0.0 ? "short.push.not" : "short.push.also";
+      key = balance.head() > wanted ? "short.push.not" : "short.push.also";
     }
     indented(page, scene.say(key, "had", had, "needed", needed));
   }

@@ -33,6 +33,8 @@ class ChartFilesTest {
         HandMade.stopped(StopReason.NO_METAL, 0.31),
         HandMade.stoppedInGate(),
         HandMade.filled(0.24, List.of()),
+        HandMade.filledFromTip(),
+        HandMade.stoppedFromTip(),
         HandMade.cancelled(),
         HandMade.brokeDown());
   }

@@ -111,7 +111,9 @@ class EveryTestRunsTest {
   }
 
   private static boolean isTestCode(JavaClass type) {
-    return type.getSource().map(s -> s.getUri().getPath().contains("/test-classes/")).orElse(false);
+    return type.getSource()
+        .map(s -> s.getUri().toString().contains("/test-classes/"))
+        .orElse(false);
   }
 
   private static boolean calls(JavaAccess<?> access, Set<String> seen) {
