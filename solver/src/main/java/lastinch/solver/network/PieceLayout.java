@@ -1,7 +1,7 @@
 package lastinch.solver.network;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,9 +40,9 @@ final class PieceLayout {
   private final List<Limb> limbs;
 
   /** By limb name: joints at cuts, by distance; the ends are in it once numbered. */
-  private final Map<String, TreeMap<Double, Integer>> cuts = new HashMap<>();
+  private final Map<String, TreeMap<Double, Integer>> cuts = new LinkedHashMap<>();
 
-  private final Map<String, Double> axisFrom = new HashMap<>();
+  private final Map<String, Double> axisFrom = new LinkedHashMap<>();
   private final TreeMap<Double, Integer> bossCuts = new TreeMap<>();
   private double enteredArea;
   private double enteredBend;
@@ -151,7 +151,7 @@ final class PieceLayout {
   int number(int next, int entry) {
     int free = next;
     boolean tip = entersAtTip();
-    Map<String, Integer> named = new HashMap<>();
+    Map<String, Integer> named = new LinkedHashMap<>();
     for (Limb limb : limbs) {
       TreeMap<Double, Integer> on = cuts.get(limb.name());
       boolean first = limb.equals(limbs.get(0));

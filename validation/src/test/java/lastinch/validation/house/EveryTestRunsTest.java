@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.platform.commons.annotation.Testable;
@@ -32,6 +33,13 @@ class EveryTestRunsTest {
   private static final DescribedPredicate<JavaMethod> ARE_TESTS =
       DescribedPredicate.describe("are tests", m -> m.isMetaAnnotatedWith(Testable.class));
 
+  private static JavaClasses tests;
+
+  @BeforeAll
+  static void readAllTests() {
+    tests = tests();
+  }
+
   @Test
   void classesWithTestsHaveTheNameThatIsRun() {
     ArchRule rule =
@@ -42,7 +50,7 @@ class EveryTestRunsTest {
                     "be in a class named *Test",
                     m -> outermost(m.getOwner()).getSimpleName().endsWith("Test")))
             .because("the build runs classes named *Test and passes others by in silence");
-    rule.check(tests());
+    rule.check(tests);
   }
 
   @Test
@@ -52,7 +60,7 @@ class EveryTestRunsTest {
             .that(ARE_TESTS)
             .should(hold("assert something", m -> asserts(m, new HashSet<>())))
             .because("a test that asserts nothing cannot fail");
-    rule.check(tests());
+    rule.check(tests);
   }
 
   @Test
@@ -61,7 +69,7 @@ class EveryTestRunsTest {
         noClasses()
             .should(ACCESS_STANDARD_STREAMS)
             .because("what a test has to say is its verdict");
-    silent.check(tests());
+    silent.check(tests);
     ArchRule on =
         methods()
             .that(ARE_TESTS)
@@ -72,7 +80,7 @@ class EveryTestRunsTest {
                         !m.isAnnotatedWith(Disabled.class)
                             && !m.getOwner().isAnnotatedWith(Disabled.class)))
             .because("a test that is switched off looks green");
-    on.check(tests());
+    on.check(tests);
   }
 
   private static JavaClasses tests() {
