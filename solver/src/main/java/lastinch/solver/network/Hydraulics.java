@@ -67,11 +67,21 @@ final class Hydraulics {
     store();
   }
 
-  /** A pool gives no more than it holds over a short time, so that it never runs out in a step. */
+  /**
+   * A pool gives no more than it holds over a short time, so that it never runs out in a step; a
+   * joint that holds air gives nothing.
+   */
   private boolean holdShallowPools() {
     boolean any = false;
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
+      double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
+      if (leg.hangsInAir && ahead > 0.0) {
+        leg.drawsAtMost = true;
+        leg.held = 0.0;
+        any = true;
+        continue;
+      }
       if (leg.front == null || leg.front.motion >= 0) {
         continue;
       }

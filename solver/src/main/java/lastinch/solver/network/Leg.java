@@ -34,6 +34,9 @@ final class Leg {
   /** Capillary push at the front's position [Pa]. */
   double capillary;
 
+  /** Whether the plug hangs at a joint that holds air, which gives it nothing. */
+  boolean hangsInAir;
+
   /** Whether a shallow pool limits the flow, and to what [m3/s]. */
   boolean drawsAtMost;
 

@@ -107,6 +107,7 @@ final class Legs {
     leg.openSide = 0;
     leg.capillary = 0.0;
     leg.drawsAtMost = false;
+    leg.hangsInAir = false;
     leg.from = frontSide < 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointA, -1);
     leg.to = frontSide > 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointB, 1);
     measure(leg);
@@ -129,6 +130,7 @@ final class Legs {
       return joint;
     }
     Channel c = leg.channel;
+    leg.hangsInAir = leg.frontSide != 0;
     leg.openSide = side;
     leg.openArea = side < 0 ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
     return air.pocketAtJoint(joint);
