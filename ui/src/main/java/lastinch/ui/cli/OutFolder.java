@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import lastinch.ui.words.ProblemText;
 
 /**
  * A folder that gets all of its new files or none: they are written beside it and moved in when all
@@ -114,8 +115,11 @@ final class OutFolder implements AutoCloseable {
       this.place = place;
     }
 
-    String place() {
-      return place.toString();
+    /** What a person is told. */
+    List<String> lines(ProblemText words) {
+      return sentence().equals("cli.cannot.other")
+          ? words.sentence(sentence(), "folder", place.toString(), "reason", reason())
+          : words.sentence(sentence(), "folder", place.toString());
     }
 
     /** Name of the sentence that says why. */

@@ -91,7 +91,7 @@ final class PourCommand implements Callable<Integer> {
     } catch (UnsupportedCase e) {
       return unsupported(e.needs());
     } catch (OutFolder.Unwritable e) {
-      return cannotWrite(e);
+      return refuse(e.lines(problemText));
     }
   }
 
@@ -232,13 +232,6 @@ final class PourCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.unsupported(file.toString(), needs));
-  }
-
-  private int cannotWrite(OutFolder.Unwritable e) {
-    return refuse(
-        e.sentence().equals("cli.cannot.other")
-            ? problemText.sentence(e.sentence(), "folder", e.place(), "reason", e.reason())
-            : problemText.sentence(e.sentence(), "folder", e.place()));
   }
 
   private int refuse(List<String> lines) {
