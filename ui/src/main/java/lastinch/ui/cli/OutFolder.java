@@ -125,11 +125,12 @@ final class OutFolder implements AutoCloseable {
     /** Name of the sentence that says why. */
     String sentence() {
       Throwable cause = getCause();
-      if (cause instanceof AccessDeniedException) {
-        return "cli.cannot.denied";
-      }
+      boolean unexplained = cause instanceof FileSystemException f && f.getReason() == null;
       if (cause instanceof NotDirectoryException) {
         return "cli.cannot.notFolder";
+      }
+      if (cause instanceof AccessDeniedException || unexplained) {
+        return "cli.cannot.denied";
       }
       String text = String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
       return text.contains("no space") || text.contains("quota") || text.contains("disk full")

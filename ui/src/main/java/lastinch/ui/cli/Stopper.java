@@ -14,9 +14,20 @@ final class Stopper implements AutoCloseable {
   private final AtomicBoolean asked = new AtomicBoolean();
   private final CountDownLatch tidy = new CountDownLatch(1);
 
+  private final Runnable patienceEnds;
+
+  /**
+   * Makes one that is not listening yet.
+   *
+   * @param patienceEnds done when the command has not tidied up in time
+   */
+  Stopper(Runnable patienceEnds) {
+    this.patienceEnds = patienceEnds;
+  }
+
   /** Starts to listen. */
   static Stopper listening() {
-    Stopper stopper = new Stopper();
+    Stopper stopper = new Stopper(() -> Runtime.getRuntime().halt(Exit.CANCELLED));
     Runtime.getRuntime().addShutdownHook(new Thread(stopper::ask, "stop"));
     return stopper;
   }
@@ -26,7 +37,7 @@ final class Stopper implements AutoCloseable {
     asked.set(true);
     try {
       if (!tidy.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
-        Runtime.getRuntime().halt(Exit.CANCELLED);
+        patienceEnds.run();
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

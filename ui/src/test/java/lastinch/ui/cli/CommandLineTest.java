@@ -297,7 +297,7 @@ class CommandLineTest {
     Path file = Files.createFile(folder.resolve("pictures"));
     assertThat(run(new Ready(sound(), HandMade::slush), "pour", "f.yaml", "--out", file.toString()))
         .isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained().replaceAll("\\s+", " ")).contains("is a file, not a folder.");
+    assertThat(complained().replaceAll("\\s+", " ")).contains(": a file is in the way there.");
     assertThat(left()).containsExactly("pictures");
   }
 

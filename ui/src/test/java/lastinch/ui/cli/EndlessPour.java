@@ -1,0 +1,58 @@
+package lastinch.ui.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.RunObserver;
+import lastinch.ui.HandMade;
+
+/** A program of its own whose pour goes on until somebody stops it. */
+final class EndlessPour {
+  private EndlessPour() {}
+
+  /**
+   * Pours.
+   *
+   * @param args file to make when pouring has begun; case file; folder for the answer
+   */
+  public static void main(String[] args) {
+    Path begun = Path.of(args[0]);
+    Workshop endless =
+        new Workshop() {
+          @Override
+          public ReadResult read(Path file, Optional<Path> ownMaterials) {
+            return new Shop().read(file, ownMaterials);
+          }
+
+          @Override
+          public Shelf shelf(Optional<Path> ownMaterials) {
+            return new Shop().shelf(ownMaterials);
+          }
+
+          @Override
+          public PourResult pour(
+              PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
+            begin(begun);
+            while (!stopRequested.getAsBoolean()) {
+              Thread.onSpinWait();
+            }
+            return HandMade.cancelled();
+          }
+        };
+    System.exit(new Main(Surroundings.ofProcess(), endless).run("pour", args[1], "--out", args[2]));
+  }
+
+  private static void begin(Path file) {
+    try {
+      Files.createFile(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

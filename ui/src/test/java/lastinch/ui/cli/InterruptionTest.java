@@ -1,0 +1,77 @@
+package lastinch.ui.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Ctrl-C in the middle of a pour. */
+class InterruptionTest {
+  @TempDir Path folder;
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS) // no signal can be sent to a process there
+  void aRealCtrlCEndsWith130AndLeavesNoFile() throws IOException, InterruptedException {
+    Path begun = folder.resolve("begun");
+    Path plan = folder.resolve("leaf.yaml");
+    Files.writeString(
+        plan, NewCommand.starter("leaf").replace("{title}", "Leaf").replace("{file}", "leaf.yaml"));
+    Path answers = folder.resolve("answers.log");
+    Process process =
+        new ProcessBuilder(
+                List.of(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty(
+                        "surefire.test.class.path", System.getProperty("java.class.path")),
+                    EndlessPour.class.getName(),
+                    begun.toString(),
+                    plan.toString(),
+                    folder.resolve("pictures").toString()))
+            .redirectErrorStream(true)
+            .redirectOutput(answers.toFile())
+            .start();
+    try {
+      while (!Files.exists(begun) && process.isAlive()) {
+        Thread.sleep(20);
+      }
+      assertThat(process.isAlive()).as(Files.readString(answers)).isTrue();
+      new ProcessBuilder("kill", "-INT", Long.toString(process.pid()))
+          .redirectOutput(new File("/dev/null"))
+          .start()
+          .waitFor();
+      assertThat(process.waitFor()).isEqualTo(Exit.CANCELLED);
+    } finally {
+      process.destroyForcibly();
+    }
+    assertThat(Files.readString(answers, StandardCharsets.US_ASCII)).contains("STOPPED BY YOU");
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left.map(f -> f.getFileName().toString()))
+          .containsExactlyInAnyOrder("begun", "leaf.yaml", "answers.log");
+    }
+  }
+
+  @Test
+  void askingToStopWaitsUntilTheCommandHasTidiedUp() throws InterruptedException {
+    Stopper stopper = new Stopper(() -> {});
+    assertThat(stopper.stopRequested()).isFalse();
+    Thread asking = new Thread(stopper::ask);
+    asking.start();
+    while (!stopper.stopRequested()) {
+      Thread.onSpinWait();
+    }
+    assertThat(asking.isAlive()).isTrue();
+    stopper.close();
+    asking.join();
+    assertThat(stopper.stopRequested()).isTrue();
+  }
+}
