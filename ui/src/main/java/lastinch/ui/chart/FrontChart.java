@@ -108,7 +108,8 @@ final class FrontChart {
       double to = from + way.get(i).length();
       double bottom = Sheet.y(plot, area, figures.length(from));
       double top = Sheet.y(plot, area, figures.length(to));
-      if (i % 2 == 1) {
+      // The piece, last on the way, stays on plain paper.
+      if ((way.size() - i) % 2 == 0) {
         g.setPaint(Look.BAND);
         g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
       }

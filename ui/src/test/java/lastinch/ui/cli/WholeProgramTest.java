@@ -2,8 +2,12 @@ package lastinch.ui.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.json.ResultJson;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;
@@ -124,5 +129,45 @@ class WholeProgramTest {
           .containsExactlyInAnyOrder(
               "answer.txt", "front.png", "front.svg", "race.png", "race.svg", "result.json");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sand-flat", "sand-upright", "investment", "leaf"})
+  void realAnswersObeyTheSchema(String kind) throws IOException {
+    String file = folder.resolve("piece.yaml").toString();
+    run("new", "piece", "--kind", kind, "--out", file);
+    out.reset();
+    assertThat(run("pour", file, "--json")).isZero();
+    try (InputStream schema = ResultJson.class.getResourceAsStream("result-schema.json")) {
+      assertThat(
+              SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                  .getSchema(
+                      new String(schema.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON)
+                  .validate(printed(), InputFormat.JSON))
+          .isEmpty();
+    }
+  }
+
+  @Test
+  void aSlowPourOfTheLeafStopsShortAndSaysWhatToTry() throws IOException {
+    Path leaf = folder.resolve("leaf.yaml");
+    run("new", "leaf", "--kind", "leaf", "--out", leaf.toString());
+    Path slow = folder.resolve("slow.yaml");
+    Files.writeString(
+        slow,
+        """
+        format: last inch case 1
+        title: Slow leaf
+        based on: leaf.yaml
+        pour:
+          crucible empties in: 15 s
+        """);
+    out.reset();
+    assertThat(run("pour", slow.toString(), "--expect", "fills"))
+        .isEqualTo(Exit.EXPECTATION_NOT_MET);
+    assertThat(printed())
+        .contains("IT STOPS SHORT.")
+        .contains("What was short: HEAT, because the pour is slow.")
+        .contains("crucible empties in (fewer seconds)");
   }
 }
