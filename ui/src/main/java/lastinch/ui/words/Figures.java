@@ -118,7 +118,12 @@ public final class Figures {
 
   /** A speed [m/s]. */
   public String speed(double metresPerSecond) {
-    return units.show(Dimension.SPEED, metresPerSecond, 1);
+    return speed(metresPerSecond, 1);
+  }
+
+  /** A speed [m/s] with so many decimals. */
+  public String speed(double metresPerSecond, int decimals) {
+    return units.show(Dimension.SPEED, metresPerSecond, decimals);
   }
 
   /** A share [-] in whole percent: {@code 20 %}. */

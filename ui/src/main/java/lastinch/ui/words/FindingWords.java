@@ -23,9 +23,9 @@ final class FindingWords {
               "place",
               where(scene, finding),
               "speed",
-              figures.speed(need(finding, "speed")),
+              figures.speed(need(finding, "speed"), decimals(figures, finding)),
               "limit",
-              figures.speed(need(finding, "limit")));
+              figures.speed(need(finding, "limit"), decimals(figures, finding)));
       case FALLS ->
           scene.say(
               key,
@@ -107,6 +107,13 @@ final class FindingWords {
       case PIECE -> scene.say("watch.piece", "place", scene.place(finding.where().get()));
       default -> scene.say("watch.channel", "channel", finding.where().get().passage());
     };
+  }
+
+  /** As few decimals as tell the speed from its limit. */
+  private static int decimals(Figures figures, Finding finding) {
+    boolean alike =
+        figures.speed(need(finding, "speed")).equals(figures.speed(need(finding, "limit")));
+    return alike ? 2 : 1;
   }
 
   private static double need(Finding finding, String figure) {

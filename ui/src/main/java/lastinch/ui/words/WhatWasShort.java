@@ -17,6 +17,9 @@ final class WhatWasShort {
   /** Air counts as out of the way below this share of the push [-]. */
   private static final double AIR_COUNTS = 0.1;
 
+  /** Farther than so many lengths of the piece is no figure to print [-]. */
+  private static final double FAR = 3.0;
+
   /** Leading metal closer than this to its start of freezing has no heat worth naming [K]. */
   private static final double WORTH_NAMING = 5.0;
 
@@ -41,11 +44,12 @@ final class WhatWasShort {
     String limit = scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
     if (margin.distance().isPresent()
         && !scene.figures().vanishes(margin.distance().getAsDouble())) {
+      double distance = margin.distance().getAsDouble();
+      String key = scene.fromTip() ? "spare.distance.fromTip" : "spare.distance";
       String beyond =
-          scene.say(
-              scene.fromTip() ? "spare.distance.fromTip" : "spare.distance",
-              "distance",
-              scene.figures().roughly(margin.distance().getAsDouble()));
+          distance > FAR * scene.length()
+              ? scene.say("spare.distance.far")
+              : scene.say(key, "distance", scene.figures().roughly(distance));
       indented(page, beyond + " " + limit);
     } else {
       indented(page, limit);

@@ -64,6 +64,13 @@ class FiguresTest {
   }
 
   @Test
+  void speedsShowAsManyDecimalsAsAskedFor() {
+    assertThat(metric.speed(0.534)).isEqualTo("0.5 m/s");
+    assertThat(metric.speed(0.534, 2)).isEqualTo("0.53 m/s");
+    assertThat(inch.speed(0.3048)).isEqualTo("1.0 ft/s");
+  }
+
+  @Test
   void longTimesLoseTheirTenths() {
     assertThat(metric.seconds(1.94)).isEqualTo("1.9 s");
     assertThat(metric.seconds(35.4)).isEqualTo("35 s");
