@@ -98,8 +98,9 @@ public final class AirEscape {
     if (ratio <= CHOKING_RATIO) {
       return out ? opening * CHOKED / root : 0.0;
     }
-    double low = StrictMath.pow(ratio, LOW_POWER);
-    double high = StrictMath.pow(ratio, HIGH_POWER);
+    double log = StrictMath.log(ratio);
+    double low = StrictMath.exp(LOW_POWER * log);
+    double high = StrictMath.exp(HIGH_POWER * log);
     double g = Math.sqrt(low - high);
     double bend = (LOW_POWER * low - HIGH_POWER * high) / (2.0 * g);
     double scale = opening * Math.sqrt(SUBSONIC) / root;
@@ -237,7 +238,8 @@ public final class AirEscape {
     if (ratio <= CHOKING_RATIO) {
       return up * CHOKED / root;
     }
-    double g = StrictMath.pow(ratio, LOW_POWER) - StrictMath.pow(ratio, HIGH_POWER);
+    double log = StrictMath.log(ratio);
+    double g = StrictMath.exp(LOW_POWER * log) - StrictMath.exp(HIGH_POWER * log);
     return up * Math.sqrt(SUBSONIC * g) / root;
   }
 

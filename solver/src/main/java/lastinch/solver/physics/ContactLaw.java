@@ -57,7 +57,7 @@ public final class ContactLaw {
     if (gapShare == 1.0) {
       return gap;
     }
-    return liquid * StrictMath.pow(gap / liquid, gapShare);
+    return liquid * StrictMath.exp(gapShare * StrictMath.log(gap / liquid));
   }
 
   /**

@@ -46,7 +46,7 @@ public final class Slurry {
     if (solidShare >= stopShare) {
       return LARGEST_FACTOR;
     }
-    double factor = StrictMath.pow(1.0 - solidShare / stopShare, -2.5 * stopShare);
+    double factor = StrictMath.exp(-2.5 * stopShare * StrictMath.log(1.0 - solidShare / stopShare));
     return Math.min(factor, LARGEST_FACTOR);
   }
 
