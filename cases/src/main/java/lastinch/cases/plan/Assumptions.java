@@ -49,7 +49,7 @@ final class Assumptions {
       low = Math.max(0.0, low);
     }
     Band spreadBand = new Band(got.best().si(), low, got.best().si() + spread, Usual.spread());
-    list.add(new Assumed(path, "how sure: " + words, of, spreadBand, false));
+    list.add(new Assumed(path, words + ", your figure, usual spread", of, spreadBand, false));
     return spreadBand;
   }
 

@@ -189,7 +189,12 @@ final class MetalAssembly {
     Band spread =
         new Band(typed.value(), typed.value() - half, typed.value() + half, Usual.spread());
     Dimension of = key.equals("pours at") ? Dimension.MASS_RATE : Dimension.TIME;
-    taken.taken("pour/" + key, "how sure: how fast you pour", of, spread, pour.saidUnknown(key));
+    taken.taken(
+        "pour/" + key,
+        "how fast you pour, your figure, usual spread",
+        of,
+        spread,
+        pour.saidUnknown(key));
     return spread;
   }
 
