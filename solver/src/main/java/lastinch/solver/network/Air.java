@@ -165,7 +165,7 @@ final class Air {
     Arrays.fill(foundStep, -1.0);
     for (Channel c : state.channels) {
       int p = pocketOf[c.index];
-      double empty = c.emptyVolume() - c.stream.totalVolume();
+      double empty = c.emptyVolume() - c.stream.inFlight();
       if (!c.gapClosed()) {
         volume[p] += Math.max(FLOOR * c.shape.volume[0], empty);
         pocketMass[p] += mass[c.index];
@@ -244,8 +244,7 @@ final class Air {
       stiffness[p] = 0.0;
       return OPEN;
     }
-    double floor = FLOOR * volume[p];
-    double after = Math.max(floor, volume[p] - inflow * dt);
+    double after = Math.max(FLOOR * volume[p], volume[p] - inflow * dt);
     double gas = GAS * temperature;
     if (dt == 0.0) {
       return pocketMass[p] * gas / after;
@@ -263,7 +262,7 @@ final class Air {
       }
     }
     double slope = after / gas + dt * (2.0 * wallLeak[p] * at + vents[p]);
-    stiffness[p] = after <= floor ? 0.0 : at * dt / gas / slope;
+    stiffness[p] = at * dt / gas / slope;
     return at;
   }
 
@@ -281,17 +280,22 @@ final class Air {
     return on && !open[p] ? state.wet.length + p : Leg.KNOWN;
   }
 
-  /** Pressure above the open air in a closed pocket that takes {@code inflow} [m3/s] of metal. */
+  /**
+   * Pressure above the open air in a closed pocket that takes {@code inflow} [m3/s] of metal.
+   * Carried on straight beyond the flow that would leave next to nothing of the pocket, so that it
+   * rises with the flow everywhere.
+   */
   double pressureWith(int p, double inflow, double dt) {
-    double change = inflow - foundInflow[p];
-    boolean near = Math.abs(change) <= NEAR * Math.abs(inflow) && foundStep[p] == dt;
+    double most = dt > 0.0 ? (1.0 - FLOOR) * volume[p] / dt : Double.POSITIVE_INFINITY;
+    double within = Math.min(inflow, most);
+    double change = within - foundInflow[p];
+    boolean near = Math.abs(change) <= NEAR * Math.abs(within) && foundStep[p] == dt;
     if (!near) {
-      foundPressure[p] = pocketPressure(p, inflow, dt);
-      foundInflow[p] = inflow;
+      foundPressure[p] = pocketPressure(p, within, dt);
+      foundInflow[p] = within;
       foundStep[p] = dt;
-      change = 0.0;
     }
-    return foundPressure[p] + stiffness[p] * change - OPEN;
+    return foundPressure[p] + stiffness[p] * (inflow - foundInflow[p]) - OPEN;
   }
 
   /** Rise of a closed pocket's pressure with inflow [Pa s/m3], at the last one asked for. */
@@ -325,7 +329,7 @@ final class Air {
     double now = 0.0;
     for (Channel c : state.channels) {
       if (pocketOf[c.index] == p && !c.gapClosed()) {
-        now += Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.totalVolume());
+        now += Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.inFlight());
       }
     }
     double at = pocketPressure(p, now > 0.0 ? (before - now) / dt : before / dt, dt);
@@ -344,7 +348,7 @@ final class Air {
     double empty =
         c.gapClosed()
             ? 0.0
-            : Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.totalVolume());
+            : Math.max(FLOOR * c.shape.volume[0], c.emptyVolume() - c.stream.inFlight());
     if (open[p]) {
       double held = OPEN * empty / (GAS * temperature);
       leaked += mass[c.index] - held;

@@ -63,7 +63,7 @@ final class Books {
     double poured = melted - left + extraMass;
     double inMould = metalVolume() * state.melt.density;
     double metalError = poured > 0.0 ? (poured - inMould - spilled) / poured : 0.0;
-    double carriedIn = (poured - spilled) * state.melt.enthalpyIn;
+    double carriedIn = poured * state.melt.enthalpyIn - state.spilledHeat;
     double inMetal = metalHeat();
     double inMould2 = heat.heldInMould();
     double toAir = heat.lostToAir();

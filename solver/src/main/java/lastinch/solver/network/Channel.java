@@ -121,8 +121,15 @@ final class Channel {
     return full ? 0.0 : Math.max(0.0, shape.totalVolume() - volumeA - volumeB);
   }
 
+  /** What is left between the plugs when all metal in flight has landed [m3]. */
+  double gapVolume() {
+    return Math.max(0.0, emptyVolume() - stream.inFlight());
+  }
+
+  /** Whether plugs and metal in flight fill the channel. */
   boolean gapClosed() {
-    return emptyVolume() <= CLOSED_SHARE * shape.totalVolume();
+    boolean plugged = full || frontA.isPresent() || frontB.isPresent();
+    return plugged && gapVolume() <= CLOSED_SHARE * shape.totalVolume();
   }
 
   boolean hasPlugA() {
@@ -150,11 +157,15 @@ final class Channel {
     return hasPlugA() && (volumeA > 0.0 || !hasPlugB()) ? frontA : frontB;
   }
 
-  /** Joins both plugs into one; momentum is kept. */
+  /**
+   * Joins both plugs into one, with what lies between them at rest; momentum is kept but ends at a
+   * closed end.
+   */
   void close(double inertiaA, double inertiaB) {
     filledByB = !hasPlugA() || volumeA <= 0.0;
-    double sum = inertiaA + inertiaB;
-    flowA = sum > 0.0 ? (inertiaA * flowA + inertiaB * flowB) / sum : 0.0;
+    double whole = shape.inertiaTo[shape.cells];
+    boolean ends = jointA == Graph.CLOSED || jointB == Graph.CLOSED;
+    flowA = ends ? 0.0 : (inertiaA * flowA + inertiaB * flowB) / whole;
     flowB = 0.0;
     volumeA = shape.totalVolume();
     volumeB = 0.0;

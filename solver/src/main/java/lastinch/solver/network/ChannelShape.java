@@ -32,6 +32,9 @@ final class ChannelShape {
   /** Integral of ds/A from face 0 to each face [1/m], [cells + 1]. */
   final double[] inertiaTo;
 
+  /** Integral of s A ds from face 0 to each face [m4], [cells + 1]. */
+  final double[] momentTo;
+
   /** By cell: volume [m3], wall area [m2], perimeter [m], width, thickness [m]. */
   final double[] volume;
 
@@ -73,6 +76,7 @@ final class ChannelShape {
     faceArea = new double[cells + 1];
     volumeTo = new double[cells + 1];
     inertiaTo = new double[cells + 1];
+    momentTo = new double[cells + 1];
     volume = new double[cells];
     wall = new double[cells];
     perimeter = new double[cells];
@@ -89,6 +93,7 @@ final class ChannelShape {
       volume[i] = 0.5 * (faceArea[i] + faceArea[i + 1]) * dx;
       volumeTo[i + 1] = volumeTo[i] + volume[i];
       inertiaTo[i + 1] = inertiaTo[i] + inertiaWithin(faceArea[i], faceArea[i + 1], dx);
+      momentTo[i + 1] = momentTo[i] + momentWithin(i, dx);
       perimeter[i] = middle.perimeter();
       wall[i] = middle.perimeter() * dx;
       width[i] = middle.width();
@@ -102,6 +107,21 @@ final class ChannelShape {
   /** Integral of ds/A over a stretch with straight area, Simpson. */
   private static double inertiaWithin(double a, double b, double stretch) {
     return stretch / 6.0 * (1.0 / a + 8.0 / (a + b) + 1.0 / b);
+  }
+
+  /** Integral of s A ds over the first stretch [m] of a cell [m4]. */
+  private double momentWithin(int i, double stretch) {
+    double a = faceArea[i];
+    double slope = (faceArea[i + 1] - a) / dx;
+    double volumeIn = stretch * (a + 0.5 * slope * stretch);
+    return i * dx * volumeIn + stretch * stretch * (0.5 * a + slope * stretch / 3.0);
+  }
+
+  /** Integral of the height over the volume between face 0 and a distance [m4]. */
+  double heightMoment(double s) {
+    int i = cellAt(s);
+    double moment = momentTo[i] + momentWithin(i, s - i * dx);
+    return heightA * volumeBelow(s) + rise() * moment;
   }
 
   double totalVolume() {

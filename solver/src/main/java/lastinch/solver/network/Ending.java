@@ -58,8 +58,8 @@ final class Ending {
       }
       begun |= c.full || c.volumeA > 0.0 || c.volumeB > 0.0;
     }
-    for (double landed : run.state.landedVolume) {
-      if (landed > 0.0) {
+    for (int j = 0; j < run.state.wet.length; j++) {
+      if (!run.state.wet[j] && run.state.landedVolume[j] > 0.0) {
         return false;
       }
     }

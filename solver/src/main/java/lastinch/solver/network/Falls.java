@@ -12,11 +12,16 @@ final class Falls {
   private static final double SMOOTH = 20e-3;
 
   private final State state;
+
+  /** By joint: rate at which metal lands on it while it is dry, over about 20 ms [m3/s]. */
+  private final double[] landing;
+
   private double highestFall;
   private int highestFallChannel = -1;
 
   Falls(State state) {
     this.state = state;
+    landing = new double[state.wet.length];
   }
 
   /** Moves all falling metal on by a step [s] and lands what arrives. */
@@ -98,6 +103,36 @@ final class Falls {
     return true;
   }
 
+  /** Lays all metal in flight between plugs that have closed on it, the lowest first. */
+  void settleBetweenPlugs(Channel c) {
+    boolean down = c.fallsTowardsB();
+    while (c.stream.size() > 0) {
+      double volume = c.stream.volume(0);
+      double h = c.stream.enthalpy(0);
+      double taken = Math.min(c.emptyVolume(), volume);
+      if (taken > 0.0) {
+        lay(c, down, taken, h);
+      }
+      if (volume > taken) {
+        landAtUpper(down ? c.jointA : c.jointB, volume - taken, h);
+      }
+      c.stream.removeFirst();
+    }
+    c.stream.firstInFlight = false;
+  }
+
+  /** Adds metal to the plug at the lower end. */
+  private void lay(Channel c, boolean down, double volume, double h) {
+    double total = c.shape.totalVolume();
+    if (down) {
+      c.deposit(total - c.volumeB - volume, total - c.volumeB, state.melt.density, h);
+      c.volumeB += volume;
+    } else {
+      c.deposit(c.volumeA, c.volumeA + volume, state.melt.density, h);
+      c.volumeA += volume;
+    }
+  }
+
   private void passOn(Channel c, int joint, double volume, double h, double speed) {
     double before = state.landedVolume[joint];
     state.landedVolume[joint] += volume;
@@ -119,16 +154,8 @@ final class Falls {
 
   /** Adds landed metal to the pool's surface and freshens its mark. */
   private void rest(Channel c, boolean down, double volume, double h) {
-    double total = c.shape.totalVolume();
     double surface = down ? c.positionB() : c.positionA();
-    if (down) {
-      double from = total - c.volumeB;
-      c.deposit(from - volume, from, state.melt.density, h);
-      c.volumeB += volume;
-    } else {
-      c.deposit(c.volumeA, c.volumeA + volume, state.melt.density, h);
-      c.volumeA += volume;
-    }
+    lay(c, down, volume, h);
     c.landingRate += volume / SMOOTH;
     Front front = down ? c.frontB : c.frontA;
     int cell = c.shape.cellAt(surface);
@@ -142,9 +169,7 @@ final class Falls {
 
   private void landAtUpper(int joint, double volume, double h) {
     if (joint == Graph.CUP) {
-      double before = state.cup.volume();
-      state.cupEnthalpy = (state.cupEnthalpy * before + h * volume) / (before + volume);
-      state.cup.draw(-volume);
+      state.returnToCup(volume, volume * h);
     } else {
       state.landedVolume[joint] += volume;
       state.landedHeat[joint] += volume * h;
@@ -170,6 +195,34 @@ final class Falls {
   /** Channel of that fall, or -1. */
   int highestFallChannel() {
     return highestFallChannel;
+  }
+
+  /** Keeps count of what lands at joints, once a step [s]. */
+  void countLanding(double dt) {
+    double kept = Math.max(0.0, 1.0 - dt / SMOOTH);
+    for (int j = 0; j < landing.length; j++) {
+      landing[j] = landing[j] * kept + state.landedVolume[j] / SMOOTH;
+    }
+  }
+
+  /** Whether more lands at a dry joint than the mouths of its falling outlets can swallow. */
+  boolean overwhelms(int joint) {
+    double swallowed = 0.0;
+    for (int end : state.ends[joint]) {
+      double area = outletArea(end);
+      if (area > 0.0) {
+        swallowed += area * mouthSpeed(state.channelOf(end), end, state.landedSpeed[joint]);
+      }
+    }
+    return landing[joint] > swallowed;
+  }
+
+  /** Speed in a mouth: what is left of the landing speed, at least that of one diameter's fall. */
+  private static double mouthSpeed(Channel c, int end, double speed) {
+    double rise = Math.abs(c.shape.rise());
+    int cell = State.isEndA(end) ? 0 : c.shape.cells - 1;
+    double least = Math.sqrt(2.0 * Gravity.G * rise * c.shape.hydraulicDiameter[cell]);
+    return Math.max(speed * rise, least);
   }
 
   /** Sends what landed at dry joints down their falling outlets. */

@@ -31,6 +31,7 @@ final class Hydraulics {
   private double dt;
   private int rows;
   private int shallowHolds;
+  private int unsettled;
 
   Hydraulics(State state, Air air, Checking checking) {
     this.state = state;
@@ -51,6 +52,16 @@ final class Hydraulics {
     legs.keepOldFlows();
   }
 
+  /** Gives the channels back the flows that the step started from. */
+  void restoreOldFlows() {
+    legs.restoreOldFlows();
+  }
+
+  /** A full channel has become plug B alone in the middle of a step. */
+  void becamePlugB(Channel c) {
+    legs.becamePlugB(c);
+  }
+
   /** Computes the flows of a step of length {@code step} [s] and stores them in the channels. */
   void solve(double step) {
     dt = step;
@@ -69,25 +80,19 @@ final class Hydraulics {
 
   /**
    * A pool gives no more than it holds over a short time, so that it never runs out in a step; a
-   * joint that holds air gives nothing.
+   * plug behind which there is air only does not move on.
    */
   private boolean holdShallowPools() {
     boolean any = false;
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
-      double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
-      if (leg.hangsInAir && ahead > 0.0) {
-        leg.drawsAtMost = true;
-        leg.held = 0.0;
-        any = true;
+      if (leg.front == null || leg.front.motion == 0) {
         continue;
       }
-      if (leg.front == null || leg.front.motion >= 0) {
-        continue;
-      }
-      double most = plugVolume(leg) / DRAIN;
-      double drawn = leg.frontSide > 0 ? -leg.flow : leg.flow;
-      if (drawn > most) {
+      boolean recedes = leg.front.motion < 0;
+      double most = recedes ? plugVolume(leg) / DRAIN : 0.0;
+      double drawn = (leg.frontSide > 0) == recedes ? -leg.flow : leg.flow;
+      if (drawn > most && (recedes || hangsInAir(leg))) {
         leg.drawsAtMost = true;
         leg.held = leg.frontSide > 0 ? -most : most;
         any = true;
@@ -95,6 +100,11 @@ final class Hydraulics {
       }
     }
     return any;
+  }
+
+  private boolean hangsInAir(Leg leg) {
+    int joint = leg.frontSide > 0 ? leg.channel.jointA : leg.channel.jointB;
+    return !state.wet[joint];
   }
 
   /** How often a shallow pool limited a flow. */
@@ -119,6 +129,12 @@ final class Hydraulics {
         return;
       }
     }
+    unsettled++;
+  }
+
+  /** How often flows had not settled when the passes ran out. */
+  int unsettled() {
+    return unsettled;
   }
 
   private void lineariseAll() {
@@ -137,7 +153,7 @@ final class Hydraulics {
         leg.alpha = leg.channel.jointA == Graph.CUP ? state.forcedFlow : -state.forcedFlow;
         leg.beta = 0.0;
       } else {
-        leg.linearise(dt, state.melt.density);
+        leg.linearise(dt);
       }
       if (leg.from >= joints) {
         inflow[leg.from] -= leg.flow;

@@ -22,20 +22,27 @@ final class Leg {
 
   double flow;
 
-  /** Inertia [kg/m4], resistances [Pa s/m3] and [Pa s2/m6], weight [Pa], front area [m2]. */
+  /** Inertia [kg/m4], resistances [Pa s/m3] and [Pa s2/m6], weight [Pa]. */
   double inertia;
+
+  /** Share of it that is not the column's own but dragged along round a fresh front [kg/m4]. */
+  double dragged;
 
   double linear;
   double quadraticForward;
   double quadraticBackward;
   double weight;
-  double openArea;
+
+  /** Velocity heads that leave at B less those at A, over the flow squared [Pa s2/m6]. */
+  double head;
+
+  /** Whether its A end, its B end opens into air at a joint. */
+  boolean dryA;
+
+  boolean dryB;
 
   /** Capillary push at the front's position [Pa]. */
   double capillary;
-
-  /** Whether the plug hangs at a joint that holds air, which gives it nothing. */
-  boolean hangsInAir;
 
   /** Whether a shallow pool limits the flow, and to what [m3/s]. */
   boolean drawsAtMost;
@@ -62,29 +69,24 @@ final class Leg {
     }
   }
 
+  /**
+   * Adds the velocity head at a surface or an open end of an area [m2]: -1 = A side, +1 = B side.
+   */
+  void addHead(int side, double area, double density) {
+    head += side * 0.5 * density / (area * area);
+  }
+
   /** Linearises about the present flow: pressures at unknown ends are left out. */
-  void linearise(double dt, double density) {
+  void linearise(double dt) {
     double q = flow;
     double quadratic = q >= 0.0 ? quadraticForward : quadraticBackward;
     double residual =
         inertia * (q - oldFlow) / dt + linear * q + quadratic * q * Math.abs(q) + weight;
     double slope = inertia / dt + linear + 2.0 * quadratic * Math.abs(q);
-    if (openArea > 0.0) {
-      double head = 0.5 * density / (openArea * openArea);
-      double sign = opensAtB() ? 1.0 : -1.0;
-      residual += sign * head * q * q;
-      slope += Math.max(-0.5 * slope, 2.0 * sign * head * q);
-    }
+    residual += head * q * q;
+    slope += Math.max(-0.5 * slope, 2.0 * head * q);
     residual += knownTo - knownFrom;
     beta = 1.0 / slope;
     alpha = q - residual * beta;
   }
-
-  /** Whether the end that gives off its velocity head lies at the B side. */
-  private boolean opensAtB() {
-    return openSide > 0;
-  }
-
-  /** Side of the free surface or open end that carries the velocity head: -1 = A, +1 = B. */
-  int openSide;
 }

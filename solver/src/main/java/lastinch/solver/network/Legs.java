@@ -56,6 +56,20 @@ final class Legs {
     }
   }
 
+  /** Gives the channels back the flows that the step started from. */
+  void restoreOldFlows() {
+    for (Channel c : state.channels) {
+      c.flowA = oldA[c.index];
+      c.flowB = oldB[c.index];
+    }
+  }
+
+  /** A full channel has become plug B alone: the flow it started the step with is the plug's. */
+  void becamePlugB(Channel c) {
+    oldB[c.index] = oldA[c.index];
+    oldA[c.index] = 0.0;
+  }
+
   /** Gathers all columns that may move in a step [s]. */
   void gather(double step) {
     dt = step;
@@ -103,11 +117,11 @@ final class Legs {
     leg.flow = flow;
     leg.knownFrom = 0.0;
     leg.knownTo = 0.0;
-    leg.openArea = 0.0;
-    leg.openSide = 0;
+    leg.head = 0.0;
+    leg.dryA = false;
+    leg.dryB = false;
     leg.capillary = 0.0;
     leg.drawsAtMost = false;
-    leg.hangsInAir = false;
     leg.from = frontSide < 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointA, -1);
     leg.to = frontSide > 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointB, 1);
     measure(leg);
@@ -130,9 +144,9 @@ final class Legs {
       return joint;
     }
     Channel c = leg.channel;
-    leg.hangsInAir = leg.frontSide != 0;
-    leg.openSide = side;
-    leg.openArea = side < 0 ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
+    leg.dryA |= side < 0;
+    leg.dryB |= side > 0;
+    leg.addHead(side, c.shape.faceArea[side < 0 ? 0 : c.shape.cells], state.melt.density);
     return air.pocketAtJoint(joint);
   }
 
@@ -143,19 +157,18 @@ final class Legs {
     double density = state.melt.density;
     double low = leg.frontSide < 0 ? c.positionB() : 0.0;
     double high = leg.frontSide > 0 ? c.positionA() : shape.length;
-    if (leg.frontSide > 0 && leg.oldFlow > 0.0) {
-      high = Math.min(shape.length, high + 0.5 * dt * leg.oldFlow / shape.areaAt(high));
-    } else if (leg.frontSide < 0 && leg.oldFlow < 0.0) {
-      low = Math.max(0.0, low + 0.5 * dt * leg.oldFlow / shape.areaAt(low));
-    }
     double inertia = shape.inertiaAt(high) - shape.inertiaAt(low);
+    if (leg.frontSide > 0) {
+      high = halfStepOn(shape, high, leg.oldFlow);
+    } else if (leg.frontSide < 0) {
+      low = halfStepOn(shape, low, leg.oldFlow);
+    }
     leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low));
     leg.inertia = density * Math.max(inertia, SHORTEST / shape.areaAt(high));
     if (leg.frontSide != 0) {
       double at = leg.frontSide > 0 ? high : low;
       double area = shape.areaAt(at);
-      leg.openArea = area;
-      leg.openSide = leg.frontSide;
+      leg.addHead(leg.frontSide, area, density);
       leg.capillary =
           state.melt.capillaryStrength == 0.0 || shape.role == Role.SPRUE
               ? 0.0
@@ -167,7 +180,13 @@ final class Legs {
         leg.inertia += OPENING * density / Math.sqrt(area);
       }
     }
+    leg.dragged = leg.inertia - density * inertia;
     resist(leg, low, high);
+  }
+
+  private double halfStepOn(ChannelShape shape, double at, double flow) {
+    double next = at + 0.5 * dt * flow / shape.areaAt(at);
+    return Math.max(0.0, Math.min(shape.length, next));
   }
 
   private void resist(Leg leg, double low, double high) {

@@ -32,6 +32,7 @@ final class NetworkRun {
   final Transport transport;
   final Falls falls;
   final Topology topology;
+  final LettingGo lettingGo;
   final Tips tips;
   final Recorder recorder;
   final WorkAccount work;
@@ -85,7 +86,8 @@ final class NetworkRun {
     hydraulics = new Hydraulics(state, air, checking);
     transport = new Transport(state);
     falls = new Falls(state);
-    topology = new Topology(state, air, recorder);
+    lettingGo = new LettingGo(state, air);
+    topology = new Topology(state, air, falls, recorder);
     tips = new Tips(state, transport, heat);
     recorder.watch(tips);
     work = new WorkAccount(state);
@@ -140,13 +142,14 @@ final class NetworkRun {
 
   /** One flow step: the hand, the columns, what falls, what closes or opens, and heat when due. */
   void step() {
+    work.beginStep();
     double dt = solveFlows(choice.next());
     recorder.beginStep();
     pour(dt);
     tips.advance(dt);
-    work.book(hydraulics, dt);
     flowWatch.book(hydraulics, dt);
     transport.advance(dt);
+    work.columnsMoved(hydraulics, dt);
     if (!state.cupIsHeld) {
       falls.drainCup(dt);
     }
@@ -154,8 +157,10 @@ final class NetworkRun {
     state.time += dt;
     recorder.endStep(dt);
     air.endStep(dt);
+    falls.countLanding(dt);
     topology.settle();
     falls.send();
+    work.eventsSettled();
     steps++;
     heatWhenDue(dt);
   }
@@ -167,12 +172,13 @@ final class NetworkRun {
     for (int k = 0; k < SOLVES; k++) {
       air.beginStep();
       hydraulics.solve(dt);
-      if (k == 0 && topology.breakPulledColumns(hydraulics)) {
+      if (k == 0 && lettingGo.breakPulledColumns(hydraulics)) {
+        work.columnsBroke();
         hydraulics.keepOldFlows();
         air.beginStep();
         hydraulics.solve(dt);
       }
-      topology.letGoOfDryEnds();
+      lettingGo.letGoOfDryEnds(hydraulics);
       double shorter = choice.trim(dt);
       if (k == SOLVES - 1 || shorter >= EVENT_NEAR * dt) {
         return shorter;
@@ -187,7 +193,11 @@ final class NetworkRun {
       forcedMass += hydraulics.drawnFromCup() * dt * melt.density;
     } else {
       double before = state.cup.volume();
+      double spilled = state.cup.spilled();
+      work.handPours(false);
       double mass = state.cup.pour(state.time, dt);
+      work.handPours(true);
+      state.spilledHeat += (state.cup.spilled() - spilled) * melt.enthalpyIn;
       double added = state.cup.volume() - before;
       if (mass > 0.0 && added > 0.0) {
         state.cupEnthalpy =

@@ -37,6 +37,9 @@ final class State {
 
   final PouringCup cup;
 
+  /** Height of its rim over its floor [m]. */
+  final double rim;
+
   /** Enthalpy of the metal in the cup [J/kg]. */
   double cupEnthalpy;
 
@@ -56,6 +59,7 @@ final class State {
     this.melt = melt;
     this.cup = cup;
     cupEnthalpy = melt.enthalpyIn;
+    rim = job.gating().cup().depth();
     int count = graph.size();
     for (ChannelShape shape : graph.channels()) {
       allCells += shape.cells;
@@ -93,6 +97,18 @@ final class State {
       arrived[j] = new Front(allCells);
       arrived[j].enthalpy = melt.enthalpyIn;
     }
+  }
+
+  /** Heat content of what has run over the cup's rim [J]. */
+  double spilledHeat;
+
+  /** Metal [m3] with its heat over density [J m3/kg] comes back into the cup, or over its rim. */
+  void returnToCup(double volume, double heat) {
+    double before = cup.volume();
+    double spilled = cup.spilled();
+    cupEnthalpy = (cupEnthalpy * before + heat) / (before + volume);
+    cup.draw(-volume);
+    spilledHeat += (cup.spilled() - spilled) * cupEnthalpy;
   }
 
   /** Notes leading metal at a joint; the first counts. */

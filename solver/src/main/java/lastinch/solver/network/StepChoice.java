@@ -109,7 +109,7 @@ final class StepChoice {
     double until = dt;
     double closing = c.flowA - c.flowB;
     if (closing > 0.0) {
-      until = Math.min(until, c.emptyVolume() / closing);
+      until = Math.min(until, c.gapVolume() / closing);
     }
     if (c.flowA < 0.0) {
       until = Math.min(until, c.volumeA / -c.flowA);

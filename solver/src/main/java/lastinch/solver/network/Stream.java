@@ -15,6 +15,7 @@ final class Stream {
   private final double[] fallen = new double[CAPACITY];
   private int head;
   private int count;
+  private double running;
 
   /** Mark and ledger of the first metal that fell here. */
   final Front first;
@@ -36,6 +37,7 @@ final class Stream {
 
   /** Adds a parcel [m3], [J/kg], [m/s] that has fallen a distance [m] already. */
   void add(double addedVolume, double h, double startSpeed, double distance) {
+    running += addedVolume;
     if (count == CAPACITY) {
       int last = slot(count - 1);
       double sum = volume[last] + addedVolume;
@@ -81,8 +83,17 @@ final class Stream {
 
   /** Drops the oldest parcel. */
   void removeFirst() {
+    running -= volume(0);
     head = slot(1);
     count--;
+    if (count == 0) {
+      running = 0.0;
+    }
+  }
+
+  /** Volume in flight, kept up as parcels come and go [m3]; for the books see totalVolume. */
+  double inFlight() {
+    return running;
   }
 
   double totalVolume() {

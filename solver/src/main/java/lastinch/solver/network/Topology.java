@@ -3,21 +3,20 @@ package lastinch.solver.network;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
- * What hangs together: joints fill and run dry, plugs begin, meet, fill their channels and break
- * off. Everything here happens between steps.
+ * What hangs together: joints fill and run dry, plugs begin, meet and fill their channels; see
+ * {@link LettingGo} for the reverse. Everything here happens between steps.
  */
 final class Topology {
-  /** Pull below the air's pressure that lets air in [Pa]. */
-  private static final double PULL = 1.0;
-
   private final State state;
   private final Air air;
+  private final Falls falls;
   private final Recorder recorder;
   private boolean changed;
 
-  Topology(State state, Air air, Recorder recorder) {
+  Topology(State state, Air air, Falls falls, Recorder recorder) {
     this.state = state;
     this.air = air;
+    this.falls = falls;
     this.recorder = recorder;
   }
 
@@ -65,61 +64,18 @@ final class Topology {
       state.arrive(c.jointA, c.frontB);
     }
     recorder.filled(c, a, b);
+    falls.settleBetweenPlugs(c);
     c.close(a ? inertiaA : 0.0, b ? inertiaB : 0.0);
     changed = true;
     return true;
   }
 
-  /** Full channels whose metal draws back from an end in air let go of it; flows are known. */
-  void letGoOfDryEnds() {
-    boolean any = false;
-    for (Channel c : state.channels) {
-      any |= startRecedingFromDryJoint(c);
-    }
-    if (any) {
-      air.relabel();
-      air.beginStep();
-    }
-  }
-
-  /** A full channel whose end hangs in air lets go when its metal draws back from that end. */
-  private boolean startRecedingFromDryJoint(Channel c) {
-    if (!c.full) {
-      return false;
-    }
-    boolean dryB = c.jointB != Graph.CLOSED && !state.wet[c.jointB];
-    boolean dryA = c.jointA != Graph.CLOSED && !state.wet[c.jointA];
-    if (dryB && c.flowA < 0.0) {
-      c.full = false;
-      c.frontA.start();
-      c.frontA.motion = -1;
-      c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
-      return true;
-    }
-    if (dryA && c.flowA > 0.0) {
-      becomePlugB(c);
-      return true;
-    }
-    return false;
-  }
-
-  private static void becomePlugB(Channel c) {
-    c.full = false;
-    c.volumeB = c.volumeA;
-    c.volumeA = 0.0;
-    c.flowB = c.flowA;
-    c.flowA = 0.0;
-    c.frontA.state = Front.State.ABSENT;
-    c.frontB.start();
-    c.frontB.motion = -1;
-    c.frontB.enthalpy = c.mobile[0];
-  }
-
-  /** Joints that metal has reached and cannot leave by falling fill up. */
+  /** Joints that metal has reached and cannot leave by falling, or not all of it, fill up. */
   private boolean wetJoints() {
     boolean any = false;
     for (int j = 0; j < state.wet.length; j++) {
-      if (state.wet[j] || !isReached(j) || hasFallingOutlet(j)) {
+      boolean passesOn = hasFallingOutlet(j) && !falls.overwhelms(j);
+      if (state.wet[j] || !isReached(j) || passesOn) {
         continue;
       }
       makeWet(j);
@@ -271,99 +227,5 @@ final class Topology {
       c.volumeB += taken;
     }
     return taken;
-  }
-
-  /**
-   * Lets air into joints whose falling columns pull below the pressure of the air; returns whether
-   * any joint ran dry.
-   */
-  boolean breakPulledColumns(Hydraulics hydraulics) {
-    if (air.isOn() && !air.getsIn()) {
-      return false;
-    }
-    boolean any = false;
-    for (int i = 0; i < hydraulics.legCount(); i++) {
-      Leg leg = hydraulics.leg(i);
-      Channel c = leg.channel;
-      boolean fromA = leg.frontSide >= 0 && c.fallsTowardsB() && leg.flow > 0.0;
-      boolean fromB = leg.frontSide <= 0 && c.fallsTowardsA() && leg.flow < 0.0;
-      int joint = fromA ? c.jointA : fromB ? c.jointB : Graph.CLOSED;
-      if (joint == Graph.CLOSED || !state.wet[joint] || (joint == Graph.CUP && state.cupIsHeld)) {
-        continue;
-      }
-      double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
-      double loss = fromA ? c.losses.intoA() : c.losses.intoB();
-      double speed = leg.flow / area;
-      double inside =
-          state.nodePressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
-      if (inside < -PULL) {
-        makeDry(joint);
-        any = true;
-      }
-    }
-    if (any) {
-      air.relabel();
-    }
-    return any;
-  }
-
-  private void makeDry(int joint) {
-    state.wet[joint] = false;
-    for (int end : state.ends[joint]) {
-      Channel c = state.channelOf(end);
-      if (!state.fallsAway(end)) {
-        continue;
-      }
-      if (c.full) {
-        if (State.isEndA(end)) {
-          becomePlugB(c);
-        } else {
-          c.full = false;
-          c.frontA.start();
-          c.frontA.motion = -1;
-          c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
-        }
-      } else {
-        fallApart(c, State.isEndA(end));
-      }
-    }
-  }
-
-  /** A hanging plug whose top lets go becomes falling metal. */
-  private void fallApart(Channel c, boolean atA) {
-    Front front = atA ? c.frontA : c.frontB;
-    if (!front.isPresent()) {
-      return;
-    }
-    double tip = atA ? c.positionA() : c.positionB();
-    int n = c.shape.cells;
-    int tipCell = c.shape.cellAt(tip);
-    c.stream.first.copyFrom(front);
-    c.stream.firstInFlight = true;
-    for (int k = 0; k < n; k++) {
-      int i = atA ? tipCell - k : tipCell + k;
-      if (i < 0 || i >= n) {
-        break;
-      }
-      if (c.wet[i] > 0.0) {
-        double middle = (i + 0.5) * c.shape.dx;
-        double fallen = atA ? middle : c.shape.length - middle;
-        double h = c.heat[i] / (state.melt.density * c.wet[i]);
-        double speed = Math.abs(atA ? c.flowA : c.flowB) / c.shape.areaAt(middle);
-        c.stream.add(c.wet[i], h, speed, fallen);
-        c.wet[i] = 0.0;
-        c.heat[i] = 0.0;
-        c.skin[i] = 0.0;
-        c.slurry[i] = 0.0;
-      }
-    }
-    front.state = Front.State.ABSENT;
-    if (atA) {
-      c.volumeA = 0.0;
-      c.flowA = 0.0;
-    } else {
-      c.volumeB = 0.0;
-      c.flowB = 0.0;
-    }
   }
 }

@@ -73,9 +73,7 @@ final class Transport {
 
   private void mixCup(double volume, double heat) {
     if (volume > 0.0) {
-      double before = state.cup.volume();
-      state.cupEnthalpy = (state.cupEnthalpy * before + heat) / (before + volume);
-      state.cup.draw(-volume);
+      state.returnToCup(volume, heat);
     }
   }
 

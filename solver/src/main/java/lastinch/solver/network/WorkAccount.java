@@ -3,59 +3,220 @@ package lastinch.solver.network;
 import lastinch.solver.physics.Gravity;
 
 /**
- * Mechanical work of the moving columns: what drives them against motion, height, friction, the
- * surface and the air. Found from the legs of each step; the imbalance is that of the time steps.
+ * Mechanical energy of the metal, from where it stands and how fast it moves before and after every
+ * step. What cup and columns have less after a step must have gone into losses, against air and
+ * surface, out of open ends, or into damping by the step itself; what happens at once at events and
+ * on landing may lose energy but never make any. The sum of what this leaves unexplained is the
+ * error, over the energy that the metal brought in.
  */
 final class WorkAccount {
   private final State state;
-  private double driven;
-  private double imbalance;
-  private double frictionAtFront;
+
+  /** Lowest place that metal can reach: energy of height counts from there [m]. */
+  private final double lowest;
+
+  private double before;
+  private double flyingBefore;
+  private double moved;
+  private double poured;
+  private double spilledBefore;
+  private double brought;
+  private double unexplained;
+  private double made;
+  private double damped;
+  private double friction;
 
   WorkAccount(State state) {
     this.state = state;
-  }
-
-  /** Books a step [s] just made with these legs, whose flows are those of its end. */
-  void book(Hydraulics hydraulics, double dt) {
-    double friction = 0.0;
-    for (int i = 0; i < hydraulics.legCount(); i++) {
-      Leg leg = hydraulics.leg(i);
-      double q = leg.flow;
-      double from = leg.knownFrom + (leg.from == Leg.KNOWN ? 0.0 : state.nodePressure[leg.from]);
-      double to = leg.knownTo + (leg.to == Leg.KNOWN ? 0.0 : state.nodePressure[leg.to]);
-      double quadratic = q >= 0.0 ? leg.quadraticForward : leg.quadraticBackward;
-      double resist = leg.linear * q + quadratic * q * Math.abs(q);
-      friction += Math.abs(resist);
-      double mean = 0.5 * (q + leg.oldFlow);
-      double push = (from - to - leg.weight) * mean * dt;
-      double motion = leg.inertia * (q - leg.oldFlow) * mean;
-      double head = 0.0;
-      if (leg.openArea > 0.0) {
-        head =
-            leg.openSide
-                * 0.5
-                * state.melt.density
-                * q
-                * q
-                / (leg.openArea * leg.openArea)
-                * mean
-                * dt;
-      }
-      driven += Math.abs(push);
-      imbalance += push - motion - head - resist * mean * dt;
+    double least = Double.POSITIVE_INFINITY;
+    for (Channel c : state.channels) {
+      least = Math.min(least, Math.min(c.shape.heightA, c.shape.heightB));
     }
-    frictionAtFront = friction;
+    lowest = least;
   }
 
-  /** Imbalance over the work done [-]. */
+  /** Notes the energy that a step starts from. */
+  void beginStep() {
+    before = columnEnergy(true);
+    flyingBefore = flyingEnergy();
+    poured = 0.0;
+    spilledBefore = state.cup.spilled();
+  }
+
+  /** Books columns that let go and became falling metal before the step was made. */
+  void columnsBroke() {
+    double columns = columnEnergy(true);
+    made += Math.max(0.0, columns + flyingEnergy() - before - flyingBefore);
+    before = columns;
+  }
+
+  /** Called before and after the hand has poured. */
+  void handPours(boolean done) {
+    poured += done ? cupEnergy() : -cupEnergy();
+    if (done) {
+      brought += poured - lowest * Gravity.G * state.cup.pouredNow();
+      spilledBefore = state.cup.spilled();
+    }
+  }
+
+  /** Books a step [s] of the columns, whose flows were those of the legs at its end. */
+  void columnsMoved(Hydraulics hydraulics, double dt) {
+    friction = 0.0;
+    double spent = 0.0;
+    for (int i = 0; i < hydraulics.legCount(); i++) {
+      spent += spent(hydraulics.leg(i), dt);
+    }
+    double rim = state.jointHeight[Graph.CUP] + state.rim;
+    spent += (state.cup.spilled() - spilledBefore) * Gravity.G * rim;
+    double after = columnEnergy(false);
+    unexplained += after - before - poured + spent;
+    moved = after + flyingEnergy();
+  }
+
+  /** Books what happened at once after the columns moved. */
+  void eventsSettled() {
+    made += Math.max(0.0, columnEnergy(false) + flyingEnergy() - moved);
+  }
+
+  /** Where a leg's energy went in a step [s], [J]. */
+  private double spent(Leg leg, double dt) {
+    double q = leg.flow;
+    double quadratic = q >= 0.0 ? leg.quadraticForward : leg.quadraticBackward;
+    double resist = leg.linear * q + quadratic * q * Math.abs(q);
+    friction += Math.abs(resist);
+    double jump = q - leg.oldFlow;
+    double damping = 0.5 * (leg.inertia - leg.dragged) * jump * jump;
+    damped += damping;
+    double held = leg.drawsAtMost ? heldBack(leg, resist, dt) * q * dt : 0.0;
+    return resist * q * dt + atEnds(leg, q * dt) + leg.dragged * jump * q + damping + held;
+  }
+
+  /** What holds a leg back whose pool gives no more [Pa]. */
+  private double heldBack(Leg leg, double resist, double dt) {
+    double q = leg.flow;
+    double push = pressure(leg.from, leg.knownFrom) - pressure(leg.to, leg.knownTo);
+    double motion = leg.inertia * (q - leg.oldFlow) / dt;
+    return push - leg.weight - resist - leg.head * q * q - motion;
+  }
+
+  private double pressure(int node, double known) {
+    return known + (node == Leg.KNOWN ? 0.0 : state.nodePressure[node]);
+  }
+
+  /** Work done at a leg's ends on surface, air and what leaves, for a volume moved [J]. */
+  private double atEnds(Leg leg, double volume) {
+    double work = leg.knownTo * volume - leg.knownFrom * volume;
+    if (leg.from >= state.wet.length) {
+      work -= state.nodePressure[leg.from] * volume;
+    }
+    if (leg.to >= state.wet.length) {
+      work += state.nodePressure[leg.to] * volume;
+    }
+    work += leg.dryB ? leavingAt(leg, leg.channel.shape.cells) * volume : 0.0;
+    work -= leg.dryA ? leavingAt(leg, 0) * volume : 0.0;
+    return work + atCup(leg, volume);
+  }
+
+  /** Energy per volume of metal that leaves a channel at a face [J/m3]. */
+  private double leavingAt(Leg leg, int face) {
+    ChannelShape shape = leg.channel.shape;
+    double height = face == 0 ? shape.heightA : shape.heightB;
+    double speed = leg.flow / shape.faceArea[face];
+    return state.melt.density * (Gravity.G * height + 0.5 * speed * speed);
+  }
+
+  /**
+   * Corrects the work at an end in the cup: the cup's own metal is part of the account, a cup that
+   * is kept full is not and lifts what it gives to its height.
+   */
+  private double atCup(Leg leg, double volume) {
+    if (!state.wet[Graph.CUP]) {
+      return 0.0;
+    }
+    boolean cupA = leg.channel.jointA == Graph.CUP && leg.frontSide >= 0;
+    boolean cupB = leg.channel.jointB == Graph.CUP && leg.frontSide <= 0;
+    if (!cupA && !cupB) {
+      return 0.0;
+    }
+    double drawn = cupA ? volume : -volume;
+    double pressure = cupA ? leg.knownFrom : leg.knownTo;
+    if (!state.cupIsHeld) {
+      return pressure * drawn;
+    }
+    double height = state.melt.density * Gravity.G * state.jointHeight[Graph.CUP];
+    brought += Math.abs(pressure * drawn);
+    return -height * drawn;
+  }
+
+  /** Energy of motion and height of cup and columns [J]; stopped columns at rest or not. */
+  private double columnEnergy(boolean stoppedRests) {
+    double density = state.melt.density;
+    double sum = state.cupIsHeld ? 0.0 : cupEnergy();
+    for (Channel c : state.channels) {
+      ChannelShape shape = c.shape;
+      double whole = shape.heightMoment(shape.length);
+      if (c.full) {
+        sum += density * Gravity.G * whole;
+        boolean rests = stoppedRests && c.frozen;
+        sum += rests ? 0.0 : motion(shape.inertiaTo[shape.cells], c.flowA);
+        continue;
+      }
+      if (c.volumeA > 0.0) {
+        double at = c.positionA();
+        sum += density * Gravity.G * shape.heightMoment(at);
+        boolean rests = stoppedRests && (c.frozen || c.frontA.isStopped());
+        sum += rests ? 0.0 : motion(shape.inertiaAt(at), c.flowA);
+      }
+      if (c.volumeB > 0.0) {
+        double at = c.positionB();
+        sum += density * Gravity.G * (whole - shape.heightMoment(at));
+        boolean rests = stoppedRests && (c.frozen || c.frontB.isStopped());
+        sum += rests ? 0.0 : motion(shape.inertiaFrom(at), c.flowB);
+      }
+    }
+    return sum;
+  }
+
+  private double motion(double inertia, double flow) {
+    return 0.5 * state.melt.density * inertia * flow * flow;
+  }
+
+  private double cupEnergy() {
+    double height = state.jointHeight[Graph.CUP] + 0.5 * state.cup.level();
+    return state.melt.density * Gravity.G * state.cup.volume() * height;
+  }
+
+  /** Energy of falling metal and of what has landed at a joint without a way on yet [J]. */
+  private double flyingEnergy() {
+    double sum = 0.0;
+    for (Channel c : state.channels) {
+      Stream stream = c.stream;
+      for (int p = 0; p < stream.size(); p++) {
+        double s = c.fallsTowardsB() ? stream.fallen(p) : c.shape.length - stream.fallen(p);
+        double speed = stream.speed(p);
+        sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + 0.5 * speed * speed);
+      }
+    }
+    for (int j = 0; j < state.wet.length; j++) {
+      double speed = state.landedSpeed[j];
+      sum += state.landedVolume[j] * (Gravity.G * state.jointHeight[j] + 0.5 * speed * speed);
+    }
+    return state.melt.density * sum;
+  }
+
+  /** What stays unexplained and what events made of nothing, over the energy brought in [-]. */
   double error() {
-    return driven > 0.0 ? imbalance / driven : 0.0;
+    return brought > 0.0 ? (Math.abs(unexplained) + made) / brought : 0.0;
+  }
+
+  /** What the length of the steps damped away, over the energy brought in [-]. */
+  double damped() {
+    return brought > 0.0 ? damped / brought : 0.0;
   }
 
   /** Losses on the whole way in the last step [Pa]. */
   double friction() {
-    return frictionAtFront;
+    return friction;
   }
 
   /** Weight of metal over a height [Pa]. */

@@ -29,7 +29,7 @@ final class Bench {
     state.wet[Graph.CUP] = true;
     state.cupIsHeld = true;
     state.heldPressure = density * Gravity.G * job.checking().cupKeptAt().orElse(0.0);
-    channel.close(1.0, 0.0);
+    channel.close(0.0, 0.0);
     System.arraycopy(shape.volume, 0, channel.wet, 0, shape.cells);
   }
 

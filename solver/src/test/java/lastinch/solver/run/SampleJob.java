@@ -64,6 +64,11 @@ public final class SampleJob {
     return new SampleJob().station(0.0, width, thickness).station(length, width, thickness);
   }
 
+  /** A piece that still has no stations. */
+  public static SampleJob empty() {
+    return new SampleJob();
+  }
+
   /**
    * A strip 2 m wide whose area over its perimeter is that of an endless plate of the thickness:
    * the side faces are made up for by 0.1 % of thickness.

@@ -1,0 +1,198 @@
+package lastinch.solver.network;
+
+/**
+ * Columns that lose hold of an end: metal draws back from an end that hangs in air, falling metal
+ * pulls and lets air in at its top.
+ */
+final class LettingGo {
+  /** Pull below the air's pressure that lets air in [Pa]. */
+  private static final double PULL = 1.0;
+
+  private final State state;
+  private final Air air;
+
+  LettingGo(State state, Air air) {
+    this.state = state;
+    this.air = air;
+  }
+
+  /** Full channels whose metal draws back from an end in air let go of it; flows are known. */
+  void letGoOfDryEnds(Hydraulics hydraulics) {
+    boolean any = false;
+    for (Channel c : state.channels) {
+      if (reachesItsDryEnd(c)) {
+        double whole = c.shape.inertiaTo[c.shape.cells];
+        c.close(c.hasPlugA() ? whole : 0.0, c.hasPlugB() ? whole : 0.0);
+        any = true;
+      } else if (startRecedingFromDryJoint(c)) {
+        any = true;
+        if (c.hasPlugB()) {
+          hydraulics.becamePlugB(c);
+        }
+      }
+    }
+    if (any) {
+      air.relabel();
+      air.beginStep();
+    }
+  }
+
+  /** A channel that was full up to an end in air and whose metal pushes on again. */
+  private boolean reachesItsDryEnd(Channel c) {
+    if (c.full || c.stream.size() > 0 || c.hasPlugA() == c.hasPlugB() || !c.gapClosed()) {
+      return false;
+    }
+    int open = c.hasPlugA() ? c.jointB : c.jointA;
+    double ahead = c.hasPlugA() ? c.flowA : -c.flowB;
+    return open != Graph.CLOSED && !state.wet[open] && ahead > 0.0;
+  }
+
+  /** A full channel whose end hangs in air lets go when its metal draws back from that end. */
+  private boolean startRecedingFromDryJoint(Channel c) {
+    if (!c.full) {
+      return false;
+    }
+    boolean dryB = c.jointB != Graph.CLOSED && !state.wet[c.jointB];
+    boolean dryA = c.jointA != Graph.CLOSED && !state.wet[c.jointA];
+    if (dryB && c.flowA < 0.0) {
+      c.full = false;
+      c.frontA.start();
+      c.frontA.motion = -1;
+      c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
+      return true;
+    }
+    if (dryA && c.flowA > 0.0) {
+      becomePlugB(c);
+      return true;
+    }
+    return false;
+  }
+
+  private static void becomePlugB(Channel c) {
+    c.full = false;
+    c.volumeB = c.volumeA;
+    c.volumeA = 0.0;
+    c.flowB = c.flowA;
+    c.flowA = 0.0;
+    c.frontA.state = Front.State.ABSENT;
+    c.frontB.start();
+    c.frontB.motion = -1;
+    c.frontB.enthalpy = c.mobile[0];
+  }
+
+  /**
+   * Lets air into joints whose falling columns pull below the pressure of the air; returns whether
+   * any joint ran dry. The channels then hold the flows that the step started from.
+   */
+  boolean breakPulledColumns(Hydraulics hydraulics) {
+    if (air.isOn() && !air.getsIn()) {
+      return false;
+    }
+    boolean any = false;
+    for (int i = 0; i < hydraulics.legCount(); i++) {
+      Leg leg = hydraulics.leg(i);
+      Channel c = leg.channel;
+      boolean fromA = leg.frontSide >= 0 && c.fallsTowardsB() && leg.flow > 0.0;
+      boolean fromB = leg.frontSide <= 0 && c.fallsTowardsA() && leg.flow < 0.0;
+      int joint = fromA ? c.jointA : fromB ? c.jointB : Graph.CLOSED;
+      if (joint == Graph.CLOSED || !state.wet[joint] || (joint == Graph.CUP && state.cupIsHeld)) {
+        continue;
+      }
+      if (drawnOnTheLevel(hydraulics, joint)) {
+        continue;
+      }
+      double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
+      double loss = fromA ? c.losses.intoA() : c.losses.intoB();
+      double speed = leg.flow / area;
+      double inside =
+          state.nodePressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
+      if (inside < -PULL) {
+        if (!any) {
+          hydraulics.restoreOldFlows();
+        }
+        makeDry(joint);
+        any = true;
+      }
+    }
+    if (any) {
+      air.relabel();
+    }
+    return any;
+  }
+
+  /** Whether a column that does not fall draws on a joint; it would be left hanging in air. */
+  private boolean drawnOnTheLevel(Hydraulics hydraulics, int joint) {
+    for (int i = 0; i < hydraulics.legCount(); i++) {
+      Leg leg = hydraulics.leg(i);
+      Channel c = leg.channel;
+      boolean atA = leg.frontSide >= 0 && c.jointA == joint && leg.flow > 0.0;
+      boolean atB = leg.frontSide <= 0 && c.jointB == joint && leg.flow < 0.0;
+      if ((atA && !c.fallsTowardsB()) || (atB && !c.fallsTowardsA())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void makeDry(int joint) {
+    state.wet[joint] = false;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      if (!state.fallsAway(end)) {
+        continue;
+      }
+      if (c.full) {
+        if (State.isEndA(end)) {
+          becomePlugB(c);
+        } else {
+          c.full = false;
+          c.frontA.start();
+          c.frontA.motion = -1;
+          c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
+        }
+      } else {
+        fallApart(c, State.isEndA(end));
+      }
+    }
+  }
+
+  /** A hanging plug whose top lets go becomes falling metal. */
+  private void fallApart(Channel c, boolean atA) {
+    Front front = atA ? c.frontA : c.frontB;
+    if (!front.isPresent()) {
+      return;
+    }
+    double tip = atA ? c.positionA() : c.positionB();
+    int n = c.shape.cells;
+    int tipCell = c.shape.cellAt(tip);
+    c.stream.first.copyFrom(front);
+    c.stream.firstInFlight = true;
+    for (int k = 0; k < n; k++) {
+      int i = atA ? tipCell - k : tipCell + k;
+      if (i < 0 || i >= n) {
+        break;
+      }
+      if (c.wet[i] > 0.0) {
+        double middle = (i + 0.5) * c.shape.dx;
+        double fallen = atA ? middle : c.shape.length - middle;
+        double h = c.heat[i] / (state.melt.density * c.wet[i]);
+        double speed = Math.abs(atA ? c.flowA : c.flowB) / c.shape.areaAt(middle);
+        c.stream.add(c.wet[i], h, speed, fallen);
+        c.wet[i] = 0.0;
+        c.heat[i] = 0.0;
+        c.skin[i] = 0.0;
+        c.slurry[i] = 0.0;
+        c.thickening[i] = 1.0;
+        c.openShare[i] = 1.0;
+      }
+    }
+    front.state = Front.State.ABSENT;
+    if (atA) {
+      c.volumeA = 0.0;
+      c.flowA = 0.0;
+    } else {
+      c.volumeB = 0.0;
+      c.flowB = 0.0;
+    }
+  }
+}
