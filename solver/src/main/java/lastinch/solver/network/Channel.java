@@ -31,6 +31,13 @@ final class Channel {
   boolean full;
   private boolean filledByB;
 
+  /** Positions of the fronts as last asked for, and the volumes they belong to. */
+  private double placedA;
+
+  private double placedVolumeA;
+  private double placedB;
+  private double placedVolumeB;
+
   /** Stopped by freezing at {@link #frozenCell}. */
   boolean frozen;
 
@@ -63,6 +70,14 @@ final class Channel {
   /** By cell: share of the gap that skin leaves open [-], kept by the heat step. */
   final double[] openShare;
 
+  /** By cell: time for which heat has not been exchanged yet [s]. */
+  final double[] due;
+
+  /** The same for metal in flight, and how long it has been falling here [s]. */
+  double streamDue;
+
+  double streamAge;
+
   /** By cell: seconds since first metal [s]. */
   final double[] age;
 
@@ -90,6 +105,7 @@ final class Channel {
     frontA = new Front(allCells);
     frontB = new Front(allCells);
     stream = new Stream(allCells);
+    placedB = shape.length;
     int n = shape.cells;
     wet = new double[n];
     heat = new double[n];
@@ -102,6 +118,7 @@ final class Channel {
     Arrays.fill(thickening, 1.0);
     openShare = new double[n];
     Arrays.fill(openShare, 1.0);
+    due = new double[n];
     age = new double[n];
     crossing = new double[n + 1];
     carried = new double[n + 1];
@@ -109,12 +126,23 @@ final class Channel {
 
   /** Where plug A's front stands [m]. */
   double positionA() {
-    return full ? shape.length : shape.positionOf(volumeA);
+    if (full) {
+      return shape.length;
+    }
+    if (volumeA != placedVolumeA) {
+      placedA = shape.positionOf(volumeA);
+      placedVolumeA = volumeA;
+    }
+    return placedA;
   }
 
   /** Where plug B's front stands [m]. */
   double positionB() {
-    return shape.positionOf(shape.totalVolume() - volumeB);
+    if (volumeB != placedVolumeB) {
+      placedB = shape.positionOf(shape.totalVolume() - volumeB);
+      placedVolumeB = volumeB;
+    }
+    return placedB;
   }
 
   double emptyVolume() {

@@ -19,6 +19,9 @@ final class Heat {
 
   private static final double FRESH_AGE = 20e-3;
 
+  /** Age from which a place takes every second heat step [s]. */
+  private static final double OLD = 0.25;
+
   /** Biot number above which metal is resolved through the gap [-]. */
   private static final double THICK = 0.1;
 
@@ -41,6 +44,7 @@ final class Heat {
   private final double[] streamHeat;
   private final double[] streamAfter;
   private double mostSolidAnywhere;
+  private int count;
 
   Heat(State state, PourCase job, double seconds, double cupTemperature) {
     this.state = state;
@@ -73,17 +77,43 @@ final class Heat {
     streamAfter = new double[state.allCells];
   }
 
-  /** One heat step [s] for cup, plugs and falling metal. */
+  /**
+   * One heat step [s] for cup, plugs and falling metal. Places wetted long ago, where little changes
+   * from step to step, take every second step, twice as long.
+   */
   void step(double dt) {
+    step(dt, false);
+  }
+
+  /** A last heat step [s] after which nothing is due. */
+  void finish(double dt) {
+    step(dt, true);
+  }
+
+  private void step(double dt, boolean last) {
     if (state.melt.water) {
       return;
     }
-    stepCup(dt);
+    count++;
+    if (dt > 0.0) {
+      stepCup(dt);
+    }
     for (Channel c : state.channels) {
-      stepStream(c, dt);
+      c.streamDue += dt;
+      c.streamAge = c.stream.size() > 0 ? c.streamAge + dt : 0.0;
+      boolean streams = last || c.streamAge < OLD || (count & 1) == 0;
+      if (streams && c.streamDue > 0.0) {
+        stepStream(c, c.streamDue);
+        c.streamDue = 0.0;
+      }
       for (int i = 0; i < c.shape.cells; i++) {
         if (c.wet[i] > 1e-9 * c.shape.volume[i]) {
-          stepCell(c, i, dt);
+          c.due[i] += dt;
+          boolean turn = last || c.age[i] < OLD || ((count + i) & 1) == 0;
+          if (turn && c.due[i] > 0.0) {
+            stepCell(c, i, c.due[i]);
+            c.due[i] = 0.0;
+          }
         }
       }
     }

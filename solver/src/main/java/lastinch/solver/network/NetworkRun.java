@@ -220,10 +220,8 @@ final class NetworkRun {
 
   /** Heat still due at the end of a run. */
   void finishHeat() {
-    if (sinceHeat > 0.0) {
-      heat.step(sinceHeat);
-      sinceHeat = 0.0;
-    }
+    heat.finish(sinceHeat);
+    sinceHeat = 0.0;
   }
 
   private void freezeAndThaw() {

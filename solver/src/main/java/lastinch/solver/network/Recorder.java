@@ -14,7 +14,7 @@ import lastinch.solver.result.PassageRecord;
 
 /** Notes what fronts leave behind: arrivals, laps, gate speeds, the path of the leading metal. */
 final class Recorder {
-  private static final int SAMPLES = 16384;
+  private static final int SAMPLES = 8192;
   private static final double EVERY = 2e-3;
 
   final State state;

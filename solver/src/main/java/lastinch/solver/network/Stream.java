@@ -8,7 +8,7 @@ final class Stream {
   /** Slope below which a channel counts as level [-]. */
   static final double LEVEL = 0.02;
 
-  private static final int CAPACITY = 2048;
+  private static final int CAPACITY = 512;
   private final double[] volume = new double[CAPACITY];
   private final double[] enthalpy = new double[CAPACITY];
   private final double[] speed = new double[CAPACITY];
