@@ -78,8 +78,8 @@ final class Heat {
   }
 
   /**
-   * One heat step [s] for cup, plugs and falling metal. Places wetted long ago, where little changes
-   * from step to step, take every second step, twice as long.
+   * One heat step [s] for cup, plugs and falling metal. Places wetted long ago, where little
+   * changes from step to step, take every second step, twice as long.
    */
   void step(double dt) {
     step(dt, false);
