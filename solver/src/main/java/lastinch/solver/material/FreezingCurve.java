@@ -114,7 +114,7 @@ public sealed interface FreezingCurve
         return 1.0;
       }
       double ratio = composition(temperature) / composition(liquidus);
-      return 1.0 - StrictMath.exp(StrictMath.log(ratio) / (partition - 1.0));
+      return 1.0 - StrictMath.pow(ratio, 1.0 / (partition - 1.0));
     }
   }
 

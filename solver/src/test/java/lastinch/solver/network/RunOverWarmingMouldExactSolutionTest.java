@@ -27,16 +27,17 @@ class RunOverWarmingMouldExactSolutionTest {
   void metalBehindTheFrontIsAsWarmAsTheClosedForm(
       double contact, double time, double at50, double at100, double at250) {
     NetworkRun run = runTo(contact, time, false);
-    // 1 K; a mould that never warms is off by 30 K and more at 250 mm
-    assertThat(temperature(run, AT[0])).isCloseTo(at50, within(1.0));
-    assertThat(temperature(run, AT[1])).isCloseTo(at100, within(1.0));
-    assertThat(temperature(run, AT[2])).isCloseTo(at250, within(1.0));
+    // 2 K: heat steps of 10 ms, 20 ms where metal has long been; a mould that never warms is off by
+    // 30 K and more at 250 mm
+    assertThat(temperature(run, AT[0])).isCloseTo(at50, within(2.0));
+    assertThat(temperature(run, AT[1])).isCloseTo(at100, within(2.0));
+    assertThat(temperature(run, AT[2])).isCloseTo(at250, within(2.0));
   }
 
   @ParameterizedTest
   @CsvSource({"0, 1053.91630", "2000, 1065.57746"})
   void metalHalfWayBackIsAsWarmAsTheClosedForm(double contact, double at500) {
-    assertThat(temperature(runTo(contact, 2.0, false), AT[3])).isCloseTo(at500, within(1.0));
+    assertThat(temperature(runTo(contact, 2.0, false), AT[3])).isCloseTo(at500, within(2.0));
   }
 
   @Test
