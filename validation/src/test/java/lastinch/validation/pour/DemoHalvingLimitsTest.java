@@ -1,0 +1,100 @@
+package lastinch.validation.pour;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.plan.CaseReader;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Halving cell, flow step and heat step of the demo plans. A stop may move by 1 % or 1 mm, the
+ * promise made to people; heat to spare by 3 points, the distance that counts as near a border.
+ */
+class DemoHalvingLimitsTest {
+  private static final double CELL = 4e-3;
+  private static final double COURANT = 0.25;
+  private static final double HEAT = 10e-3;
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "feather-sand-flat",
+        "feather-sand-tilted",
+        "feather-investment-hot",
+        "feather-investment-silicon",
+        "strip-2mm",
+        "strip-3mm"
+      })
+  void halvedStepsLeaveStopAndVerdictWhereTheyWere(String name) {
+    PourCase job = demo(name);
+    PourResult usual = pour(with(job, CELL, COURANT, HEAT));
+    stays(usual, pour(with(job, CELL / 2, COURANT, HEAT)));
+    stays(usual, pour(with(job, CELL, COURANT / 2, HEAT)));
+    stays(usual, pour(with(job, CELL, COURANT, HEAT / 2)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"feather-sand-flat"})
+  void aGridFourTimesAsCoarseDoesNot(String name) {
+    PourCase job = demo(name);
+    PourResult usual = pour(with(job, CELL, COURANT, HEAT));
+    PourResult coarse = pour(with(job, 8 * CELL, 1.0, 8 * HEAT));
+    assertThat(Math.abs(coarse.reach() - usual.reach())).isGreaterThan(0.01 * usual.reach());
+  }
+
+  private static void stays(PourResult usual, PourResult halved) {
+    boolean filled = usual.outcome() instanceof Outcome.Filled;
+    assertThat(halved.outcome() instanceof Outcome.Filled).isEqualTo(filled);
+    double allowed = Math.max(0.01 * usual.reach(), 1e-3);
+    assertThat(halved.reach()).isCloseTo(usual.reach(), within(allowed));
+    assertThat(halved.margin().heat()).isCloseTo(usual.margin().heat(), within(0.03));
+  }
+
+  private static PourCase demo(String name) {
+    Path file = Path.of("..", "cases", "demo", name + ".yaml");
+    ReadResult read = CaseReader.read(file, new CatalogueMaterials(Catalogue.builtIn()));
+    assertThat(read).isInstanceOf(ReadResult.Sound.class);
+    return ((ReadResult.Sound) read).plan().pourCase();
+  }
+
+  private static PourResult pour(PourCase job) {
+    return DryPour.run(job, RunObserver.NONE, () -> false);
+  }
+
+  private static PourCase with(PourCase job, double cell, double courant, double heat) {
+    Checking none = Checking.NONE;
+    Checking steps =
+        new Checking(
+            none.mouldStaysAtHeat(),
+            none.frictionFactor(),
+            none.spreading(),
+            none.entryLoss(),
+            none.pushesBack(),
+            none.freezingStraight(),
+            none.cupKeptAt(),
+            none.entersAt(),
+            none.startsWet(),
+            none.fluid(),
+            OptionalDouble.of(cell),
+            OptionalDouble.of(courant),
+            OptionalDouble.of(heat),
+            none.mushShare(),
+            none.perfectContact(),
+            none.wallCurvature(),
+            none.lipLoss());
+    return new PourCase(
+        job.title(), job.piece(), job.mould(), job.gating(), job.metal(), job.pour(), steps);
+  }
+}
