@@ -44,7 +44,7 @@ final class Air {
   private final double viscosity;
 
   /** By channel: mass of air in its empty stretch [kg]. */
-  private final double[] mass;
+  final double[] mass;
 
   /** By channel, then joints: number of the pocket it belongs to. */
   private final int[] pocketOf;
@@ -111,8 +111,7 @@ final class Air {
     int n = state.channels.length;
     for (Channel c : state.channels) {
       if (c.gapClosed()) {
-        leaked += mass[c.index];
-        mass[c.index] = 0.0;
+        squeezeOut(c);
       }
     }
     for (int i = 0; i < pocketOf.length; i++) {
@@ -137,6 +136,11 @@ final class Air {
       open[pocketOf[n + Graph.CUP]] = true;
     }
     pockets = pocketOf.length;
+  }
+
+  private void squeezeOut(Channel c) {
+    leaked += mass[c.index];
+    mass[c.index] = 0.0;
   }
 
   private int root(int i) {
@@ -166,7 +170,9 @@ final class Air {
     for (Channel c : state.channels) {
       int p = pocketOf[c.index];
       double empty = c.emptyVolume() - c.stream.inFlight();
-      if (!c.gapClosed()) {
+      if (c.gapClosed()) {
+        squeezeOut(c);
+      } else {
         volume[p] += Math.max(FLOOR * c.shape.volume[0], empty);
         pocketMass[p] += mass[c.index];
       }

@@ -14,6 +14,7 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 final class Hydraulics {
   private static final int NEWTON = 30;
   private static final int MODES = 12;
+  private static final int HOLDS = 4;
 
   /** A pool may drain in this time at the fastest [s]; twice the longest step. */
   private static final double DRAIN = 10e-3;
@@ -72,7 +73,7 @@ final class Hydraulics {
         break;
       }
     }
-    if (holdShallowPools()) {
+    for (int k = 0; k < HOLDS && holdWhatHasNoMetal(); k++) {
       newton();
     }
     store();
@@ -80,26 +81,32 @@ final class Hydraulics {
 
   /**
    * A pool gives no more than it holds over a short time, so that it never runs out in a step; a
-   * plug behind which there is air only does not move on.
+   * plug behind which there is only air does not move on. Returns whether any leg was held anew.
    */
-  private boolean holdShallowPools() {
+  private boolean holdWhatHasNoMetal() {
     boolean any = false;
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
-      if (leg.front == null || leg.front.motion == 0) {
+      if (leg.front == null || leg.drawsAtMost) {
         continue;
       }
-      boolean recedes = leg.front.motion < 0;
-      double most = recedes ? plugVolume(leg) / DRAIN : 0.0;
-      double drawn = (leg.frontSide > 0) == recedes ? -leg.flow : leg.flow;
-      if (drawn > most && (recedes || hangsInAir(leg))) {
-        leg.drawsAtMost = true;
-        leg.held = leg.frontSide > 0 ? -most : most;
+      double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
+      double most = plugVolume(leg) / DRAIN;
+      if (ahead > 0.0 && hangsInAir(leg)) {
+        hold(leg, 0.0);
         any = true;
-        shallowHolds++;
+      } else if (-ahead > most) {
+        hold(leg, leg.frontSide > 0 ? -most : most);
+        any = true;
       }
     }
     return any;
+  }
+
+  private void hold(Leg leg, double flow) {
+    leg.drawsAtMost = true;
+    leg.held = flow;
+    shallowHolds++;
   }
 
   private boolean hangsInAir(Leg leg) {

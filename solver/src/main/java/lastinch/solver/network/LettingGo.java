@@ -8,6 +8,9 @@ final class LettingGo {
   /** Pull below the air's pressure that lets air in [Pa]. */
   private static final double PULL = 1.0;
 
+  /** A cup that lasts no longer than this is empty [s]. */
+  private static final double MOMENT = 1e-6;
+
   private final State state;
   private final Air air;
 
@@ -81,13 +84,12 @@ final class LettingGo {
   }
 
   /**
-   * Lets air into joints whose falling columns pull below the pressure of the air; returns whether
-   * any joint ran dry. The channels then hold the flows that the step started from.
+   * Lets air into joints whose falling columns pull below the pressure of the air and into a cup
+   * that has run empty; returns whether any joint ran dry. The channels then hold the flows that
+   * the step started from.
    */
   boolean breakPulledColumns(Hydraulics hydraulics) {
-    if (air.isOn() && !air.getsIn()) {
-      return false;
-    }
+    boolean tight = air.isOn() && !air.getsIn();
     boolean any = false;
     for (int i = 0; i < hydraulics.legCount(); i++) {
       Leg leg = hydraulics.leg(i);
@@ -98,7 +100,7 @@ final class LettingGo {
       if (joint == Graph.CLOSED || !state.wet[joint] || (joint == Graph.CUP && state.cupIsHeld)) {
         continue;
       }
-      if (drawnOnTheLevel(hydraulics, joint)) {
+      if (joint != Graph.CUP && (tight || drawnOnTheLevel(hydraulics, joint))) {
         continue;
       }
       double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
@@ -106,7 +108,8 @@ final class LettingGo {
       double speed = leg.flow / area;
       double inside =
           state.nodePressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
-      if (inside < -PULL) {
+      boolean empty = joint == Graph.CUP && state.cup.volume() <= Math.abs(leg.flow) * MOMENT;
+      if (inside < -PULL || empty) {
         if (!any) {
           hydraulics.restoreOldFlows();
         }

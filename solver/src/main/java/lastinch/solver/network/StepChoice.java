@@ -132,7 +132,7 @@ final class StepChoice {
     double flow = sprue.flowA;
     if (flow * dt > state.cup.volume()) {
       limit = BY_CUP;
-      return Math.max(state.cup.volume() / flow, SHORTEST);
+      return Math.max(state.cup.volume() / flow, SHORTEST * 1e-6);
     }
     return dt;
   }
