@@ -9,7 +9,6 @@ import java.util.function.DoubleUnaryOperator;
 import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Feeder;
 import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Overflow;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
@@ -399,16 +398,5 @@ final class Layout {
       double area = Math.PI / 4.0 * v.across() * v.across();
       vents.add(piece.vent(v.place(), area, shapes));
     }
-  }
-
-  /** Limb that a piece channel belongs to; used to put results back together. */
-  static String limbOf(ChannelShape shape) {
-    int part = shape.name.lastIndexOf(PieceLayout.PART);
-    return part < 0 ? shape.name : shape.name.substring(0, part);
-  }
-
-  /** The first limb of a piece. */
-  static Limb firstLimb(PourCase job) {
-    return job.piece().limbs().get(0);
   }
 }

@@ -14,7 +14,6 @@ import lastinch.solver.casting.Overflow;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
-import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
 import lastinch.solver.physics.Losses;
@@ -26,9 +25,6 @@ import lastinch.solver.result.PassageRecord.Role;
  * first limb.
  */
 final class PieceLayout {
-  /** Between the name of a limb and the number of its part. */
-  static final String PART = " part ";
-
   private static final double NEAR = 1e-6;
   private static final Graph.EndLosses NONE = new Graph.EndLosses(0.0, 0.0, 0.0, 0.0);
 
@@ -271,7 +267,7 @@ final class PieceLayout {
     }
     Limb limb = limbOf(place);
     double first = limb.stations().get(0).at();
-    return section(limb.section(), limb.stations(), first + distanceOn(place)).area();
+    return LimbProfile.section(limb.section(), limb.stations(), first + distanceOn(place)).area();
   }
 
   /** Adds the channels of boss and limbs. */
@@ -288,7 +284,7 @@ final class PieceLayout {
         double to = at.get(k + 1);
         shapes.add(
             new ChannelShape(
-                at.size() == 2 ? "boss" : "boss" + PART + (k + 1),
+                at.size() == 2 ? "boss" : "boss" + PartNames.PART + (k + 1),
                 Role.BOSS,
                 to - from,
                 from - b.length(),
@@ -328,17 +324,18 @@ final class PieceLayout {
       double to = at.get(k + 1);
       ChannelShape part =
           new ChannelShape(
-              at.size() == 2 ? limb.name() : limb.name() + PART + (k + 1),
+              at.size() == 2 ? limb.name() : limb.name() + PartNames.PART + (k + 1),
               Role.PIECE,
               to - from,
               from,
               base + from * slope,
               base + to * slope,
               cell,
-              s -> section(limb.section(), stations, first + from + s),
+              s -> LimbProfile.section(limb.section(), stations, first + from + s),
               s ->
                   mouldHeat.at(
-                      mouldHeat.depthUnderWall(widthAt(stations, first + from + s), widest)));
+                      mouldHeat.depthUnderWall(
+                          LimbProfile.widthAt(stations, first + from + s), widest)));
       shapes.add(part);
       links.add(
           new Graph.Link(
@@ -382,30 +379,6 @@ final class PieceLayout {
     return x * x;
   }
 
-  static SectionShape section(SectionForm form, List<Station> stations, double at) {
-    return SectionShape.of(form, widthAt(stations, at), thicknessAt(stations, at));
-  }
-
-  private static double widthAt(List<Station> stations, double at) {
-    Station p = stations.get(stretch(stations, at));
-    Station q = stations.get(stretch(stations, at) + 1);
-    return p.width() + (q.width() - p.width()) * (at - p.at()) / (q.at() - p.at());
-  }
-
-  private static double thicknessAt(List<Station> stations, double at) {
-    Station p = stations.get(stretch(stations, at));
-    Station q = stations.get(stretch(stations, at) + 1);
-    return p.thickness() + (q.thickness() - p.thickness()) * (at - p.at()) / (q.at() - p.at());
-  }
-
-  private static int stretch(List<Station> stations, double at) {
-    int i = 0;
-    while (i < stations.size() - 2 && at > stations.get(i + 1).at()) {
-      i++;
-    }
-    return i;
-  }
-
   /** Where a vent leaves the piece. */
   Graph.VentPoint vent(Place place, double area, List<ChannelShape> shapes) {
     boolean inBoss = isBoss(place);
@@ -418,7 +391,7 @@ final class PieceLayout {
     int found = 0;
     for (int k = 0; k < shapes.size(); k++) {
       ChannelShape shape = shapes.get(k);
-      boolean same = Layout.limbOf(shape).equals(limb);
+      boolean same = PartNames.limbOf(shape).equals(limb);
       if (same && ruler >= shape.start - NEAR && ruler <= shape.start + shape.length + NEAR) {
         found = k;
       }

@@ -176,7 +176,7 @@ final class Recorder {
             : solid <= 0.5 * state.melt.flowStop ? Meeting.Kind.LAP : Meeting.Kind.COLD_SHUT;
     meetings.add(
         new Meeting(
-            Layout.limbOf(c.shape),
+            PartNames.limbOf(c.shape),
             at + offset(c),
             state.time,
             state.melt.table.temperature(hA),
@@ -193,7 +193,7 @@ final class Recorder {
   double offset(Channel c) {
     double first = c.shape.start;
     for (Channel other : state.channels) {
-      if (Layout.limbOf(other.shape).equals(Layout.limbOf(c.shape))) {
+      if (PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape))) {
         first = Math.min(first, other.shape.start);
       }
     }
@@ -247,7 +247,7 @@ final class Recorder {
     double[] at = new double[samples];
     for (int i = 0; i < samples; i++) {
       Channel c = state.channels[trackChannel[i]];
-      names[i] = Layout.limbOf(c.shape);
+      names[i] = PartNames.limbOf(c.shape);
       at[i] = trackAt[i] + offset(c);
       temperature[i] = state.melt.table.temperature(trackEnthalpy[i]);
     }
@@ -267,7 +267,7 @@ final class Recorder {
     }
     Map<String, PassageParts> parts = new LinkedHashMap<>();
     for (Channel c : state.channels) {
-      parts.computeIfAbsent(Layout.limbOf(c.shape), n -> new PassageParts(this, n)).add(c);
+      parts.computeIfAbsent(PartNames.limbOf(c.shape), n -> new PassageParts(this, n)).add(c);
     }
     List<PassageRecord> records = new ArrayList<>();
     for (PassageParts p : parts.values()) {

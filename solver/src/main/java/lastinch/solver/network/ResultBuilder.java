@@ -80,10 +80,10 @@ final class ResultBuilder {
 
   /** Metal without a break from the thick end of the first limb [m]; from its tip if fed there. */
   private double reach(boolean filled) {
-    String limb = Layout.firstLimb(run.job).name();
+    String limb = PartNames.firstLimb(run.job).name();
     double reached = 0.0;
     for (Channel c : state.channels) {
-      if (c.shape.role == Role.PIECE && Layout.limbOf(c.shape).equals(limb)) {
+      if (c.shape.role == Role.PIECE && PartNames.limbOf(c.shape).equals(limb)) {
         if (filled || c.full) {
           reached = c.shape.start + c.shape.length;
           continue;
@@ -228,7 +228,7 @@ final class ResultBuilder {
   private double limbLength(Channel c) {
     double sum = 0.0;
     for (Channel other : state.channels) {
-      boolean same = Layout.limbOf(other.shape).equals(Layout.limbOf(c.shape));
+      boolean same = PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape));
       sum += same ? other.shape.length : 0.0;
     }
     return sum;
@@ -247,7 +247,7 @@ final class ResultBuilder {
       double offset = run.recorder.offset(c);
       lines.add(
           new LedgerLine(
-              Layout.limbOf(c.shape),
+              PartNames.limbOf(c.shape),
               offset + from * c.shape.dx,
               offset + to * c.shape.dx,
               seconds,

@@ -96,11 +96,11 @@ final class Stops {
           frozen.map(
               f ->
                   new Spot(
-                      Layout.limbOf(f.shape),
+                      PartNames.limbOf(f.shape),
                       run.recorder.offset(f) + (f.frozenCell + 0.5) * f.shape.dx));
     }
     return new Stop(
-        Layout.limbOf(c.shape),
+        PartNames.limbOf(c.shape),
         run.recorder.offset(c) + at,
         missing,
         time,

@@ -1,0 +1,34 @@
+package lastinch.solver.network;
+
+import java.util.List;
+import lastinch.solver.casting.SectionForm;
+import lastinch.solver.casting.Station;
+
+/** Width, thickness and section of a limb between its stations, straight from one to the next. */
+final class LimbProfile {
+  private LimbProfile() {}
+
+  static SectionShape section(SectionForm form, List<Station> stations, double at) {
+    return SectionShape.of(form, widthAt(stations, at), thicknessAt(stations, at));
+  }
+
+  static double widthAt(List<Station> stations, double at) {
+    Station p = stations.get(stretch(stations, at));
+    Station q = stations.get(stretch(stations, at) + 1);
+    return p.width() + (q.width() - p.width()) * (at - p.at()) / (q.at() - p.at());
+  }
+
+  private static double thicknessAt(List<Station> stations, double at) {
+    Station p = stations.get(stretch(stations, at));
+    Station q = stations.get(stretch(stations, at) + 1);
+    return p.thickness() + (q.thickness() - p.thickness()) * (at - p.at()) / (q.at() - p.at());
+  }
+
+  private static int stretch(List<Station> stations, double at) {
+    int i = 0;
+    while (i < stations.size() - 2 && at > stations.get(i + 1).at()) {
+      i++;
+    }
+    return i;
+  }
+}
