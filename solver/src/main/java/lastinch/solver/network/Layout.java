@@ -319,7 +319,7 @@ final class Layout {
       double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
       return new Graph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
     }
-    return PieceLayout.change(before, after, bend);
+    return SectionChange.losses(before, after, bend);
   }
 
   private void addOverflows() {
@@ -373,7 +373,7 @@ final class Layout {
               cell,
               s -> round,
               s -> mouldHeat.at(depth)));
-      double loss = Losses.TEE_BRANCH * square(round.area() / neckArea(f));
+      double loss = Losses.TEE_BRANCH * SectionChange.square(round.area() / neckArea(f));
       link(piece.jointOf(f.place()), Graph.CLOSED, new Graph.EndLosses(loss, loss, 0.0, 0.0));
       if (f.open()) {
         vents.add(new Graph.VentPoint(shapes.size() - 1, f.tall(), round.area()));
@@ -383,10 +383,6 @@ final class Layout {
 
   private static double neckArea(Feeder f) {
     return Math.PI / 4.0 * f.neckAcross() * f.neckAcross();
-  }
-
-  private static double square(double x) {
-    return x * x;
   }
 
   private void link(int a, int b, Graph.EndLosses loss) {

@@ -308,7 +308,7 @@ final class PieceLayout {
       double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
       return new Graph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
     }
-    return change(enteredArea, area, enteredBend);
+    return SectionChange.losses(enteredArea, area, enteredBend);
   }
 
   private void addLimb(
@@ -352,7 +352,7 @@ final class PieceLayout {
     double areaA = part.faceArea[0];
     double areaB = part.faceArea[part.cells];
     if (k == 0 && bossArea > 0.0 && (first || "boss".equals(limb.from()))) {
-      a = change(bossArea, areaA, 0.0);
+      a = SectionChange.losses(bossArea, areaA, 0.0);
     } else if (k == 0 && first && enteredDirectly && !entersAtTip()) {
       a = entered(areaA);
     }
@@ -360,23 +360,6 @@ final class PieceLayout {
       b = entered(areaB);
     }
     return new Graph.EndLosses(a.intoA(), a.outOfA(), b.intoA(), b.outOfA());
-  }
-
-  /** Losses on entering a section from another one, both ways. */
-  static Graph.EndLosses change(double before, double after, double bend) {
-    double forward =
-        after < before
-            ? Losses.suddenContraction(before, after)
-            : square(after / before) * Losses.suddenExpansion(before, after);
-    double backward =
-        after < before
-            ? Losses.suddenExpansion(after, before)
-            : square(after / before) * Losses.suddenContraction(after, before);
-    return new Graph.EndLosses(forward + bend, backward + bend, 0.0, 0.0);
-  }
-
-  private static double square(double x) {
-    return x * x;
   }
 
   /** Where a vent leaves the piece. */

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** Rules of the source text that no compiled class shows. */
 class SourceTextTest {
+  private static final int MOST_LINES = 400;
   private static final List<String> MODULES = List.of("solver", "cases", "ui", "validation");
 
   @Test
@@ -31,6 +32,18 @@ class SourceTextTest {
   void noLocalUnitsInTheSolver() throws IOException {
     Pattern names = Pattern.compile("\\b[a-z][A-Za-z]*(Mm|DegC|DegF)\\b");
     assertThat(linesWith("main", names)).noneMatch(line -> line.startsWith("solver"));
+  }
+
+  @Test
+  void noClassIsTooLongToRead() throws IOException {
+    List<String> tooLong = new ArrayList<>();
+    for (Path file : sources("main")) {
+      long lines = Files.readString(file).lines().count();
+      if (lines > MOST_LINES) {
+        tooLong.add(file.getFileName() + " has " + lines + " lines");
+      }
+    }
+    assertThat(tooLong).isEmpty();
   }
 
   private static List<String> linesWith(String part, Pattern pattern) throws IOException {
