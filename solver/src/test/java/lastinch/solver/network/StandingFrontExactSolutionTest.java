@@ -34,6 +34,7 @@ class StandingFrontExactSolutionTest {
     PourResult below = poured(slot(thickness, width, 0.99 * exact));
     assertThat(below.outcome()).isInstanceOf(Outcome.Misrun.class);
     assertThat(below.filledFraction()).isZero();
+    assertThat(below.reach()).isZero();
     assertThat(below.stops().get(0).reason()).isEqualTo(StopReason.CAPILLARITY);
     assertThat(below.margin().limitedBy()).isEqualTo(Margin.LimitedBy.PUSH);
     PourResult above = poured(slot(thickness, width, 1.01 * exact));
