@@ -6,6 +6,7 @@ module lastinch.solver {
   requires commons.math3;
 
   exports lastinch.solver.casting;
+  exports lastinch.solver.decide;
   exports lastinch.solver.material;
   exports lastinch.solver.result;
   exports lastinch.solver.run;

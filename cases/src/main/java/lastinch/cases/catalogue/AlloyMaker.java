@@ -73,6 +73,7 @@ final class AlloyMaker {
     return new Alloy(
         entry.name(),
         curve(),
+        band(Schema.STARTS),
         band("heat of freezing"),
         band("heat per degree liquid"),
         band("heat per degree solid"),

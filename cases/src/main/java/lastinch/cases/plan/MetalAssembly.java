@@ -111,26 +111,7 @@ final class MetalAssembly {
     if (own.isEmpty()) {
       return alloy;
     }
-    Alloy a = alloy;
-    return new Alloy(
-        a.name(),
-        a.freezing(),
-        a.latentHeat(),
-        a.specificHeatLiquid(),
-        a.specificHeatSolid(),
-        a.conductivityLiquid(),
-        a.conductivitySolid(),
-        a.densityLiquid(),
-        a.densitySlope(),
-        a.densitySolid(),
-        a.viscosity(),
-        a.surfaceTension(),
-        a.wettingAngle(),
-        a.filmFactor(),
-        a.film(),
-        band(own.get(), 1.0),
-        a.shrinkage(),
-        a.pourTemperature());
+    return alloy.with(Alloy.Figure.FLOW_STOP, band(own.get(), 1.0));
   }
 
   private static Band band(BandedQuantity q, double factor) {

@@ -62,28 +62,25 @@ final class MouldAssembly {
         mould.si("air behind").orElse(Usual.ATMOSPHERE));
   }
 
-  private double wall(MouldFamily family) {
+  private Band wall(MouldFamily family) {
     if (family == MouldFamily.SHELL) {
-      return taken
-          .take(mould, "mould", "wall", "wall of the shell", Dimension.LENGTH, Usual.SHELL_WALL)
-          .value();
+      return taken.take(
+          mould, "mould", "wall", "wall of the shell", Dimension.LENGTH, Usual.SHELL_WALL);
     }
-    return mould.si("wall").orElse(0.0);
+    return Band.typed(mould.si("wall").orElse(0.0));
   }
 
-  private double crack(MouldFamily family) {
+  private Band crack(MouldFamily family) {
     if (family != MouldFamily.SAND && family != MouldFamily.PERMANENT) {
-      return 0.0;
+      return Band.typed(0.0);
     }
-    return taken
-        .take(
-            mould,
-            "mould",
-            "parting crack",
-            "gap where the mould's halves meet",
-            Dimension.LENGTH,
-            Usual.PARTING_CRACK)
-        .value();
+    return taken.take(
+        mould,
+        "mould",
+        "parting crack",
+        "gap where the mould's halves meet",
+        Dimension.LENGTH,
+        Usual.PARTING_CRACK);
   }
 
   private Flask flask(Fields flask) {
@@ -115,7 +112,7 @@ final class MouldAssembly {
         inside,
         flask.need("tall"),
         wall.value(),
-        edge.value(),
+        edge,
         out,
         steel.density(),
         steel.specificHeat(),
@@ -131,25 +128,6 @@ final class MouldAssembly {
     if (own.isEmpty()) {
       return m;
     }
-    Band gap = m.contactGap();
-    double most = own.get().value();
-    Band lowered =
-        gap.value() <= most
-            ? gap
-            : new Band(most, Math.min(gap.low(), most), Math.max(gap.high(), most), gap.source());
-    return new MouldMedium(
-        m.name(),
-        m.family(),
-        m.conductivity(),
-        m.conductivityFactor(),
-        m.specificHeat(),
-        m.density(),
-        m.porosity(),
-        m.permeability(),
-        own.get(),
-        lowered,
-        m.skinFrees(),
-        m.gapOpen(),
-        m.ceiling());
+    return m.with(MouldMedium.Figure.CONTACT_LIQUID, own.get());
   }
 }

@@ -20,17 +20,38 @@ public record Flask(
     double inside,
     double tall,
     double wall,
-    double edgeToWall,
+    Band edgeToWall,
     Band out,
     double steelDensity,
     double steelSpecificHeat,
     double emissivity) {
+  /** A can whose distance to the piece is known exactly [m]. */
+  public Flask(
+      double inside,
+      double tall,
+      double wall,
+      double edgeToWall,
+      Band out,
+      double steelDensity,
+      double steelSpecificHeat,
+      double emissivity) {
+    this(
+        inside,
+        tall,
+        wall,
+        Band.typed(edgeToWall),
+        out,
+        steelDensity,
+        steelSpecificHeat,
+        emissivity);
+  }
+
   public Flask {
     Objects.requireNonNull(out, "out");
     Checks.within("inside", inside, 1e-2, 2.0, "m");
     Checks.within("tall", tall, 1e-2, 3.0, "m");
     Checks.within("wall", wall, 1e-4, 0.05, "m");
-    Checks.within("edgeToWall", edgeToWall, 0.0, inside / 2, "m");
+    Checks.within("edgeToWall", edgeToWall.value(), 0.0, inside / 2, "m");
     Checks.within("emissivity", emissivity, 0.05, 1.0, "-");
   }
 }

@@ -20,17 +20,36 @@ import lastinch.solver.material.MouldMedium;
 public record Mould(
     MouldMedium medium,
     Band temperature,
-    double wallThickness,
+    Band wallThickness,
     Optional<Flask> flask,
     Attitude attitude,
-    double partingCrack,
+    Band partingCrack,
     double behindPressure) {
+  /** A mould whose wall [m] and parting leak [m] are known exactly. */
+  public Mould(
+      MouldMedium medium,
+      Band temperature,
+      double wallThickness,
+      Optional<Flask> flask,
+      Attitude attitude,
+      double partingCrack,
+      double behindPressure) {
+    this(
+        medium,
+        temperature,
+        Band.typed(wallThickness),
+        flask,
+        attitude,
+        Band.typed(partingCrack),
+        behindPressure);
+  }
+
   public Mould {
     Objects.requireNonNull(medium, "medium");
     Objects.requireNonNull(attitude, "attitude");
     Checks.within("temperature", temperature.value(), 200.0, 2000.0, "K");
-    Checks.within("wallThickness", wallThickness, 0.0, 1.0, "m");
-    Checks.within("partingCrack", partingCrack, 0.0, 1e-3, "m");
+    Checks.within("wallThickness", wallThickness.value(), 0.0, 1.0, "m");
+    Checks.within("partingCrack", partingCrack.value(), 0.0, 1e-3, "m");
     Checks.within("behindPressure", behindPressure, 0.0, 5e5, "Pa");
   }
 }

@@ -13,7 +13,21 @@ public record PourCase(
     Gating gating,
     Metal metal,
     Pour pour,
-    Checking checking) {
+    Checking checking,
+    Laws laws) {
+
+  /** A job under the usual laws. */
+  public PourCase(
+      String title,
+      Piece piece,
+      Mould mould,
+      Gating gating,
+      Metal metal,
+      Pour pour,
+      Checking checking) {
+    this(title, piece, mould, gating, metal, pour, checking, Laws.USUAL);
+  }
+
   public PourCase {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(piece, "piece");
@@ -22,5 +36,6 @@ public record PourCase(
     Objects.requireNonNull(metal, "metal");
     Objects.requireNonNull(pour, "pour");
     Objects.requireNonNull(checking, "checking");
+    Objects.requireNonNull(laws, "laws");
   }
 }

@@ -1,12 +1,14 @@
 package lastinch.solver.material;
 
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * A casting alloy: figures with their bands and sources.
  *
  * @param name as printed
  * @param freezing solid share against temperature
+ * @param startOfFreezing liquidus with its range [K]; its best figure is that of {@code freezing}
  * @param latentHeat heat given up over the whole of freezing [J/kg]
  * @param specificHeatLiquid [J/(kg K)]
  * @param specificHeatSolid [J/(kg K)]
@@ -27,6 +29,7 @@ import java.util.Objects;
 public record Alloy(
     String name,
     FreezingCurve freezing,
+    Band startOfFreezing,
     Band latentHeat,
     Band specificHeatLiquid,
     Band specificHeatSolid,
@@ -44,9 +47,59 @@ public record Alloy(
     Band shrinkage,
     Band pourTemperature) {
 
+  /** An alloy whose start of freezing is known exactly. */
+  public Alloy(
+      String name,
+      FreezingCurve freezing,
+      Band latentHeat,
+      Band specificHeatLiquid,
+      Band specificHeatSolid,
+      Band conductivityLiquid,
+      Band conductivitySolid,
+      Band densityLiquid,
+      double densitySlope,
+      Band densitySolid,
+      Band viscosity,
+      Band surfaceTension,
+      Band wettingAngle,
+      Band filmFactor,
+      FilmForming film,
+      Band flowStop,
+      Band shrinkage,
+      Band pourTemperature) {
+    this(
+        name,
+        freezing,
+        Band.typed(freezing.liquidus()),
+        latentHeat,
+        specificHeatLiquid,
+        specificHeatSolid,
+        conductivityLiquid,
+        conductivitySolid,
+        densityLiquid,
+        densitySlope,
+        densitySolid,
+        viscosity,
+        surfaceTension,
+        wettingAngle,
+        filmFactor,
+        film,
+        flowStop,
+        shrinkage,
+        pourTemperature);
+  }
+
   public Alloy {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(freezing, "freezing");
+    if (startOfFreezing.value() != freezing.liquidus()) {
+      throw new IllegalArgumentException(
+          "startOfFreezing = "
+              + startOfFreezing.value()
+              + " K, must be the liquidus of the freezing curve, "
+              + freezing.liquidus()
+              + " K");
+    }
     Objects.requireNonNull(film, "film");
     Objects.requireNonNull(shrinkage, "shrinkage");
     Objects.requireNonNull(pourTemperature, "pourTemperature");
@@ -63,6 +116,62 @@ public record Alloy(
     Checks.within("wettingAngle", wettingAngle.value(), Math.PI / 2, Math.PI, "rad");
     Checks.within("filmFactor", filmFactor.value(), 1.0, 5.0, "-");
     Checks.within("flowStop", flowStop.value(), 0.01, 1.0, "-");
+  }
+
+  /** Figures of an alloy that carry a band and change how it flows and freezes. */
+  @SuppressWarnings("ImmutableEnumChecker") // references to accessors hold nothing
+  public enum Figure {
+    START_OF_FREEZING(Alloy::startOfFreezing),
+    LATENT_HEAT(Alloy::latentHeat),
+    SPECIFIC_HEAT_LIQUID(Alloy::specificHeatLiquid),
+    SPECIFIC_HEAT_SOLID(Alloy::specificHeatSolid),
+    CONDUCTIVITY_LIQUID(Alloy::conductivityLiquid),
+    CONDUCTIVITY_SOLID(Alloy::conductivitySolid),
+    DENSITY_LIQUID(Alloy::densityLiquid),
+    VISCOSITY(Alloy::viscosity),
+    SURFACE_TENSION(Alloy::surfaceTension),
+    WETTING_ANGLE(Alloy::wettingAngle),
+    FILM_FACTOR(Alloy::filmFactor),
+    FLOW_STOP(Alloy::flowStop);
+
+    private final Function<Alloy, Band> of;
+
+    Figure(Function<Alloy, Band> of) {
+      this.of = of;
+    }
+  }
+
+  /** A figure with its band. */
+  public Band figure(Figure figure) {
+    return figure.of.apply(this);
+  }
+
+  /** The same alloy with one figure changed; the freezing curve follows its start. */
+  public Alloy with(Figure changed, Band band) {
+    return new Alloy(
+        name,
+        changed == Figure.START_OF_FREEZING ? freezing.startingAt(band.value()) : freezing,
+        either(changed, Figure.START_OF_FREEZING, band),
+        either(changed, Figure.LATENT_HEAT, band),
+        either(changed, Figure.SPECIFIC_HEAT_LIQUID, band),
+        either(changed, Figure.SPECIFIC_HEAT_SOLID, band),
+        either(changed, Figure.CONDUCTIVITY_LIQUID, band),
+        either(changed, Figure.CONDUCTIVITY_SOLID, band),
+        either(changed, Figure.DENSITY_LIQUID, band),
+        densitySlope,
+        densitySolid,
+        either(changed, Figure.VISCOSITY, band),
+        either(changed, Figure.SURFACE_TENSION, band),
+        either(changed, Figure.WETTING_ANGLE, band),
+        either(changed, Figure.FILM_FACTOR, band),
+        film,
+        either(changed, Figure.FLOW_STOP, band),
+        shrinkage,
+        pourTemperature);
+  }
+
+  private Band either(Figure changed, Figure own, Band band) {
+    return changed == own ? band : figure(own);
   }
 
   /** Start of freezing [K]. */

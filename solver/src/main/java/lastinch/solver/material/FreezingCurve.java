@@ -19,6 +19,14 @@ public sealed interface FreezingCurve
   /** Temperature at which the last metal freezes [K]; may be an arrest. */
   double endOfFreezing();
 
+  /**
+   * The same metal found to start freezing at another temperature: a composition a little off the
+   * one meant. An arrest stays where it is; a curve by points moves with its start.
+   *
+   * @param newLiquidus [K], not below the end of freezing
+   */
+  FreezingCurve startingAt(double newLiquidus);
+
   /** Share of solid [-] at a temperature [K]; just above an arrest, the share before the arrest. */
   double solidFraction(double temperature);
 
@@ -27,6 +35,11 @@ public sealed interface FreezingCurve
     public Straight {
       Checks.within("liquidus", liquidus, 250.0, 2500.0, "K");
       Checks.within("endOfFreezing", endOfFreezing, 250.0, liquidus, "K");
+    }
+
+    @Override
+    public FreezingCurve startingAt(double newLiquidus) {
+      return new Straight(newLiquidus, endOfFreezing);
     }
 
     @Override
@@ -53,6 +66,11 @@ public sealed interface FreezingCurve
       Checks.within("endOfFreezing", endOfFreezing, 250.0, liquidus, "K");
       Checks.within("solventMelting", solventMelting, liquidus, 3000.0, "K");
       Checks.within("partition", partition, 0.001, 0.999, "-");
+    }
+
+    @Override
+    public FreezingCurve startingAt(double newLiquidus) {
+      return new Lever(newLiquidus, endOfFreezing, solventMelting, partition);
     }
 
     @Override
@@ -106,6 +124,11 @@ public sealed interface FreezingCurve
     }
 
     @Override
+    public FreezingCurve startingAt(double newLiquidus) {
+      return new Scheil(newLiquidus, endOfFreezing, solventMelting, slope, bend, partition);
+    }
+
+    @Override
     public double solidFraction(double temperature) {
       if (temperature >= liquidus) {
         return 0.0;
@@ -122,6 +145,11 @@ public sealed interface FreezingCurve
   record Isothermal(double liquidus) implements FreezingCurve {
     public Isothermal {
       Checks.within("liquidus", liquidus, 250.0, 2500.0, "K");
+    }
+
+    @Override
+    public FreezingCurve startingAt(double newLiquidus) {
+      return new Isothermal(newLiquidus);
     }
 
     @Override
@@ -147,6 +175,16 @@ public sealed interface FreezingCurve
       Checks.within("liquidus", liquidus, 250.0, 2500.0, "K");
       Checks.within("endOfFreezing", endOfFreezing, 250.0, liquidus, "K");
       Objects.requireNonNull(solid, "solid");
+    }
+
+    @Override
+    public FreezingCurve startingAt(double newLiquidus) {
+      double[] at = solid.temperatures();
+      for (int i = 0; i < at.length; i++) {
+        at[i] += newLiquidus - liquidus;
+      }
+      double end = endOfFreezing + newLiquidus - liquidus;
+      return new Table(newLiquidus, end, Curve.of(at, solid.values()));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package lastinch.solver.material;
 
 import java.util.Objects;
+import java.util.function.Function;
 
 /**
  * What the mould is made of.
@@ -48,5 +49,59 @@ public record MouldMedium(
     Checks.within("skinFrees", skinFrees.value(), 0.0, 1.0, "-");
     Checks.within("gapOpen", gapOpen.value(), skinFrees.value(), 1.0, "-");
     Checks.within("ceiling", ceiling.value(), 300.0, 3000.0, "K");
+  }
+
+  /** Figures of a medium that carry a band and change how it takes heat and passes air. */
+  @SuppressWarnings("ImmutableEnumChecker") // references to accessors hold nothing
+  public enum Figure {
+    CONDUCTIVITY_FACTOR(MouldMedium::conductivityFactor),
+    DENSITY(MouldMedium::density),
+    PERMEABILITY(MouldMedium::permeability),
+    CONTACT_LIQUID(MouldMedium::contactLiquid),
+    CONTACT_GAP(MouldMedium::contactGap),
+    SKIN_FREES(MouldMedium::skinFrees),
+    GAP_OPEN(MouldMedium::gapOpen);
+
+    private final Function<MouldMedium, Band> of;
+
+    Figure(Function<MouldMedium, Band> of) {
+      this.of = of;
+    }
+  }
+
+  /** A figure with its band. */
+  public Band figure(Figure figure) {
+    return figure.of.apply(this);
+  }
+
+  /**
+   * The same medium with one figure changed. A gap passes no more heat than contact does, and is
+   * open no sooner than the skin frees itself: the other figure of such a pair gives way.
+   */
+  public MouldMedium with(Figure changed, Band band) {
+    Band contact = either(changed, Figure.CONTACT_LIQUID, band);
+    Band gap = either(changed, Figure.CONTACT_GAP, band);
+    Band frees = either(changed, Figure.SKIN_FREES, band);
+    Band open = either(changed, Figure.GAP_OPEN, band);
+    boolean gapGiven = changed == Figure.CONTACT_GAP;
+    boolean openGiven = changed == Figure.GAP_OPEN;
+    return new MouldMedium(
+        name,
+        family,
+        conductivity,
+        either(changed, Figure.CONDUCTIVITY_FACTOR, band),
+        specificHeat,
+        either(changed, Figure.DENSITY, band),
+        porosity,
+        either(changed, Figure.PERMEABILITY, band),
+        gapGiven ? contact.at(Math.max(contact.value(), gap.value())) : contact,
+        gapGiven ? gap : gap.at(Math.min(contact.value(), gap.value())),
+        openGiven ? frees.at(Math.min(frees.value(), open.value())) : frees,
+        openGiven ? open : open.at(Math.max(frees.value(), open.value())),
+        ceiling);
+  }
+
+  private Band either(Figure changed, Figure own, Band band) {
+    return changed == own ? band : figure(own);
   }
 }

@@ -75,7 +75,7 @@ final class Air {
     MouldMedium medium = job.mould().medium();
     permeability = medium.permeability().value();
     porosity = Math.max(1e-3, medium.porosity());
-    crack = job.mould().partingCrack();
+    crack = job.mould().partingCrack().value();
     behind = job.mould().behindPressure();
     freeDepth = job.gating().sprue().tall();
     temperature = 0.5 * (state.melt.temperatureIn() + job.mould().temperature().value());

@@ -60,8 +60,8 @@ final class Heat {
     WallGrid grid = WallGrid.usual(diffusivity, seconds).withMetalNodes(8);
     cupColumn = state.allCells;
     int count = state.allCells + 1;
-    boolean shell = job.mould().wallThickness() > 0.0;
-    depthLimit = shell ? job.mould().wallThickness() : Double.POSITIVE_INFINITY;
+    boolean shell = job.mould().wallThickness().value() > 0.0;
+    depthLimit = shell ? job.mould().wallThickness().value() : Double.POSITIVE_INFINITY;
     if (checking.mouldStaysAtHeat()) {
       columns = WallColumns.fixed(count, grid, table, state.melt.table);
     } else if (shell) {

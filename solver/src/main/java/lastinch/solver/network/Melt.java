@@ -42,6 +42,7 @@ final class Melt {
   final double gapOpen;
   final boolean perfectContact;
   final double spreading;
+  private final double rangeRatio;
   private final Alloy alloy;
   private final Checking checking;
 
@@ -77,7 +78,8 @@ final class Melt {
     skinFrees = medium.skinFrees().value();
     gapOpen = medium.gapOpen().value();
     perfectContact = checking.perfectContact();
-    spreading = checking.spreading().orElse(1.0);
+    spreading = checking.spreading().orElse(job.laws().spreading().value());
+    rangeRatio = job.laws().rangeRatio().value();
   }
 
   double temperatureIn() {
@@ -96,7 +98,8 @@ final class Melt {
         ? 0.0
         : Slurry.mushShare(
             Slurry.separation(
-                alloy.liquidus(), effective, flux, gap, alloy.conductivitySolid().value()));
+                alloy.liquidus(), effective, flux, gap, alloy.conductivitySolid().value()),
+            rangeRatio);
   }
 
   /** Heat passed from lumped metal to the mould face per degree and area [W/(m2 K)]. */

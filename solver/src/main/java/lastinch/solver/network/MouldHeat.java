@@ -38,11 +38,11 @@ final class MouldHeat {
 
   /** Depth of the edge of the piece where it is narrower than at its widest [m]. */
   double depthUnderWall(double width, double widest) {
-    return flask.map(f -> f.edgeToWall() + (widest - width) / 2.0).orElse(0.0);
+    return flask.map(f -> f.edgeToWall().value() + (widest - width) / 2.0).orElse(0.0);
   }
 
   /** Temperature at the edge nearest to the wall [K]. */
   double atNearestEdge() {
-    return at(flask.map(Flask::edgeToWall).orElse(0.0));
+    return at(flask.map(f -> f.edgeToWall().value()).orElse(0.0));
   }
 }

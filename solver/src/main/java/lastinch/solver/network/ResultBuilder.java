@@ -145,7 +145,8 @@ final class ResultBuilder {
       if (tip && Double.isFinite(run.recorder.arrivalTime[cell]) && !state.melt.water) {
         double at = (last + 0.5) * c.shape.dx;
         double seconds = run.tips.secondsLeft(c, at, run.recorder.arrivalEnthalpy[cell]);
-        least = Math.min(least, Math.max(0.0, seconds) * run.recorder.arrivalSpeed[cell]);
+        double way = Math.max(0.0, seconds) * run.recorder.arrivalSpeed[cell];
+        least = Math.min(least, Math.min(Margin.FAR, way));
       }
     }
     return Double.isFinite(least) ? OptionalDouble.of(least) : OptionalDouble.empty();

@@ -84,8 +84,19 @@ public final class Slurry {
    * @param separation from {@link #separation} [-], may be infinite
    */
   public static double mushShare(double separation) {
+    return mushShare(separation, HALF_SEPARATION);
+  }
+
+  /**
+   * The same with another separation at which half of the new solid goes to the slurry.
+   *
+   * @param separation from {@link #separation} [-], may be infinite
+   * @param half [-], above 0
+   */
+  public static double mushShare(double separation, double half) {
     Checks.within("separation", separation, 0.0, Double.POSITIVE_INFINITY, "-");
-    double inverse = HALF_SEPARATION / separation;
+    Checks.within("half", half, Double.MIN_NORMAL, Double.MAX_VALUE, "-");
+    double inverse = half / separation;
     return 1.0 / (1.0 + inverse * inverse);
   }
 

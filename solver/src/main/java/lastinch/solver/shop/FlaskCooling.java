@@ -76,7 +76,7 @@ public final class FlaskCooling {
       double seconds,
       double airTemperature) {
     return profile(flask, medium, initialTemperature, seconds, airTemperature)
-        .at(flask.edgeToWall());
+        .at(flask.edgeToWall().value());
   }
 
   static Curve profile(

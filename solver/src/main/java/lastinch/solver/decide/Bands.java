@@ -1,0 +1,164 @@
+package lastinch.solver.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.PourResult;
+
+/**
+ * Pours a job again with each unknown at both ends of its band, then once on an unlucky and once on
+ * a lucky day.
+ *
+ * <p>With c half the change of signed margin from one end to the other, a day moves each unknown by
+ * its half-band times |c| over the root of the sum of all c squared, towards the end that its sign
+ * says is bad (or good), on the scale of the logarithm where a band is wide. To first order that is
+ * the likeliest of the days that come once in twenty.
+ */
+public final class Bands {
+  /** Share of the slurry between which the laws of mush are run at their ends [-]. */
+  private static final double LEAST_SHARE = 0.1;
+
+  private static final double MOST_SHARE = 0.9;
+
+  /** Least share of the spread for which a measurement is worth naming [-]; our own limit. */
+  private static final double WORTH_NAMING = 0.02;
+
+  private Bands() {}
+
+  /**
+   * The study.
+   *
+   * @param job a job of which {@code best} is the result
+   * @param best filled or stopped short
+   * @param workers how many pours at once, at least 1; the answer is the same for all
+   * @param stopRequested polled often, from several threads
+   * @return empty when asked to stop, or when the run itself has no verdict
+   */
+  public static Optional<BandStudy> around(
+      PourCase job, PourResult best, int workers, BooleanSupplier stopRequested) {
+    if (Verdict.of(best).isEmpty()) {
+      return Optional.empty();
+    }
+    ManyPours pours = new ManyPours(workers, stopRequested);
+    List<Unknown> unknowns = applying(job, best);
+    List<PourCase> jobs = new ArrayList<>();
+    for (Unknown unknown : unknowns) {
+      jobs.add(unknown.set(job, unknown.towards(job, false, 1.0)));
+      jobs.add(unknown.set(job, unknown.towards(job, true, 1.0)));
+    }
+    Optional<List<End>> ends = pours.pour(jobs, End::of);
+    if (ends.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Swing> swings = swings(job, unknowns, ends.get());
+    Optional<List<PourResult>> days =
+        pours.pour(List.of(day(job, swings, false), day(job, swings, true)), (j, r) -> r);
+    return days.map(
+        d ->
+            new BandStudy(
+                best,
+                d.get(0),
+                d.get(1),
+                swings,
+                Verdict.of(best, d).orElseThrow(),
+                weakest(swings),
+                measure(swings)));
+  }
+
+  /** Open figures of a job that can matter to it, in the order of the list. */
+  public static List<Unknown> applying(PourCase job, PourResult best) {
+    boolean mixed = best.slurryShare() > LEAST_SHARE && best.slurryShare() < MOST_SHARE;
+    List<Unknown> unknowns = new ArrayList<>(Unknown.openIn(job));
+    if (!mixed) {
+      unknowns.remove(Unknown.RANGE_RATIO);
+    }
+    return unknowns;
+  }
+
+  private record End(double margin, boolean fills, boolean decided) {
+    static End of(PourCase job, PourResult result) {
+      return new End(
+          SignedMargin.of(job, result), Verdict.fills(result), Verdict.of(result).isPresent());
+    }
+  }
+
+  private static List<Swing> swings(PourCase job, List<Unknown> unknowns, List<End> ends) {
+    double sum = 0.0;
+    for (int i = 0; i < unknowns.size(); i++) {
+      double c = half(ends.get(2 * i), ends.get(2 * i + 1));
+      sum += c * c;
+    }
+    List<Swing> swings = new ArrayList<>();
+    for (int i = 0; i < unknowns.size(); i++) {
+      End low = ends.get(2 * i);
+      End high = ends.get(2 * i + 1);
+      double c = half(low, high);
+      swings.add(
+          new Swing(
+              unknowns.get(i),
+              unknowns.get(i).band(job).orElseThrow(),
+              low.margin(),
+              high.margin(),
+              low.fills(),
+              high.fills(),
+              sum > 0.0 ? c * c / sum : 0.0));
+    }
+    return swings;
+  }
+
+  /** Half the change of signed margin; nothing where one of the runs has no verdict. */
+  private static double half(End low, End high) {
+    return low.decided() && high.decided() ? 0.5 * (high.margin() - low.margin()) : 0.0;
+  }
+
+  /** The job on a day when all unknowns lean the same way. */
+  private static PourCase day(PourCase job, List<Swing> swings, boolean lucky) {
+    PourCase moved = job;
+    for (Swing swing : swings) {
+      if (swing.share() > 0.0) {
+        boolean up = (swing.half() > 0.0) == lucky;
+        double value = swing.unknown().towards(job, up, Math.sqrt(swing.share()));
+        moved = swing.unknown().set(moved, value);
+      }
+    }
+    return moved;
+  }
+
+  private static Optional<Unknown> weakest(List<Swing> swings) {
+    Optional<Unknown> found = Optional.empty();
+    double most = 0.0;
+    for (Swing swing : swings) {
+      if (swing.share() > most) {
+        most = swing.share();
+        found = Optional.of(swing.unknown());
+      }
+    }
+    return found;
+  }
+
+  /** Most of the spread for the effort. */
+  private static Optional<Unknown> measure(List<Swing> swings) {
+    Optional<Unknown> found = Optional.empty();
+    double most = 0.0;
+    for (Swing swing : swings) {
+      double worth = swing.share() / effort(swing.unknown().effort());
+      if (swing.share() >= WORTH_NAMING && worth > most) {
+        most = worth;
+        found = Optional.of(swing.unknown());
+      }
+    }
+    return found;
+  }
+
+  /** How the efforts weigh against each other [-]; our own choice. */
+  private static double effort(Unknown.Effort effort) {
+    return switch (effort) {
+      case CLOCK -> 1.0;
+      case TOOL -> 3.0;
+      case TRIAL -> 10.0;
+      case NONE -> Double.POSITIVE_INFINITY;
+    };
+  }
+}
