@@ -371,7 +371,8 @@ public final class HandMade {
         passages,
         track,
         base.accounts(),
-        base.record());
+        base.record(),
+        HandMadeCourse.of(passages));
   }
 
   private static PassageRecord upwards(PassageRecord p, double standing) {
@@ -469,7 +470,8 @@ public final class HandMade {
         shortOfMetal(stops)
             ? new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
             : new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0),
-        new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)));
+        new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)),
+        HandMadeCourse.of(passages(reach)));
   }
 
   private static boolean shortOfMetal(List<Stop> stops) {

@@ -35,6 +35,7 @@ final class NetworkRun {
   final LettingGo lettingGo;
   final Tips tips;
   final Recorder recorder;
+  final Moments moments;
   final WorkAccount work;
   final Books books;
   final StepChoice choice;
@@ -90,6 +91,7 @@ final class NetworkRun {
     topology = new Topology(state, air, falls, recorder);
     tips = new Tips(state, transport, heat);
     recorder.watch(tips);
+    moments = new Moments(state, job.gating().cup().volume());
     work = new WorkAccount(state);
     books = new Books(state, heat, air, job.metal().melted());
     choice = new StepChoice(state, checking, tips);
@@ -163,6 +165,7 @@ final class NetworkRun {
     work.eventsSettled();
     steps++;
     heatWhenDue(dt);
+    moments.endStep();
   }
 
   /** Solves the flows of a step and shortens it to the first event; returns the step [s]. */

@@ -59,7 +59,8 @@ final class ResultBuilder {
         passages,
         run.recorder.track(),
         accounts,
-        record());
+        record(),
+        run.moments.course());
   }
 
   private RunRecord record() {

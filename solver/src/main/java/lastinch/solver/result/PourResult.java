@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
  * @param track path of the leading metal
  * @param accounts books
  * @param record how the run was made
+ * @param course how the pour went on
  */
 public record PourResult(
     Outcome outcome,
@@ -52,7 +53,8 @@ public record PourResult(
     List<PassageRecord> passages,
     FrontTrack track,
     Accounts accounts,
-    RunRecord record) {
+    RunRecord record,
+    Course course) {
   public PourResult {
     Objects.requireNonNull(outcome, "outcome");
     Objects.requireNonNull(flowLimitedBy, "flowLimitedBy");
@@ -69,5 +71,6 @@ public record PourResult(
     Objects.requireNonNull(track, "track");
     Objects.requireNonNull(accounts, "accounts");
     Objects.requireNonNull(record, "record");
+    Objects.requireNonNull(course, "course");
   }
 }

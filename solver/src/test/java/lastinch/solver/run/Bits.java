@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import lastinch.solver.result.Course;
 import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -29,6 +30,7 @@ final class Bits {
         out.writeDouble(track.speed(i));
         out.writeDouble(track.temperature(i));
       }
+      course(out, result);
       // records print their doubles so that no two differ alike
       out.writeUTF(
           ""
@@ -47,6 +49,23 @@ final class Bits {
       throw new UncheckedIOException(e);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  private static void course(DataOutputStream out, PourResult result) throws IOException {
+    Course course = result.course();
+    for (int k = 0; k < course.size(); k++) {
+      out.writeDouble(course.time(k));
+      for (PassageRecord p : result.passages()) {
+        for (int i = 0; i < p.size(); i++) {
+          out.writeDouble(course.temperature(p.name(), k, i));
+        }
+      }
+    }
+    for (int k = 0; k < course.samples(); k++) {
+      for (int g = 0; g < course.gates().size(); g++) {
+        out.writeDouble(course.passed(g, k));
+      }
     }
   }
 
