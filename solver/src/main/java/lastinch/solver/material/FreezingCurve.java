@@ -30,6 +30,23 @@ public sealed interface FreezingCurve
   /** Share of solid [-] at a temperature [K]; just above an arrest, the share before the arrest. */
   double solidFraction(double temperature);
 
+  /**
+   * Follows the curve from the liquidus down to the end of freezing, the share before an arrest.
+   *
+   * @param temperature filled with temperatures, falling [K]
+   * @param solid filled with the share of solid at each [-], as long as {@code temperature}
+   */
+  default void trace(double[] temperature, double[] solid) {
+    int steps = temperature.length - 1;
+    double end = endOfFreezing();
+    double above = Math.nextUp(end);
+    for (int i = 0; i <= steps; i++) {
+      double t = liquidus() + (end - liquidus()) * i / steps;
+      temperature[i] = t;
+      solid[i] = liquidus() == end ? 0.0 : solidFraction(Math.max(t, above));
+    }
+  }
+
   /** Solid share in proportion to degrees below the liquidus. */
   record Straight(double liquidus, double endOfFreezing) implements FreezingCurve {
     public Straight {
@@ -138,6 +155,28 @@ public sealed interface FreezingCurve
       }
       double ratio = composition(temperature) / composition(liquidus);
       return 1.0 - StrictMath.pow(ratio, 1.0 / (partition - 1.0));
+    }
+
+    /**
+     * {@inheritDoc} Even ratios of the liquid's composition, which makes the liquid left over a
+     * geometric row and puts most points where most metal freezes.
+     */
+    @Override
+    public void trace(double[] temperature, double[] solid) {
+      int steps = temperature.length - 1;
+      double first = composition(liquidus);
+      double grows = StrictMath.pow(composition(endOfFreezing) / first, 1.0 / steps);
+      double shrinks = StrictMath.pow(grows, 1.0 / (partition - 1.0));
+      double w = first;
+      double left = 1.0;
+      for (int i = 0; i <= steps; i++) {
+        temperature[i] = solventMelting - (slope + bend * w) * w;
+        solid[i] = 1.0 - left;
+        w *= grows;
+        left *= shrinks;
+      }
+      temperature[0] = liquidus;
+      temperature[steps] = endOfFreezing;
     }
   }
 

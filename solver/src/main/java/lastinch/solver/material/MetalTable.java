@@ -14,7 +14,7 @@ import java.util.Arrays;
  */
 public final class MetalTable {
   /** Temperature steps of the reference curve from which the table is made. */
-  private static final int FINE = 4000;
+  private static final int FINE = 2000;
 
   /** Grid spacing in kelvin of sensible heat; a kink off the grid costs a quarter of it at most. */
   private static final double SPACING = 0.15;
@@ -39,9 +39,10 @@ public final class MetalTable {
     this.below = (int) Math.ceil(-cold / spacing - 1e-9);
     this.intervals = below + (int) Math.ceil(hot / spacing - 1e-9);
     this.lowest = -below * spacing;
-    this.temperature = points.onGrid(points.temperature, spacing, below, intervals + 1);
-    this.solid = points.onGrid(points.solid, spacing, below, intervals + 1);
-    this.conductivity = points.onGrid(points.conductivity, spacing, below, intervals + 1);
+    this.temperature = new double[intervals + 1];
+    this.solid = new double[intervals + 1];
+    this.conductivity = new double[intervals + 1];
+    points.onGrid(spacing, below, temperature, solid, conductivity);
     this.latentHeat = latentHeat;
     this.liquidus = liquidus;
   }
@@ -67,25 +68,23 @@ public final class MetalTable {
     double cl = alloy.specificHeatLiquid().value();
     double latent = alloy.latentHeat().value();
 
+    double[] temperature = new double[FINE + 1];
+    double[] solid = new double[FINE + 1];
+    curve.trace(temperature, solid);
     int n = FINE + 4;
     Points points = new Points(n);
-    double share = 0.0;
     double h = 0.0;
-    double t = liquidus;
-    points.set(n - 2, h, t, share);
+    points.set(n - 2, h, liquidus, 0.0);
     for (int i = 1; i <= FINE; i++) {
-      double next = liquidus + (end - liquidus) * i / FINE;
-      double nextShare =
-          liquidus == end ? 0.0 : curve.solidFraction(Math.max(next, Math.nextUp(end)));
-      double mean = 0.5 * (share + nextShare);
-      h -= (mean * cs + (1.0 - mean) * cl) * (t - next) + latent * (nextShare - share);
-      t = next;
-      share = nextShare;
-      points.set(n - 2 - i, h, t, share);
+      double mean = 0.5 * (solid[i - 1] + solid[i]);
+      double drop = temperature[i - 1] - temperature[i];
+      h -= (mean * cs + (1.0 - mean) * cl) * drop + latent * (solid[i] - solid[i - 1]);
+      points.set(n - 2 - i, h, temperature[i], solid[i]);
     }
+    double share = solid[FINE];
     if (1.0 - share < 1e-9) {
       share = 1.0;
-      points.set(2, h, t, share);
+      points.set(2, h, end, share);
     }
     double beforeArrest = h;
     double frozen = h - latent * (1.0 - share);
@@ -147,7 +146,7 @@ public final class MetalTable {
   }
 
   private double at(double[] value, double h) {
-    double x = (h - lowest) * perSpacing;
+    double x = h * perSpacing + below;
     if (x >= 0.0 && x < intervals) {
       int i = (int) x;
       return value[i] + (x - i) * (value[i + 1] - value[i]);
@@ -246,7 +245,7 @@ public final class MetalTable {
 
   /** The straight piece on which a specific enthalpy [J/kg] lies, -1 to {@link #pieces()}. */
   public int piece(double h) {
-    double x = (h - lowest) * perSpacing;
+    double x = h * perSpacing + below;
     if (x >= 0.0) {
       return x < intervals ? (int) x : intervals;
     }
@@ -290,13 +289,12 @@ public final class MetalTable {
     int high = intervals;
     int i = piece(h);
     while (true) {
+      double start = knot(i);
       double b = slope(i);
-      double x = (mass * h - offset - slope * intercept(i)) / (mass + slope * b);
-      double left = i < 0 ? Double.NEGATIVE_INFINITY : knot(i);
-      double right = i >= intervals ? Double.POSITIVE_INFINITY : knot(i + 1);
-      if (x < left) {
+      double x = start + (mass * (h - start) - offset - slope * edge(i)) / (mass + slope * b);
+      if (i >= 0 && x < start) {
         high = i - 1;
-      } else if (x > right) {
+      } else if (i < intervals && x > knot(i + 1)) {
         low = i + 1;
       } else {
         if (i < 0 || i >= intervals) {
@@ -305,11 +303,16 @@ public final class MetalTable {
         return x;
       }
       if (low > high) {
-        return x < left ? left : right;
+        return x < start ? start : knot(i + 1);
       }
       int next = piece(x);
       i = next < low || next > high ? (low + high + 1) >> 1 : next;
     }
+  }
+
+  /** Temperature at the lower end of a piece, of the level ones beyond the table everywhere [K]. */
+  private double edge(int piece) {
+    return temperature[Math.max(0, Math.min(intervals, piece))];
   }
 
   /** Points of the exact curve, enthalpy rising. */
@@ -363,13 +366,13 @@ public final class MetalTable {
       }
     }
 
-    double[] onGrid(double[] value, double spacing, int below, int knots) {
-      double[] grid = new double[knots];
+    /** Values at even knots of enthalpy, the first one {@code below} spacings under 0. */
+    void onGrid(double spacing, int below, double[] t, double[] fs, double[] k) {
       double near = 1e-9 * spacing;
       int last = enthalpy.length - 1;
       int i = 0;
-      for (int k = 0; k < knots; k++) {
-        double h = (k - below) * spacing;
+      for (int knot = 0; knot < t.length; knot++) {
+        double h = (knot - below) * spacing;
         while (i < last - 1 && h >= enthalpy[i + 1] - near) {
           i++;
         }
@@ -377,9 +380,10 @@ public final class MetalTable {
             Math.abs(h - enthalpy[i]) <= near
                 ? 0.0
                 : (h - enthalpy[i]) / (enthalpy[i + 1] - enthalpy[i]);
-        grid[k] = value[i] + share * (value[i + 1] - value[i]);
+        t[knot] = temperature[i] + share * (temperature[i + 1] - temperature[i]);
+        fs[knot] = solid[i] + share * (solid[i + 1] - solid[i]);
+        k[knot] = conductivity[i] + share * (conductivity[i + 1] - conductivity[i]);
       }
-      return grid;
     }
   }
 }

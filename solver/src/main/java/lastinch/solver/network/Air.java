@@ -118,7 +118,7 @@ final class Air {
       pocketOf[i] = i;
     }
     for (Channel c : state.channels) {
-      if (c.gapClosed()) {
+      if (c.full) {
         continue;
       }
       if (!c.hasPlugA() && c.jointA != Graph.CLOSED && !state.wet[c.jointA]) {

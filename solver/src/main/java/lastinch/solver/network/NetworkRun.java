@@ -248,6 +248,7 @@ final class NetworkRun {
       }
     }
     if (any) {
+      work.columnsFroze();
       air.relabel();
     }
   }

@@ -149,8 +149,8 @@ final class Tips {
       }
     } else {
       int cell = c.firstCell + c.shape.cellAt(at);
-      double next = after(c, front, at, dt);
       double unmixed = front.enthalpy - loss(c, front, at, dt);
+      double next = mixed(c, front, at, unmixed, dt);
       front.lost[cell] += front.enthalpy - unmixed;
       front.gained[cell] += next - unmixed;
       front.seconds[cell] += dt;

@@ -17,6 +17,15 @@ final class WorkAccount {
 
   private double before;
   private double flyingBefore;
+
+  /** Motion of stopped columns within the last sum over columns [J]. */
+  private double resting;
+
+  /** Whether columns have frozen or thawed since the last sum. */
+  private boolean outdated = true;
+
+  private double settledColumns;
+  private double settledFlying;
   private double moved;
   private double poured;
   private double spilledBefore;
@@ -37,15 +46,29 @@ final class WorkAccount {
 
   /** Notes the energy that a step starts from. */
   void beginStep() {
-    before = columnEnergy(true);
-    flyingBefore = flyingEnergy();
+    if (outdated) {
+      sumUp();
+    }
+    before = settledColumns - resting;
+    flyingBefore = settledFlying;
     poured = 0.0;
     spilledBefore = state.cup.spilled();
   }
 
+  /** Columns have frozen or thawed after events had settled: those that stopped are at rest. */
+  void columnsFroze() {
+    outdated = true;
+  }
+
+  private void sumUp() {
+    settledColumns = columnEnergy();
+    settledFlying = flyingEnergy();
+    outdated = false;
+  }
+
   /** Books columns that let go and became falling metal before the step was made. */
   void columnsBroke() {
-    double columns = columnEnergy(true);
+    double columns = columnEnergy() - resting;
     made += Math.max(0.0, columns + flyingEnergy() - before - flyingBefore);
     before = columns;
   }
@@ -68,14 +91,15 @@ final class WorkAccount {
     }
     double rim = state.jointHeight[Graph.CUP] + state.rim;
     spent += (state.cup.spilled() - spilledBefore) * Gravity.G * rim;
-    double after = columnEnergy(false);
+    double after = columnEnergy();
     unexplained += after - before - poured + spent;
     moved = after + flyingEnergy();
   }
 
   /** Books what happened at once after the columns moved. */
   void eventsSettled() {
-    made += Math.max(0.0, columnEnergy(false) + flyingEnergy() - moved);
+    sumUp();
+    made += Math.max(0.0, settledColumns + settledFlying - moved);
   }
 
   /** Where a leg's energy went in a step [s], [J]. */
@@ -148,8 +172,9 @@ final class WorkAccount {
     return -height * drawn;
   }
 
-  /** Energy of motion and height of cup and columns [J]; stopped columns at rest or not. */
-  private double columnEnergy(boolean stoppedRests) {
+  /** Energy of motion and height of cup and columns, stopped ones moving on as they did [J]. */
+  private double columnEnergy() {
+    resting = 0.0;
     double density = state.melt.density;
     double sum = state.cupIsHeld ? 0.0 : cupEnergy();
     for (Channel c : state.channels) {
@@ -157,28 +182,29 @@ final class WorkAccount {
       double whole = shape.heightMoment(shape.length);
       if (c.full) {
         sum += density * Gravity.G * whole;
-        boolean rests = stoppedRests && c.frozen;
-        sum += rests ? 0.0 : motion(shape.inertiaTo[shape.cells], c.flowA);
+        sum += motion(shape.inertiaTo[shape.cells], c.flowA, c.frozen);
         continue;
       }
       if (c.volumeA > 0.0) {
         double at = c.positionA();
         sum += density * Gravity.G * shape.heightMoment(at);
-        boolean rests = stoppedRests && (c.frozen || c.frontA.isStopped());
-        sum += rests ? 0.0 : motion(shape.inertiaAt(at), c.flowA);
+        boolean rests = c.frozen || c.frontA.isStopped();
+        sum += motion(shape.inertiaAt(at), c.flowA, rests);
       }
       if (c.volumeB > 0.0) {
         double at = c.positionB();
         sum += density * Gravity.G * (whole - shape.heightMoment(at));
-        boolean rests = stoppedRests && (c.frozen || c.frontB.isStopped());
-        sum += rests ? 0.0 : motion(shape.inertiaFrom(at), c.flowB);
+        boolean rests = c.frozen || c.frontB.isStopped();
+        sum += motion(shape.inertiaFrom(at), c.flowB, rests);
       }
     }
     return sum;
   }
 
-  private double motion(double inertia, double flow) {
-    return 0.5 * state.melt.density * inertia * flow * flow;
+  private double motion(double inertia, double flow, boolean rests) {
+    double energy = 0.5 * state.melt.density * inertia * flow * flow;
+    resting += rests ? energy : 0.0;
+    return energy;
   }
 
   private double cupEnergy() {

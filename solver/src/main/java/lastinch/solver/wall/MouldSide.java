@@ -20,7 +20,7 @@ final class MouldSide {
   /**
    * Change of capacity that asks for a second pass [-]; without it a step errs by half this share.
    */
-  private static final double NOTICED = 3e-3;
+  private static final double NOTICED = 1e-2;
 
   /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
   private static final double LEAST_CHANGE = 1e-3;
@@ -32,7 +32,7 @@ final class MouldSide {
   private static final double REACHED = 0.02;
 
   /** Diffusion lengths of a step beyond the reached nodes that take part in it [-]. */
-  private static final double REACH = 6.0;
+  private static final double REACH = 4.0;
 
   private final MouldTable mould;
   private final WallGrid grid;
