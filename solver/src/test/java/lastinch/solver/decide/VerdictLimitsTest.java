@@ -79,6 +79,7 @@ class VerdictLimitsTest {
         BASE.passages(),
         BASE.track(),
         BASE.accounts(),
-        BASE.record());
+        BASE.record(),
+        BASE.course());
   }
 }
