@@ -10,6 +10,7 @@ module lastinch.solver {
   exports lastinch.solver.material;
   exports lastinch.solver.result;
   exports lastinch.solver.run;
+  exports lastinch.solver.shape;
   exports lastinch.solver.shop;
   exports lastinch.solver.physics to
       lastinch.validation;

@@ -1,0 +1,115 @@
+package lastinch.solver.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import lastinch.solver.casting.GapGrid;
+import lastinch.solver.casting.GapMap;
+import lastinch.solver.casting.GapMap.Opening;
+import lastinch.solver.casting.GapMap.Part;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.Runner;
+import lastinch.solver.casting.Vent;
+
+/** Builds the map of the whole cavity of a job. */
+public final class CavityMap {
+  private CavityMap() {}
+
+  /**
+   * Lays piece and gating out and fills the cells.
+   *
+   * @param job the job
+   * @param cell edge length of a cell [m]
+   * @return the map; its volume and wall are those of the described shapes within a fraction of a
+   *     per cent once the narrowest part is four cells wide
+   * @throws IllegalArgumentException if the cell is too fine for the size of the job
+   */
+  public static GapMap of(PourCase job, double cell) {
+    boolean side =
+        job.gating().runner().isPresent()
+            && job.gating().runner().get() instanceof Runner.Alongside;
+    PieceShape piece = new PieceShape(job.piece(), side);
+    GatingShape gating = new GatingShape(job, piece);
+    List<Region> regions = new ArrayList<>(piece.regions());
+    regions.addAll(gating.regions());
+    List<Part> parts = new ArrayList<>();
+    int[] partOf = new int[regions.size()];
+    Box box = regions.get(0).box();
+    for (int r = 0; r < partOf.length; r++) {
+      Part part = regions.get(r).part();
+      if (!parts.contains(part)) {
+        parts.add(part);
+      }
+      partOf[r] = parts.indexOf(part);
+      box = box.with(regions.get(r).box());
+    }
+    GapGrid grid = GapGrid.covering(box.lowX(), box.lowY(), box.highX(), box.highY(), cell);
+    GapMap.Draft draft = new GapMap.Draft(grid);
+    new Filling(regions, partOf, parts.size(), draft, job.mould().attitude().rise()).fill();
+    GapMap closed = draft.fix(parts, List.of(), List.of());
+    double foot = job.gating().sprue().foot();
+    return draft.fix(
+        parts,
+        inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot),
+        vents(closed, piece, job.gating().vents()));
+  }
+
+  private static List<Opening> inlets(GapMap map, List<Region> feet, double area) {
+    List<Opening> found = new ArrayList<>();
+    double sum = 0.0;
+    for (int c = 0; c < map.grid().size(); c++) {
+      double share = map.isOpen(c) ? map.open(c) * coverage(map.grid(), c, feet) : 0.0;
+      if (share > 0.0) {
+        found.add(new Opening("sprue", c, share));
+        sum += share;
+      }
+    }
+    List<Opening> scaled = new ArrayList<>();
+    for (Opening o : found) {
+      scaled.add(new Opening(o.name(), o.cell(), o.area() * area / sum));
+    }
+    return scaled;
+  }
+
+  /** Share of a cell under the foot of the sprue [-]. */
+  private static double coverage(GapGrid grid, int cell, List<Region> feet) {
+    int i = cell % grid.nx();
+    int j = cell / grid.nx();
+    int hits = 0;
+    for (int a = 0; a < Filling.FINE; a++) {
+      for (int b = 0; b < Filling.FINE; b++) {
+        double x = grid.x0() + (i + (a + 0.5) / Filling.FINE) * grid.cell();
+        double y = grid.y0() + (j + (b + 0.5) / Filling.FINE) * grid.cell();
+        hits += feet.stream().anyMatch(f -> f.gapAt(x, y) > 0.0) ? 1 : 0;
+      }
+    }
+    return (double) hits / (Filling.FINE * Filling.FINE);
+  }
+
+  /** Each vent opens into the open cell nearest to the middle of the piece at its place. */
+  private static List<Opening> vents(GapMap map, PieceShape piece, List<Vent> vents) {
+    List<Opening> all = new ArrayList<>();
+    for (Vent vent : vents) {
+      double[] at = piece.ventPlace(vent.place());
+      all.add(
+          new Opening(
+              vent.name(), nearestOpen(map, at), Math.PI / 4.0 * vent.across() * vent.across()));
+    }
+    return all;
+  }
+
+  private static int nearestOpen(GapMap map, double[] at) {
+    GapGrid grid = map.grid();
+    int best = 0;
+    double least = Double.MAX_VALUE;
+    for (int c = 0; c < grid.size(); c++) {
+      double dx = grid.x(c % grid.nx()) - at[0];
+      double dy = grid.y(c / grid.nx()) - at[1];
+      double distance = dx * dx + dy * dy;
+      if (map.isOpen(c) && map.open(c) > 0.5 && distance < least) {
+        least = distance;
+        best = c;
+      }
+    }
+    return best;
+  }
+}

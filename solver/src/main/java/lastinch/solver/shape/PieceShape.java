@@ -1,0 +1,174 @@
+package lastinch.solver.shape;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.solver.casting.Boss;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Piece;
+import lastinch.solver.casting.Place;
+import lastinch.solver.casting.Side;
+
+/** The piece laid out in the parting plane, and where places on it are. */
+final class PieceShape {
+  private static final double STEP = 1e-4;
+  private static final double NEAR = 1e-6;
+  private static final String THICK_END = " thick end";
+  private static final String TIP = " tip";
+
+  private final Piece piece;
+  private final Map<String, SweptLimb> limbs = new LinkedHashMap<>();
+  private final List<Region> regions = new ArrayList<>();
+  private final boolean sideRunner;
+
+  /**
+   * Lays the piece out.
+   *
+   * @param sideRunner whether gates into the boss come from the side
+   */
+  PieceShape(Piece piece, boolean sideRunner) {
+    this.piece = piece;
+    this.sideRunner = sideRunner;
+    for (Limb limb : piece.limbs()) {
+      double[] start = start(limb.from());
+      double x = start[0];
+      double y = start[1];
+      SweptLimb swept = new SweptLimb(limb, x, y);
+      limbs.put(limb.name(), swept);
+      regions.add(swept);
+    }
+    piece.boss().ifPresent(b -> regions.add(new Block(b)));
+  }
+
+  /** Where a limb begins that grows from a named end: boss, limb (its tip) or one end of a limb. */
+  private double[] start(String from) {
+    boolean thick = from.endsWith(THICK_END);
+    String name =
+        thick
+            ? from.substring(0, from.length() - THICK_END.length())
+            : from.endsWith(TIP) ? from.substring(0, from.length() - TIP.length()) : from;
+    SweptLimb before = limbs.get(name);
+    if (before == null) {
+      return new double[] {0.0, 0.0};
+    }
+    double s = thick ? 0.0 : before.limb().length();
+    return new double[] {before.xAt(s), before.yAt(s)};
+  }
+
+  List<Region> regions() {
+    return regions;
+  }
+
+  double gapAt(double x, double y) {
+    double gap = 0.0;
+    for (Region r : regions) {
+      gap = Math.max(gap, r.gapAt(x, y));
+    }
+    return gap;
+  }
+
+  /** Whether a place is on or in the boss. */
+  boolean isBoss(Place place) {
+    return piece.boss().isPresent()
+        && ((place instanceof Place.Into into && "boss".equals(into.part()))
+            || (place instanceof Place.At at
+                && at.side() == Side.THICK_END
+                && at.distance() <= NEAR));
+  }
+
+  /** The middle of the piece at a place: x, y [m]. */
+  double[] middle(Place place) {
+    if (isBoss(place)) {
+      return new double[] {-0.5 * piece.boss().orElseThrow().length(), 0.0};
+    }
+    SweptLimb swept = limbOf(place);
+    double s = distanceOn(place, swept);
+    return new double[] {swept.xAt(s), swept.yAt(s)};
+  }
+
+  /**
+   * Where a vent opens: the middle of the piece at its place; a limb by name is vented at its tip.
+   */
+  double[] ventPlace(Place place) {
+    if (place instanceof Place.Into && !isBoss(place)) {
+      SweptLimb swept = limbOf(place);
+      return new double[] {swept.xAt(swept.limb().length()), swept.yAt(swept.limb().length())};
+    }
+    return middle(place);
+  }
+
+  /** Where something joins the rim, and which way is out. */
+  Rim rim(Place place, Side usual) {
+    if (isBoss(place)) {
+      return sideRunner ? bossSide(usual) : bossEnd();
+    }
+    SweptLimb swept = limbOf(place);
+    double s = distanceOn(place, swept);
+    Side side = place instanceof Place.At at ? at.side() : Side.THICK_END;
+    double x = swept.xAt(s);
+    double y = swept.yAt(s);
+    return switch (side) {
+      case LEFT -> outwards(x, y, -swept.sin(), swept.cos());
+      case RIGHT -> outwards(x, y, swept.sin(), -swept.cos());
+      case THICK_END -> new Rim(x, y, -swept.cos(), -swept.sin());
+      case TIP -> new Rim(x, y, swept.cos(), swept.sin());
+    };
+  }
+
+  /** Middle of the outer end of the boss. */
+  Rim bossEnd() {
+    return new Rim(-piece.boss().orElseThrow().length(), 0.0, -1.0, 0.0);
+  }
+
+  /** Middle of a side of the boss. */
+  Rim bossSide(Side side) {
+    Boss boss = piece.boss().orElseThrow();
+    double out = side == Side.RIGHT ? -1.0 : 1.0;
+    return new Rim(-0.5 * boss.length(), out * 0.5 * boss.width(), 0.0, out);
+  }
+
+  /** The last place along a line at which there is cavity. */
+  private Rim outwards(double x, double y, double outX, double outY) {
+    Box all = regions.stream().map(Region::box).reduce(Box::with).orElseThrow();
+    double far = all.highX() - all.lowX() + all.highY() - all.lowY();
+    double inside = 0.0;
+    for (double d = 0.0; d < far; d += STEP) {
+      if (gapAt(x + d * outX, y + d * outY) > 0.0) {
+        inside = d;
+      }
+    }
+    double outside = inside + STEP;
+    for (int k = 0; k < 30; k++) {
+      double half = 0.5 * (inside + outside);
+      if (gapAt(x + half * outX, y + half * outY) > 0.0) {
+        inside = half;
+      } else {
+        outside = half;
+      }
+    }
+    return new Rim(x + inside * outX, y + inside * outY, outX, outY);
+  }
+
+  private SweptLimb limbOf(Place place) {
+    SweptLimb first = limbs.values().iterator().next();
+    String name =
+        place instanceof Place.At at
+            ? at.limb()
+            : place instanceof Place.Into into ? into.part() : first.limb().name();
+    return Optional.ofNullable(limbs.get(name)).orElse(first);
+  }
+
+  private static double distanceOn(Place place, SweptLimb swept) {
+    if (place instanceof Place.At at) {
+      double length = swept.limb().length();
+      return switch (at.side()) {
+        case TIP -> length;
+        case THICK_END -> 0.0;
+        case LEFT, RIGHT -> Math.max(0.0, Math.min(length, at.distance()));
+      };
+    }
+    return 0.0;
+  }
+}

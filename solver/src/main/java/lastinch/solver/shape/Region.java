@@ -1,0 +1,20 @@
+package lastinch.solver.shape;
+
+import lastinch.solver.casting.GapMap.Part;
+
+/** A part of the cavity as a gap over the parting plane. */
+interface Region {
+  /** What it is. */
+  Part part();
+
+  /** Gap at a place [m], 0 outside. */
+  double gapAt(double x, double y);
+
+  /** Distance along its middle line [m]; for gating the place x. */
+  default double alongAt(double x, double y) {
+    return x;
+  }
+
+  /** Rectangle outside of which the gap is 0. */
+  Box box();
+}
