@@ -1,0 +1,124 @@
+package lastinch.solver.decide;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import lastinch.solver.casting.PourCase;
+
+/**
+ * What made the difference between two plans, found by taking parts of the second over into the
+ * first, one at a time, and giving parts of the second back, one at a time.
+ *
+ * @param first outcome of the first plan
+ * @param second outcome of the second
+ * @param swaps every part in which they differ, heaviest first
+ * @param kind what can be said
+ */
+public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kind) {
+  /** A change of goodness that is worth a word: 2 % of heat or of length. */
+  public static final double WORTH = 0.02;
+
+  public Difference {
+    Objects.requireNonNull(first, "first");
+    Objects.requireNonNull(second, "second");
+    swaps = List.copyOf(swaps);
+    Objects.requireNonNull(kind, "kind");
+  }
+
+  /**
+   * One part taken over.
+   *
+   * @param key name of the part
+   * @param taken the first plan with this part of the second
+   * @param givenBack the second plan with this part of the first
+   */
+  public record Swap(String key, Glance taken, Glance givenBack) {
+    public Swap {
+      Objects.requireNonNull(key, "key");
+      Objects.requireNonNull(taken, "taken");
+      Objects.requireNonNull(givenBack, "givenBack");
+    }
+  }
+
+  /** What can be said. */
+  public enum Kind {
+    /** They end alike, or nearly. */
+    ALIKE,
+    /** One part alone turns the outcome, or brings at least half of what lies between them. */
+    ONE_PART,
+    /** No part alone does much; together they do. */
+    TOGETHER,
+    /** Some swapped plans give no answer, and the others do not explain it. */
+    UNCLEAR
+  }
+
+  /** What a swap brings the first plan [-]. */
+  public double gain(Swap swap) {
+    return swap.taken().answered() ? swap.taken().goodness() - first.goodness() : 0.0;
+  }
+
+  /** What giving it back costs the second plan [-]. */
+  public double loss(Swap swap) {
+    return swap.givenBack().answered() ? second.goodness() - swap.givenBack().goodness() : 0.0;
+  }
+
+  /** Finds it. The plans must both give an answer for anything but {@link Kind#UNCLEAR}. */
+  public static Difference between(Studies studies, PourCase a, PourCase b) {
+    PourCase one = Ingredient.withEnoughMetal(a, b);
+    PourCase two = Ingredient.withEnoughMetal(b, a);
+    Map<String, Integer> places = new LinkedHashMap<>();
+    List<PourCase> jobs = new ArrayList<>(List.of(a, b));
+    for (Ingredient part : Ingredient.ALL) {
+      if (part.differs(a, b)) {
+        places.put(part.key(), jobs.size());
+        jobs.add(part.from(one, two));
+        jobs.add(part.from(two, one));
+      }
+    }
+    studies.expect(jobs.size());
+    List<Optional<Glance>> glances = studies.pourAll(jobs);
+    if (!glances.stream().allMatch(Optional::isPresent)) {
+      throw new Studies.Cancelled();
+    }
+    List<Swap> swaps = new ArrayList<>();
+    places.forEach(
+        (key, at) ->
+            swaps.add(
+                new Swap(key, glances.get(at).orElseThrow(), glances.get(at + 1).orElseThrow())));
+    Difference raw =
+        new Difference(
+            glances.get(0).orElseThrow(), glances.get(1).orElseThrow(), swaps, Kind.UNCLEAR);
+    double whole = raw.second().goodness() - raw.first().goodness();
+    double way = Math.signum(whole);
+    List<Swap> sorted =
+        swaps.stream()
+            .sorted(Comparator.comparingDouble(s -> -way * (raw.gain(s) + raw.loss(s))))
+            .toList();
+    return new Difference(raw.first(), raw.second(), sorted, kind(raw, sorted));
+  }
+
+  private static Kind kind(Difference raw, List<Swap> swaps) {
+    if (!raw.first().answered() || !raw.second().answered()) {
+      return Kind.UNCLEAR;
+    }
+    double whole = raw.second().goodness() - raw.first().goodness();
+    if (Math.abs(whole) < WORTH || swaps.isEmpty()) {
+      return Kind.ALIKE;
+    }
+    Swap heaviest = swaps.get(0);
+    boolean turns =
+        raw.first().filled() != raw.second().filled()
+            && heaviest.taken().answered()
+            && heaviest.taken().filled() == raw.second().filled();
+    if (turns || raw.gain(heaviest) / whole >= 0.5) {
+      return Kind.ONE_PART;
+    }
+    boolean silent =
+        swaps.stream().anyMatch(s -> !s.taken().answered() || !s.givenBack().answered());
+    return silent ? Kind.UNCLEAR : Kind.TOGETHER;
+  }
+}

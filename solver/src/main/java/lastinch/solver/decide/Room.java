@@ -1,0 +1,154 @@
+package lastinch.solver.decide;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import lastinch.solver.casting.PourCase;
+
+/**
+ * Room to move: what becomes of a job over two levers.
+ *
+ * @param across lever along the bottom
+ * @param up lever along the side
+ * @param acrossValues rising, in the lever's unit
+ * @param upValues rising
+ * @param glances row by row from the lowest {@code up}; empty where the study was stopped before
+ * @param lines where one outcome turns into another
+ * @param spare heat to spare that was asked for [-]
+ * @param plan the job as it stands
+ * @param runs made for all this
+ */
+public record Room(
+    Lever across,
+    Lever up,
+    List<Double> acrossValues,
+    List<Double> upValues,
+    List<Optional<Glance>> glances,
+    List<Line> lines,
+    double spare,
+    Glance plan,
+    int runs) {
+  public Room {
+    Objects.requireNonNull(across, "across");
+    Objects.requireNonNull(up, "up");
+    acrossValues = List.copyOf(acrossValues);
+    upValues = List.copyOf(upValues);
+    glances = List.copyOf(glances);
+    lines = List.copyOf(lines);
+    Objects.requireNonNull(plan, "plan");
+  }
+
+  /** The glance in a column and a row, if it was made. */
+  public Optional<Glance> at(int column, int row) {
+    return glances.get(row * acrossValues.size() + column);
+  }
+
+  /** Whether the study was not stopped before its end. */
+  public boolean whole() {
+    return glances.stream().allMatch(Optional::isPresent);
+  }
+
+  /** What a line parts. */
+  public enum Parts {
+    /** Fills from does not fill. */
+    FILLS,
+    /** Fills with the spare heat from fills with less. */
+    SPARE
+  }
+
+  /**
+   * A line on the map, point by point. Every point lies between two runs that came out differently,
+   * a sixteenth of a step of the map apart or less.
+   *
+   * @param across values of the lever along the bottom
+   * @param up values of the lever along the side, as many
+   */
+  public record Line(Parts parts, List<Double> across, List<Double> up) {
+    public Line {
+      Objects.requireNonNull(parts, "parts");
+      across = List.copyOf(across);
+      up = List.copyOf(up);
+      if (across.size() != up.size()) {
+        throw new IllegalArgumentException(across.size() + " and " + up.size() + " values");
+      }
+    }
+  }
+
+  /**
+   * What to look at.
+   *
+   * @param across lever along the bottom
+   * @param acrossFrom first value
+   * @param acrossTo last value, larger
+   * @param up lever along the side
+   * @param upFrom first value
+   * @param upTo last value, larger
+   * @param columns how many values across
+   * @param rows how many values up
+   * @param spare heat to spare of the second line [-]
+   */
+  public record Question(
+      Lever across,
+      double acrossFrom,
+      double acrossTo,
+      Lever up,
+      double upFrom,
+      double upTo,
+      int columns,
+      int rows,
+      double spare) {
+    public Question {
+      Objects.requireNonNull(across, "across");
+      Objects.requireNonNull(up, "up");
+      if (columns < 2 || rows < 2) {
+        throw new IllegalArgumentException(columns + " by " + rows + " values, at least 2 by 2");
+      }
+      ends(across, acrossFrom, acrossTo);
+      ends(up, upFrom, upTo);
+      if (across.unit() == LeverUnit.CHOICE || up.unit() == LeverUnit.CHOICE) {
+        throw new IllegalArgumentException("nothing lies between choices");
+      }
+    }
+
+    private static void ends(Lever lever, double from, double to) {
+      if (!(from < to) || !lever.physical().holds(from) || !lever.physical().holds(to)) {
+        throw new IllegalArgumentException(lever.key() + " from " + from + " to " + to);
+      }
+    }
+  }
+
+  /** Makes the map. */
+  public static Room of(Studies studies, PourCase job, Question q) {
+    List<Double> xs = values(q.across(), q.acrossFrom(), q.acrossTo(), q.columns());
+    List<Double> ys = values(q.up(), q.upFrom(), q.upTo(), q.rows());
+    Glance plan = studies.pour(job);
+    List<PourCase> jobs = new ArrayList<>();
+    for (double y : ys) {
+      for (double x : xs) {
+        jobs.add(q.up().set(q.across().set(job, x), y));
+      }
+    }
+    studies.expect(jobs.size() + jobs.size() / 2);
+    List<Optional<Glance>> glances = studies.pourAll(jobs);
+    List<Line> lines = new ArrayList<>();
+    RoomLines maker = new RoomLines(studies, job, q, xs, ys, glances);
+    lines.addAll(maker.lines(Parts.FILLS));
+    lines.addAll(maker.lines(Parts.SPARE));
+    return new Room(q.across(), q.up(), xs, ys, glances, lines, q.spare(), plan, studies.runs());
+  }
+
+  private static List<Double> values(Lever lever, double from, double to, int count) {
+    List<Double> all = new ArrayList<>();
+    if (lever.stepwise()) {
+      for (double v = Math.ceil(from); v <= to; v++) {
+        all.add(v);
+      }
+      return all;
+    }
+    for (int i = 0; i < count; i++) {
+      all.add(i == count - 1 ? to : from + (to - from) * i / (count - 1));
+    }
+    return all;
+  }
+}
