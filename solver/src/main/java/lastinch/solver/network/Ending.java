@@ -67,7 +67,7 @@ final class Ending {
   }
 
   /** Whether metal can still come to a channel from the sprue, or from a pool that falls to it. */
-  private boolean isFed(Channel wanted) {
+  boolean isFed(Channel wanted) {
     if (frozenOnTheWay().isEmpty()) {
       return true;
     }

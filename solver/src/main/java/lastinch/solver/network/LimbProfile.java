@@ -1,6 +1,7 @@
 package lastinch.solver.network;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
 
@@ -18,10 +19,25 @@ final class LimbProfile {
     return p.width() + (q.width() - p.width()) * (at - p.at()) / (q.at() - p.at());
   }
 
-  private static double thicknessAt(List<Station> stations, double at) {
+  static double thicknessAt(List<Station> stations, double at) {
     Station p = stations.get(stretch(stations, at));
     Station q = stations.get(stretch(stations, at) + 1);
     return p.thickness() + (q.thickness() - p.thickness()) * (at - p.at()) / (q.at() - p.at());
+  }
+
+  /**
+   * Thickness measured 2 mm in from the rim, straight between the stations; empty unless both
+   * stations about the place have it.
+   */
+  static OptionalDouble edgeAt(List<Station> stations, double at) {
+    Station p = stations.get(stretch(stations, at));
+    Station q = stations.get(stretch(stations, at) + 1);
+    if (p.edge().isEmpty() || q.edge().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double from = p.edge().getAsDouble();
+    double to = q.edge().getAsDouble();
+    return OptionalDouble.of(from + (to - from) * (at - p.at()) / (q.at() - p.at()));
   }
 
   private static int stretch(List<Station> stations, double at) {

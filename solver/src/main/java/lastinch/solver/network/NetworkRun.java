@@ -36,6 +36,7 @@ final class NetworkRun {
   final Tips tips;
   final Recorder recorder;
   final Moments moments;
+  final Rims rims;
   final WorkAccount work;
   final Books books;
   final StepChoice choice;
@@ -90,7 +91,8 @@ final class NetworkRun {
     lettingGo = new LettingGo(state, air);
     topology = new Topology(state, air, falls, recorder);
     tips = new Tips(state, transport, heat);
-    recorder.watch(tips);
+    rims = new Rims(state, job, heat, air);
+    recorder.watch(tips, rims);
     moments = new Moments(state, job.gating().cup().volume());
     work = new WorkAccount(state);
     books = new Books(state, heat, air, job.metal().melted());

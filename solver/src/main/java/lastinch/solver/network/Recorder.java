@@ -20,6 +20,7 @@ final class Recorder {
   final State state;
   private final FilmForming film;
   private Tips tips;
+  private Rims rims;
   final double[] arrivalTime;
   final double[] arrivalEnthalpy;
   final double[] arrivalSpeed;
@@ -36,6 +37,7 @@ final class Recorder {
   private final double[] trackEnthalpy = new double[SAMPLES];
   private final List<Meeting> meetings = new ArrayList<>();
   private int samples;
+  private double lastPress;
   private double lastSample = Double.NEGATIVE_INFINITY;
   private int lastChannel = -1;
 
@@ -57,8 +59,9 @@ final class Recorder {
     oldB = new double[n];
   }
 
-  void watch(Tips leadingMetal) {
+  void watch(Tips leadingMetal, Rims thinRims) {
     this.tips = leadingMetal;
+    this.rims = thinRims;
   }
 
   /** Keeps where fronts stand before a step. */
@@ -79,6 +82,10 @@ final class Recorder {
         passed(c, c.frontB, oldB[c.index], c.positionB(), dt);
       }
       noteSpeed(c);
+    }
+    if (state.time - lastPress >= EVERY) {
+      rims.press();
+      lastPress = state.time;
     }
     sample();
   }
@@ -123,6 +130,7 @@ final class Recorder {
     double at = (i + 0.5) * c.shape.dx;
     freezeTime[cell] = when + tips.secondsLeft(c, at, front.enthalpy);
     lapIndex[cell] = lap(c, i, front, speed);
+    rims.arrived(c, i, this);
   }
 
   private double lap(Channel c, int i, Front front, double speed) {

@@ -37,6 +37,7 @@ final class ResultBuilder {
     List<Stop> stops = filled ? List.of() : new Stops(run).list(outcome.time());
     Accounts accounts = run.books.close(run.forcedMass(), run.work.error());
     Margin margin = margin(filled, stops);
+    RimReport rim = new RimReport(run);
     return new PourResult(
         outcome,
         filled ? 1.0 : run.filledFraction(),
@@ -49,7 +50,8 @@ final class ResultBuilder {
         OptionalDouble.empty(),
         run.massToRim,
         stops,
-        List.of(),
+        rim.stretches(),
+        rim.atStations(),
         gates(),
         run.recorder.meetings(),
         laps(passages),
@@ -130,27 +132,8 @@ final class ResultBuilder {
       }
     }
     double heat = Math.max(0.0, Math.min(least, open));
-    return new Margin(heat, beyondTip(), Margin.LimitedBy.HEAT);
-  }
-
-  /**
-   * Way that the last metal would still have gone in a channel like the end of the piece, at the
-   * speed it arrived with [m].
-   */
-  private OptionalDouble beyondTip() {
-    double least = Double.POSITIVE_INFINITY;
-    for (Channel c : state.channels) {
-      int last = c.shape.cells - 1;
-      int cell = c.firstCell + last;
-      boolean tip = c.shape.role == Role.PIECE && c.jointB == Graph.CLOSED;
-      if (tip && Double.isFinite(run.recorder.arrivalTime[cell]) && !state.melt.water) {
-        double at = (last + 0.5) * c.shape.dx;
-        double seconds = run.tips.secondsLeft(c, at, run.recorder.arrivalEnthalpy[cell]);
-        double way = Math.max(0.0, seconds) * run.recorder.arrivalSpeed[cell];
-        least = Math.min(least, Math.min(Margin.FAR, way));
-      }
-    }
-    return Double.isFinite(least) ? OptionalDouble.of(least) : OptionalDouble.empty();
+    Beyond beyond = new Beyond(run);
+    return new Margin(heat, beyond.distance(), beyond.limitedBy());
   }
 
   private List<GateRecord> gates() {

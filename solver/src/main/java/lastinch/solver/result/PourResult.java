@@ -18,7 +18,8 @@ import java.util.OptionalDouble;
  * @param cupFullAt time the cup was full with the mould filled [s], if it came to that
  * @param massToRim metal that fills everything to the rim [kg]
  * @param stops fronts that stand for good
- * @param edges state of the rim
+ * @param edges state of the rim, along each limb whose rim is thinner than its middle
+ * @param edgeAtStations the same at the stations of those limbs
  * @param gates in the order of the case
  * @param meetings in time order
  * @param laps along the piece
@@ -44,6 +45,7 @@ public record PourResult(
     double massToRim,
     List<Stop> stops,
     List<EdgeStretch> edges,
+    List<EdgeAtStation> edgeAtStations,
     List<GateRecord> gates,
     List<Meeting> meetings,
     List<LapStretch> laps,
@@ -55,12 +57,66 @@ public record PourResult(
     Accounts accounts,
     RunRecord record,
     Course course) {
+
+  /** A result that says nothing of the rim at single stations. */
+  public PourResult(
+      Outcome outcome,
+      double filledFraction,
+      double reach,
+      FlowLimit flowLimitedBy,
+      double entered,
+      double mouldAtEdge,
+      double slurryShare,
+      double sprueStanding,
+      OptionalDouble cupFullAt,
+      double massToRim,
+      List<Stop> stops,
+      List<EdgeStretch> edges,
+      List<GateRecord> gates,
+      List<Meeting> meetings,
+      List<LapStretch> laps,
+      List<Finding> findings,
+      Margin margin,
+      List<LedgerLine> ledger,
+      List<PassageRecord> passages,
+      FrontTrack track,
+      Accounts accounts,
+      RunRecord record,
+      Course course) {
+    this(
+        outcome,
+        filledFraction,
+        reach,
+        flowLimitedBy,
+        entered,
+        mouldAtEdge,
+        slurryShare,
+        sprueStanding,
+        cupFullAt,
+        massToRim,
+        stops,
+        edges,
+        List.of(),
+        gates,
+        meetings,
+        laps,
+        findings,
+        margin,
+        ledger,
+        passages,
+        track,
+        accounts,
+        record,
+        course);
+  }
+
   public PourResult {
     Objects.requireNonNull(outcome, "outcome");
     Objects.requireNonNull(flowLimitedBy, "flowLimitedBy");
     Objects.requireNonNull(cupFullAt, "cupFullAt");
     stops = List.copyOf(stops);
     edges = List.copyOf(edges);
+    edgeAtStations = List.copyOf(edgeAtStations);
     gates = List.copyOf(gates);
     meetings = List.copyOf(meetings);
     laps = List.copyOf(laps);

@@ -127,6 +127,12 @@ public final class SampleJob {
     return this;
   }
 
+  /** A station whose rim was measured too. */
+  public SampleJob station(double at, double width, double thickness, double edge) {
+    stations.add(new Station(at, width, thickness, OptionalDouble.of(edge)));
+    return this;
+  }
+
   public SampleJob section(SectionForm form) {
     section = form;
     return this;

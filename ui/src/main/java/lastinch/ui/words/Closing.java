@@ -43,9 +43,6 @@ final class Closing {
 
   private static void leftOut(Page page, Scene scene) {
     List<String> things = new ArrayList<>();
-    if (scene.result().edges().isEmpty()) {
-      things.add(scene.say("left.edge"));
-    }
     if (scene.finding(Finding.Kind.BOSS_UNFED).isEmpty()) {
       things.add(scene.say("left.pits"));
     }
