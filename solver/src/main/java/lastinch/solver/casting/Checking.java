@@ -44,6 +44,14 @@ public record Checking(
     boolean perfectContact,
     boolean wallCurvature,
     boolean lipLoss) {
+  /** Longest thermal cell of a usual run [m]. */
+  public static final double USUAL_CELL = 5e-3;
+
+  /** Share of a cell that the fastest metal of a usual run passes in a step [-]. */
+  public static final double USUAL_COURANT = 0.25;
+
+  /** Longest heat step of a usual run [s]. */
+  public static final double USUAL_HEAT_STEP = 10e-3;
 
   /** Nothing switched: an ordinary dry pour. */
   public static final Checking NONE =

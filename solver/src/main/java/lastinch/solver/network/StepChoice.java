@@ -10,11 +10,8 @@ final class StepChoice {
   private static final double FIRST = 1e-4;
   private static final double GROWTH = 1.2;
   private static final double SHORTEST = 1e-7;
-  private static final double COURANT = 0.25;
 
-  /** Longest heat step, and the share of the spendable heat a tip may lose in it [s], [-]. */
-  private static final double HEAT_STEP = 10e-3;
-
+  /** Share of the spendable heat that a tip may lose in a heat step [-]. */
   private static final double HEAT_SHARE = 0.02;
 
   /** What may set a step. */
@@ -40,8 +37,8 @@ final class StepChoice {
   StepChoice(State state, Checking checking, Tips tips) {
     this.state = state;
     this.tips = tips;
-    courant = checking.frontCourant().orElse(COURANT);
-    longestHeat = checking.heatStep().orElse(HEAT_STEP);
+    courant = checking.frontCourant().orElse(Checking.USUAL_COURANT);
+    longestHeat = checking.heatStep().orElse(Checking.USUAL_HEAT_STEP);
   }
 
   /** Step to try [s]. */

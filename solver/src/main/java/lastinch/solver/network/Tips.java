@@ -110,7 +110,10 @@ final class Tips {
     return start - loss >= 0.0 ? loss : start + (loss - start) * c.mushShare;
   }
 
-  /** Lets the metal behind warm the mark, implicitly. */
+  /**
+   * Lets the metal behind warm the mark, implicitly; one over the distance squared in the mean over
+   * the step's way.
+   */
   private double mixed(Channel c, Front front, double at, double enthalpy, double dt) {
     if (state.melt.spreading == 0.0 || front.motion <= 0) {
       return enthalpy;
@@ -122,9 +125,10 @@ final class Tips {
       return enthalpy;
     }
     double distance = Math.abs(at - (behind + 0.5) * c.shape.dx);
+    double then = distance + Math.max(0.0, front.speed) * dt;
     double flow = plugA ? c.flowA : c.flowB;
     double rate =
-        2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * distance);
+        2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * then);
     return (enthalpy + dt * rate * c.mobile[behind]) / (1.0 + dt * rate);
   }
 

@@ -1,5 +1,7 @@
 package lastinch.solver.result;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,7 +18,7 @@ public final class Course {
           new double[0],
           new double[0],
           new double[0],
-          Map.of(),
+          new LinkedHashMap<>(),
           new Gates(List.of(), new double[0], new double[0][]));
 
   private final double[] time;
@@ -95,7 +97,7 @@ public final class Course {
     this.time = time.clone();
     this.cupFill = cupFill.clone();
     this.cupTemperature = cupTemperature.clone();
-    this.held = Map.copyOf(held);
+    this.held = Collections.unmodifiableMap(new LinkedHashMap<>(held));
     this.gates = Objects.requireNonNull(gates, "gates");
   }
 

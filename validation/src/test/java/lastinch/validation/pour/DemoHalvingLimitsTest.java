@@ -23,9 +23,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  * promise made to people; heat to spare by 3 points, the distance that counts as near a border.
  */
 class DemoHalvingLimitsTest {
-  private static final double CELL = 4e-3;
-  private static final double COURANT = 0.25;
-  private static final double HEAT = 10e-3;
+  private static final double CELL = Checking.USUAL_CELL;
+  private static final double COURANT = Checking.USUAL_COURANT;
+  private static final double HEAT = Checking.USUAL_HEAT_STEP;
 
   @ParameterizedTest
   @ValueSource(
@@ -35,7 +35,9 @@ class DemoHalvingLimitsTest {
         "feather-investment-hot",
         "feather-investment-silicon",
         "strip-2mm",
-        "strip-3mm"
+        "strip-3mm",
+        "strip-4mm",
+        "strip-low-head"
       })
   void halvedStepsLeaveStopAndVerdictWhereTheyWere(String name) {
     PourCase job = demo(name);
