@@ -1,47 +1,16 @@
 package lastinch.cases.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import lastinch.cases.format.Problems;
-import lastinch.solver.casting.Gating;
-import lastinch.solver.casting.Limb;
-import lastinch.solver.casting.Piece;
-import lastinch.solver.casting.Place;
-import lastinch.solver.casting.Runner;
+import lastinch.solver.casting.Checking;
 import lastinch.solver.run.UnsupportedCase.Need;
 
-/** Parts of the solver that a plan asks for beyond a piece fed through one gate. */
+/** Parts of the solver that a plan asks for and that are not there. */
 final class Needs {
   private Needs() {}
 
-  static List<Need> of(Piece piece, Gating gating) {
-    List<Need> needs = new ArrayList<>();
-    int ways = gating.gates().size() + (gating.sprue().into().isPresent() ? 1 : 0);
-    if (ways > 1) {
-      needs.add(Need.SEVERAL_GATES);
-    }
-    if (piece.limbs().size() > 1 || !piece.limbs().get(0).name().equals(Limb.ONLY)) {
-      needs.add(Need.LIMBS);
-    }
-    if (gating.runner().filter(r -> r instanceof Runner.Alongside).isPresent()) {
-      needs.add(Need.SIDE_RUNNER);
-    }
-    if (gating.runner().filter(r -> r.runsOn() > 0.0).isPresent()) {
-      needs.add(Need.RUNNER_RUNS_ON);
-    }
-    if (!gating.overflows().isEmpty()) {
-      needs.add(Need.OVERFLOWS);
-    }
-    if (!gating.feeders().isEmpty()) {
-      needs.add(Need.FEEDERS);
-    }
-    boolean along =
-        gating.gates().stream()
-            .anyMatch(g -> g.place() instanceof Place.At at && at.distance() > 0.0);
-    if (along) {
-      needs.add(Need.GATE_ALONG_PIECE);
-    }
-    return needs;
+  static List<Need> of(Checking checking) {
+    return checking.startsWet().isEmpty() ? List.of() : List.of(Need.STARTS_WET);
   }
 
   /** Says of words that are understood but that no part of the solver can take yet. */

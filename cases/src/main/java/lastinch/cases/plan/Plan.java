@@ -19,7 +19,7 @@ import lastinch.solver.run.UnsupportedCase;
  * @param pourCase the job for the solver
  * @param want what the person asks of it
  * @param assumed values that were not known, in the order of the day
- * @param needs parts of the solver that this plan asks for beyond a piece fed through one gate
+ * @param needs parts of the solver that this plan asks for and that are not there
  * @param mouldWords the mould material as the case writes it
  * @param attitudeWords how it stands, as typed
  * @param kilnReading whether the mould temperature is a kiln's reading that the flask then leaves

@@ -63,7 +63,7 @@ final class PlanAssembly {
         pourCase,
         new Want(root.group("want").map(w -> w.si("heat to spare")).orElse(OptionalDouble.empty())),
         taken.list(),
-        Needs.of(piece, gating),
+        Needs.of(pourCase.checking()),
         mouldWords.typed("material").orElseThrow(),
         mouldWords.typed("stands").orElseThrow(),
         mould.flask().isPresent(),

@@ -274,7 +274,10 @@ final class Air {
 
   /** Node of the pocket ahead of a channel's front; known where it is the open air. */
   int pocketAhead(Channel c) {
-    return node(pocketOf[c.index]);
+    int joint = c.hasPlugA() ? c.jointB : c.jointA;
+    boolean reaches = c.hasPlugA() != c.hasPlugB() && c.gapClosed();
+    boolean opens = reaches && joint != Graph.CLOSED && !state.wet[joint];
+    return opens ? pocketAtJoint(joint) : node(pocketOf[c.index]);
   }
 
   /** Node of the pocket at a dry joint; known where it is the open air. */

@@ -76,7 +76,7 @@ final class Falls {
     Stream stream = c.stream;
     double volume = stream.volume(0);
     double h = stream.enthalpy(0);
-    double speed = stream.speed(0);
+    double speed = arrivalSpeed(c);
     boolean down = c.fallsTowardsB();
     noteFall(c, speed);
     int lower = down ? c.jointB : c.jointA;
@@ -101,6 +101,14 @@ final class Falls {
     }
     stream.removeFirst();
     return true;
+  }
+
+  /** Speed of the oldest parcel when it came to where it lands; what it fell beyond is undone. */
+  private double arrivalSpeed(Channel c) {
+    double speed = c.stream.speed(0);
+    double beyond = c.stream.fallen(0) - way(c);
+    double gained = 2.0 * Gravity.G * Math.abs(c.shape.rise()) * beyond;
+    return Math.sqrt(Math.max(0.0, speed * speed - gained));
   }
 
   /** Lays all metal in flight between plugs that have closed on it, the lowest first. */
@@ -171,8 +179,10 @@ final class Falls {
     if (joint == Graph.CUP) {
       state.returnToCup(volume, volume * h);
     } else {
+      double before = state.landedVolume[joint];
       state.landedVolume[joint] += volume;
       state.landedHeat[joint] += volume * h;
+      state.landedSpeed[joint] *= before / state.landedVolume[joint];
     }
   }
 
@@ -263,7 +273,7 @@ final class Falls {
   /** Open area of a falling outlet that can still take metal [m2]; 0 otherwise. */
   double outletArea(int end) {
     Channel c = state.channelOf(end);
-    if (!state.fallsAway(end) || c.full) {
+    if (!state.fallsAway(end) || c.full || c.gapVolume() <= 0.0) {
       return 0.0;
     }
     boolean hanging = State.isEndA(end) ? c.hasPlugA() : c.hasPlugB();

@@ -16,9 +16,6 @@ final class Hydraulics {
   private static final int MODES = 12;
   private static final int HOLDS = 4;
 
-  /** A pool may drain in this time at the fastest [s]; twice the longest step. */
-  private static final double DRAIN = 10e-3;
-
   private final State state;
   private final Air air;
   private final Legs legs;
@@ -63,6 +60,11 @@ final class Hydraulics {
     legs.becamePlugB(c);
   }
 
+  /** Plug B alone has filled its channel in the middle of a step. */
+  void becameFull(Channel c) {
+    legs.becameFull(c);
+  }
+
   /** Computes the flows of a step of length {@code step} [s] and stores them in the channels. */
   void solve(double step) {
     dt = step;
@@ -91,7 +93,7 @@ final class Hydraulics {
         continue;
       }
       double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
-      double most = plugVolume(leg) / DRAIN;
+      double most = plugVolume(leg) / Legs.DRAIN;
       if (ahead > 0.0 && hangsInAir(leg)) {
         hold(leg, 0.0);
         any = true;

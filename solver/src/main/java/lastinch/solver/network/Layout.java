@@ -33,6 +33,9 @@ final class Layout {
   /** Length of an overflow's neck [m]. */
   private static final double NECK = 5e-3;
 
+  /** A channel is at least this times as long as it is high [-]. */
+  private static final double STEEPEST = 1.02;
+
   private final PourCase job;
   private final double cell;
   private final MouldHeat mouldHeat;
@@ -217,11 +220,7 @@ final class Layout {
   private void addSideRunner(
       Runner.Alongside side, int foot, List<Gate> gates, double before, double turn) {
     boolean fromTip = feedsFromTip(side.fedFrom());
-    TreeMap<Double, List<Gate>> byAxis = new TreeMap<>();
-    for (Gate gate : gates) {
-      double axis = piece.axisOf(gate.place());
-      byAxis.computeIfAbsent(fromTip ? -axis : axis, a -> new ArrayList<>()).add(gate);
-    }
+    TreeMap<Double, List<Gate>> byAxis = piece.gatesByAxis(gates, fromTip);
     SectionShape section = SectionShape.flat(side.width(), side.depth());
     int from = foot;
     double at = footAxis();
@@ -274,7 +273,7 @@ final class Layout {
         new ChannelShape(
             gate.name(),
             Role.GATE,
-            gate.length(),
+            Math.max(gate.length(), STEEPEST * Math.abs((axis - fromAxis) * rise)),
             axis,
             fromAxis * rise,
             axis * rise,

@@ -36,6 +36,12 @@ final class Leg {
   /** Velocity heads that leave at B less those at A, over the flow squared [Pa s2/m6]. */
   double head;
 
+  /**
+   * Flow up to which the velocity head of metal that draws back is taken into account [m3/s]; a
+   * pool gives no more, and the passes would run away on it.
+   */
+  double most;
+
   /** Whether its A end, its B end opens into air at a joint. */
   boolean dryA;
 
@@ -83,8 +89,13 @@ final class Leg {
     double residual =
         inertia * (q - oldFlow) / dt + linear * q + quadratic * q * Math.abs(q) + weight;
     double slope = inertia / dt + linear + 2.0 * quadratic * Math.abs(q);
-    residual += head * q * q;
-    slope += Math.max(-0.5 * slope, 2.0 * head * q);
+    boolean speedsUp = head * q < 0.0;
+    if (speedsUp && Math.abs(q) > most) {
+      residual += head * most * most;
+    } else {
+      residual += head * q * q;
+      slope += Math.max(-0.5 * slope, 2.0 * head * q);
+    }
     residual += knownTo - knownFrom;
     beta = 1.0 / slope;
     alpha = q - residual * beta;

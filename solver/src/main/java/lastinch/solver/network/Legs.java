@@ -14,6 +14,9 @@ final class Legs {
    */
   private static final double SHORTEST = 1e-5;
 
+  /** A pool may drain in this time at the fastest [s]; twice the longest step. */
+  static final double DRAIN = 10e-3;
+
   /** A fresh front drags the metal round it along [Pa s2/m2 over the root of the area]. */
   private static final double OPENING = 0.8;
 
@@ -70,6 +73,12 @@ final class Legs {
     oldA[c.index] = 0.0;
   }
 
+  /** Plug B alone has filled its channel: the flow it started the step with is the channel's. */
+  void becameFull(Channel c) {
+    oldA[c.index] = oldB[c.index];
+    oldB[c.index] = 0.0;
+  }
+
   /** Gathers all columns that may move in a step [s]. */
   void gather(double step) {
     dt = step;
@@ -80,6 +89,8 @@ final class Legs {
       if (c.frozen) {
         c.flowA = 0.0;
         c.flowB = 0.0;
+        c.frontA.speed = 0.0;
+        c.frontB.speed = 0.0;
       } else if (c.full) {
         if (c.jointA == Graph.CLOSED || c.jointB == Graph.CLOSED) {
           c.flowA = 0.0;
@@ -98,6 +109,7 @@ final class Legs {
     int joint = plugA ? c.jointA : c.jointB;
     boolean blocked = joint == Graph.CLOSED || front.isStopped();
     if (!front.isPresent() || blocked) {
+      front.speed = 0.0;
       if (plugA) {
         c.flowA = 0.0;
       } else {
@@ -181,6 +193,9 @@ final class Legs {
       }
     }
     leg.dragged = leg.inertia - density * inertia;
+    double volume =
+        leg.frontSide > 0 ? c.volumeA : leg.frontSide < 0 ? c.volumeB : shape.totalVolume();
+    leg.most = Math.max(Math.abs(leg.oldFlow), volume / DRAIN);
     resist(leg, low, high);
   }
 

@@ -19,12 +19,18 @@ final class LettingGo {
     this.air = air;
   }
 
-  /** Full channels whose metal draws back from an end in air let go of it; flows are known. */
-  void letGoOfDryEnds(Hydraulics hydraulics) {
+  /**
+   * Full channels whose metal draws back from an end in air let go of it, plugs that reach such an
+   * end fill theirs; flows are known. Returns whether any did.
+   */
+  boolean letGoOfDryEnds(Hydraulics hydraulics) {
     boolean any = false;
     for (Channel c : state.channels) {
       if (reachesItsDryEnd(c)) {
         double whole = c.shape.inertiaTo[c.shape.cells];
+        if (c.hasPlugB()) {
+          hydraulics.becameFull(c);
+        }
         c.close(c.hasPlugA() ? whole : 0.0, c.hasPlugB() ? whole : 0.0);
         any = true;
       } else if (startRecedingFromDryJoint(c)) {
@@ -38,6 +44,7 @@ final class LettingGo {
       air.relabel();
       air.beginStep();
     }
+    return any;
   }
 
   /** A channel that was full up to an end in air and whose metal pushes on again. */
@@ -86,9 +93,9 @@ final class LettingGo {
   /**
    * Lets air into joints whose falling columns pull below the pressure of the air and into a cup
    * that has run empty; returns whether any joint ran dry. The channels then hold the flows that
-   * the step started from.
+   * the step [s] started from. What a fresh front drags round it does not pull at the joint.
    */
-  boolean breakPulledColumns(Hydraulics hydraulics) {
+  boolean breakPulledColumns(Hydraulics hydraulics, double dt) {
     boolean tight = air.isOn() && !air.getsIn();
     boolean any = false;
     for (int i = 0; i < hydraulics.legCount(); i++) {
@@ -106,8 +113,11 @@ final class LettingGo {
       double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
       double loss = fromA ? c.losses.intoA() : c.losses.intoB();
       double speed = leg.flow / area;
+      double dragged = leg.dragged * (Math.abs(leg.flow) - Math.abs(leg.oldFlow)) / dt;
       double inside =
-          state.nodePressure[joint] - 0.5 * state.melt.density * (1.0 + loss) * speed * speed;
+          state.nodePressure[joint]
+              - 0.5 * state.melt.density * (1.0 + loss) * speed * speed
+              - Math.min(0.0, dragged);
       boolean empty = joint == Graph.CUP && state.cup.volume() <= Math.abs(leg.flow) * MOMENT;
       if (inside < -PULL || empty) {
         if (!any) {
@@ -166,6 +176,9 @@ final class LettingGo {
       return;
     }
     double tip = atA ? c.positionA() : c.positionB();
+    double total = c.shape.totalVolume();
+    double low = atA ? 0.0 : total - c.volumeB;
+    double high = atA ? c.volumeA : total;
     int n = c.shape.cells;
     int tipCell = c.shape.cellAt(tip);
     c.stream.first.copyFrom(front);
@@ -175,18 +188,12 @@ final class LettingGo {
       if (i < 0 || i >= n) {
         break;
       }
-      if (c.wet[i] > 0.0) {
+      double part = Math.min(high, c.shape.volumeTo[i + 1]) - Math.max(low, c.shape.volumeTo[i]);
+      if (part > 0.0 && c.wet[i] > 0.0) {
         double middle = (i + 0.5) * c.shape.dx;
         double fallen = atA ? middle : c.shape.length - middle;
-        double h = c.heat[i] / (state.melt.density * c.wet[i]);
         double speed = Math.abs(atA ? c.flowA : c.flowB) / c.shape.areaAt(middle);
-        c.stream.add(c.wet[i], h, speed, fallen);
-        c.wet[i] = 0.0;
-        c.heat[i] = 0.0;
-        c.skin[i] = 0.0;
-        c.slurry[i] = 0.0;
-        c.thickening[i] = 1.0;
-        c.openShare[i] = 1.0;
+        loosen(c, i, part, speed, fallen);
       }
     }
     front.state = Front.State.ABSENT;
@@ -196,6 +203,23 @@ final class LettingGo {
     } else {
       c.volumeB = 0.0;
       c.flowB = 0.0;
+    }
+  }
+
+  /** The share of a cell that belongs to a plug falls; what another plug has in it stays. */
+  private void loosen(Channel c, int i, double part, double speed, double fallen) {
+    double h = c.heat[i] / (state.melt.density * c.wet[i]);
+    boolean whole = part > 0.999999 * c.wet[i];
+    double volume = whole ? c.wet[i] : part;
+    c.stream.add(volume, h, speed, fallen);
+    double kept = whole ? 0.0 : 1.0 - part / c.wet[i];
+    c.wet[i] = whole ? 0.0 : c.wet[i] - part;
+    c.heat[i] *= kept;
+    c.skin[i] *= kept;
+    if (whole) {
+      c.slurry[i] = 0.0;
+      c.thickening[i] = 1.0;
+      c.openShare[i] = 1.0;
     }
   }
 }

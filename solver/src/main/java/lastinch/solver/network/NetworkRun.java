@@ -21,6 +21,9 @@ final class NetworkRun {
 
   private static final double EVENT_NEAR = 0.98;
 
+  /** An event that comes this many times later than a longer step let fear is gone for [-]. */
+  private static final double EVENT_FAR = 1.5;
+
   final PourCase job;
   final MouldHeat mouldHeat;
   final Graph graph;
@@ -177,18 +180,20 @@ final class NetworkRun {
     for (int k = 0; k < SOLVES; k++) {
       air.beginStep();
       hydraulics.solve(dt);
-      if (k == 0 && lettingGo.breakPulledColumns(hydraulics)) {
+      if (k == 0 && lettingGo.breakPulledColumns(hydraulics, dt)) {
         work.columnsBroke();
         hydraulics.keepOldFlows();
         air.beginStep();
         hydraulics.solve(dt);
       }
-      lettingGo.letGoOfDryEnds(hydraulics);
+      boolean changed = lettingGo.letGoOfDryEnds(hydraulics);
       double shorter = choice.trim(dt);
-      if (k == SOLVES - 1 || shorter >= EVENT_NEAR * dt) {
+      double later = k == 1 && shorter >= dt ? choice.trim(longest) : dt;
+      boolean early = later > EVENT_FAR * dt;
+      if (k == SOLVES - 1 || (shorter >= EVENT_NEAR * dt && !early && !changed)) {
         return shorter;
       }
-      dt = shorter;
+      dt = early ? later : shorter;
     }
     return dt;
   }

@@ -26,6 +26,10 @@ import lastinch.solver.result.PassageRecord.Role;
  */
 final class PieceLayout {
   private static final double NEAR = 1e-6;
+
+  /** What joins a limb no further apart than this joins it at one place [m]. */
+  private static final double TOGETHER = 2e-3;
+
   private static final Graph.EndLosses NONE = new Graph.EndLosses(0.0, 0.0, 0.0, 0.0);
 
   private final PourCase job;
@@ -38,7 +42,7 @@ final class PieceLayout {
   /** By limb name: joints at cuts, by distance; the ends are in it once numbered. */
   private final Map<String, TreeMap<Double, Integer>> cuts = new LinkedHashMap<>();
 
-  private final Map<String, Double> axisFrom = new LinkedHashMap<>();
+  private final LimbAxis axis = new LimbAxis();
   private final TreeMap<Double, Integer> bossCuts = new TreeMap<>();
   private double enteredArea;
   private double enteredBend;
@@ -99,8 +103,22 @@ final class PieceLayout {
     if (isBoss(place)) {
       bossCuts.put(bossDistance(), Graph.CLOSED);
     } else {
-      cuts.get(limbOf(place).name()).put(distanceOn(place), Graph.CLOSED);
+      cuts.get(limbOf(place).name()).put(cutAt(place), Graph.CLOSED);
     }
+  }
+
+  /** Distance of the cut that a place shares with what joins close by, or its own [m]. */
+  private double cutAt(Place place) {
+    double own = distanceOn(place);
+    Limb limb = limbOf(place);
+    if (own < TOGETHER) {
+      return 0.0;
+    }
+    if (own > limb.length() - TOGETHER) {
+      return limb.length();
+    }
+    Double near = cuts.get(limb.name()).ceilingKey(own - TOGETHER);
+    return near != null && near <= own + TOGETHER ? near : own;
   }
 
   private boolean isBoss(Place place) {
@@ -185,7 +203,7 @@ final class PieceLayout {
       named.put(limb.name(), end);
       on.put(0.0, start);
       on.put(limb.length(), end);
-      axisFrom.put(limb.name(), axisOfStart(limb, first));
+      axis.place(limb, first);
     }
     return numberBoss(free, entry, tip);
   }
@@ -197,15 +215,6 @@ final class PieceLayout {
       }
     }
     return false;
-  }
-
-  private double axisOfStart(Limb limb, boolean first) {
-    if (first || limb.from().isEmpty() || "boss".equals(limb.from())) {
-      return 0.0;
-    }
-    Limb before = limb(limb.from());
-    return axisFrom.getOrDefault(before.name(), 0.0)
-        + before.length() * StrictMath.cos(before.heading());
   }
 
   private int numberBoss(int next, int entry, boolean tip) {
@@ -237,7 +246,7 @@ final class PieceLayout {
   int jointOf(Place place) {
     return isBoss(place)
         ? bossCuts.get(bossDistance())
-        : cuts.get(limbOf(place).name()).get(distanceOn(place));
+        : cuts.get(limbOf(place).name()).get(cutAt(place));
   }
 
   /** Position of a place along the piece's axis [m]. */
@@ -246,8 +255,20 @@ final class PieceLayout {
       return bossDistance() - boss.orElseThrow().length();
     }
     Limb limb = limbOf(place);
-    return axisFrom.getOrDefault(limb.name(), 0.0)
-        + distanceOn(place) * StrictMath.cos(limb.heading());
+    return axis.at(limb, distanceOn(place));
+  }
+
+  /** Gates by their places along the axis, counted back from the tip or not; close ones share. */
+  TreeMap<Double, List<Gate>> gatesByAxis(List<Gate> gates, boolean fromTip) {
+    TreeMap<Double, List<Gate>> byAxis = new TreeMap<>();
+    for (Gate gate : gates) {
+      double own = axisOf(gate.place());
+      double key = fromTip ? -own : own;
+      Double near = byAxis.ceilingKey(key - TOGETHER);
+      boolean shares = near != null && near <= key + TOGETHER;
+      byAxis.computeIfAbsent(shares ? near : key, a -> new ArrayList<>()).add(gate);
+    }
+    return byAxis;
   }
 
   /** Whether metal at a place can go both ways along the piece. */
@@ -255,9 +276,8 @@ final class PieceLayout {
     if (isBoss(place)) {
       return bossDistance() > 0.0;
     }
-    double d = distanceOn(place);
-    Limb limb = limbOf(place);
-    return d > 0.0 && d < limb.length();
+    double d = cutAt(place);
+    return d > 0.0 && d < limbOf(place).length();
   }
 
   /** Area of the piece at a place [m2]. */
@@ -316,8 +336,8 @@ final class PieceLayout {
     List<Station> stations = limb.stations();
     double first = stations.get(0).at();
     double widest = stations.stream().mapToDouble(Station::width).max().orElseThrow();
-    double slope = StrictMath.cos(limb.heading()) * rise;
-    double base = axisFrom.get(limb.name()) * rise;
+    double slope = axis.along(limb) * rise;
+    double base = axis.at(limb, 0.0) * rise;
     List<Double> at = new ArrayList<>(cuts.get(limb.name()).keySet());
     for (int k = 0; k + 1 < at.size(); k++) {
       double from = at.get(k);

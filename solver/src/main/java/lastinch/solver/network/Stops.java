@@ -72,19 +72,42 @@ final class Stops {
     return gap(c) + (c.hasPlugA() ? 0.0 : emptyBeyond(c, c.jointA));
   }
 
+  /** Length of the empty channels of the piece that hang together from a dry joint on [m]. */
   private double emptyBeyond(Channel from, int joint) {
     if (joint == Graph.CLOSED || state.wet[joint]) {
       return 0.0;
     }
+    boolean[] seen = new boolean[state.channels.length];
+    boolean[] at = new boolean[state.wet.length];
+    seen[from.index] = true;
+    at[joint] = true;
     double sum = 0.0;
-    for (int end : state.ends[joint]) {
-      Channel c = state.channelOf(end);
-      boolean empty = !c.full && !c.hasPlugA() && !c.hasPlugB();
-      if (c != from && empty && c.shape.role == Role.PIECE) {
-        sum += c.shape.length + emptyBeyond(c, State.isEndA(end) ? c.jointB : c.jointA);
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (Channel c : state.channels) {
+        boolean empty = !c.full && !c.hasPlugA() && !c.hasPlugB();
+        boolean next = isAt(at, c.jointA) || isAt(at, c.jointB);
+        if (next && empty && c.shape.role == Role.PIECE && !seen[c.index]) {
+          seen[c.index] = true;
+          mark(at, c.jointA);
+          mark(at, c.jointB);
+          sum += c.shape.length;
+          grows = true;
+        }
       }
     }
     return sum;
+  }
+
+  private static boolean isAt(boolean[] at, int joint) {
+    return joint != Graph.CLOSED && at[joint];
+  }
+
+  private void mark(boolean[] at, int joint) {
+    if (joint != Graph.CLOSED && !state.wet[joint]) {
+      at[joint] = true;
+    }
   }
 
   private Stop stop(Channel c, Front front, double at, double missing, double time) {

@@ -111,12 +111,7 @@ final class Topology {
 
   private boolean hasFallingOutlet(int joint) {
     for (int end : state.ends[joint]) {
-      Channel c = state.channelOf(end);
-      if (!state.fallsAway(end)) {
-        continue;
-      }
-      boolean hanging = c.full || (State.isEndA(end) ? c.hasPlugA() : c.hasPlugB());
-      if (!hanging) {
+      if (falls.outletArea(end) > 0.0) {
         return true;
       }
     }
@@ -133,15 +128,14 @@ final class Topology {
       Channel c = state.channelOf(end);
       if (hangs(c, end)) {
         flow += Math.max(0.0, State.isEndA(end) ? -flowAtA(c) : flowAtB(c));
-      } else if (!state.fallsAway(end) && !isSupply(c, end)) {
+      } else if (!isSupply(c, end)) {
         area += endArea(c, end);
       }
     }
     for (int end : state.ends[joint]) {
       Channel c = state.channelOf(end);
       if (!hangs(c, end)) {
-        boolean supply = isSupply(c, end);
-        double share = supply || state.fallsAway(end) || area == 0.0 ? 0.0 : endArea(c, end) / area;
+        double share = isSupply(c, end) || area == 0.0 ? 0.0 : endArea(c, end) / area;
         begin(c, end, leading, flow * share);
       }
     }
@@ -199,13 +193,13 @@ final class Topology {
         continue;
       }
       double h = state.landedHeat[j] / volume;
+      double speed = state.landedSpeed[j];
       double rest = volume;
-      for (int pass = 0; pass < 2 && rest > 0.0; pass++) {
+      for (int turn = 0; turn < 3 && rest > 0.0; turn++) {
         for (int end : state.ends[j]) {
           Channel c = state.channelOf(end);
-          boolean down = State.isEndA(end) ? c.fallsTowardsA() : c.fallsTowardsB();
-          if (rest > 0.0 && !c.full && hangs(c, end) && (down || pass == 1)) {
-            rest -= rest(c, end, rest, h);
+          if (rest > 0.0 && !c.full && hangs(c, end) && turnOf(c, end) == turn) {
+            rest -= rest(c, end, rest, h, speed);
             any |= c.gapClosed();
           }
         }
@@ -216,16 +210,40 @@ final class Topology {
     return any;
   }
 
-  private double rest(Channel c, int end, double volume, double h) {
+  /** Metal goes on down first, then onto the pool it fell through, then anywhere. */
+  private int turnOf(Channel c, int end) {
+    if (state.fallsAway(end)) {
+      return 0;
+    }
+    boolean above = State.isEndA(end) ? c.fallsTowardsA() : c.fallsTowardsB();
+    return above ? 1 : 2;
+  }
+
+  /** Metal that joins a plug takes its own momentum along and is carried by the plug's. */
+  private double rest(Channel c, int end, double volume, double h, double speed) {
     double taken = Math.min(volume, c.emptyVolume());
     double total = c.shape.totalVolume();
     if (State.isEndA(end)) {
+      double from = c.positionA();
+      double before = c.shape.inertiaAt(from);
       c.deposit(c.volumeA, c.volumeA + taken, state.melt.density, h);
       c.volumeA += taken;
+      double to = c.positionA();
+      c.flowA = carried(c.flowA, before, speed * (to - from), c.shape.inertiaAt(to));
     } else {
+      double from = c.positionB();
+      double before = c.shape.inertiaFrom(from);
       c.deposit(total - c.volumeB - taken, total - c.volumeB, state.melt.density, h);
       c.volumeB += taken;
+      double to = c.positionB();
+      c.flowB = carried(c.flowB, before, speed * (from - to), c.shape.inertiaFrom(to));
     }
     return taken;
+  }
+
+  /** Flow of a plug that has taken metal up, no more than both brought [m3/s]. */
+  private static double carried(double flow, double before, double brought, double after) {
+    double most = after > 0.0 ? (before * Math.abs(flow) + brought) / after : 0.0;
+    return Math.signum(flow) * Math.min(Math.abs(flow), most);
   }
 }

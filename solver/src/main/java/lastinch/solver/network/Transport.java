@@ -12,6 +12,9 @@ import lastinch.solver.physics.Friction;
  * cell, and what spills into a fresh cell carries that mark. Axial spreading is implicit.
  */
 final class Transport {
+  /** Metal under this share of a cell is a drop that rounding has left [-]. */
+  private static final double DROP = 1e-12;
+
   private final State state;
   private final double[] mixVolume;
   private final double[] mixHeat;
@@ -147,8 +150,26 @@ final class Transport {
       double hBefore = before >= 0 && before < n && isFull(c, before) ? c.mobile[before] : hUp;
       double free = c.wet[up] - c.skin[up] / density;
       double courant = free > 0.0 ? Math.min(1.0, Math.abs(crossing) / free) : 1.0;
-      c.carried[f] = LimitedFace.face(hBefore, hUp, hDown, courant);
+      double carried = LimitedFace.face(hBefore, hUp, hDown, courant);
+      c.carried[f] = withSkin(c, up, Math.abs(crossing), carried);
     }
+  }
+
+  /**
+   * Enthalpy of what leaves a cell [J/kg]: metal that runs dry takes the skin of its place along,
+   * so that no heat stays where no metal is.
+   */
+  private double withSkin(Channel c, int i, double out, double carried) {
+    double density = state.melt.density;
+    double skin = c.skin[i] / density;
+    double after = Math.max(0.0, c.wet[i] + c.crossing[i] - c.crossing[i + 1]);
+    if (skin <= after) {
+      return carried;
+    }
+    double free = Math.max(0.0, c.wet[i] - skin);
+    double skinHeat = (c.heat[i] / density - free * c.mobile[i]) / skin;
+    double taken = Math.min(out, skin - after);
+    return carried + taken / out * (skinHeat - carried);
   }
 
   private static boolean isFull(Channel c, int i) {
@@ -163,11 +184,11 @@ final class Transport {
   private void collectOutflow(Channel c) {
     int n = c.shape.cells;
     if (c.crossing[0] < 0.0) {
-      c.carried[0] = c.mobile[0];
+      c.carried[0] = withSkin(c, 0, -c.crossing[0], c.mobile[0]);
       addTo(c.jointA, -c.crossing[0], c.carried[0]);
     }
     if (c.crossing[n] > 0.0) {
-      c.carried[n] = c.mobile[n - 1];
+      c.carried[n] = withSkin(c, n - 1, c.crossing[n], c.mobile[n - 1]);
       addTo(c.jointB, c.crossing[n], c.carried[n]);
     }
   }
@@ -206,7 +227,28 @@ final class Transport {
               - (c.crossing[i + 1] == 0.0 ? 0.0 : c.crossing[i + 1] * c.carried[i + 1]);
       c.wet[i] += change;
       c.heat[i] += density * heat;
+      c.skin[i] = Math.min(c.skin[i], Math.max(0.0, density * c.wet[i]));
     }
+    for (int i = 0; i < c.wet.length; i++) {
+      if (c.wet[i] != 0.0 && c.wet[i] < DROP * c.shape.volume[i]) {
+        joinDrop(c, i);
+      }
+    }
+  }
+
+  /** Rounding leaves a drop where a plug has drawn back; it stays with the plug. */
+  private static void joinDrop(Channel c, int i) {
+    boolean below = i > 0 && c.wet[i - 1] > c.wet[i];
+    boolean above = i + 1 < c.wet.length && c.wet[i + 1] > c.wet[i];
+    if (!below && !above) {
+      return;
+    }
+    int to = below && (!above || c.wet[i - 1] > c.wet[i + 1]) ? i - 1 : i + 1;
+    c.wet[to] += c.wet[i];
+    c.heat[to] += c.heat[i];
+    c.wet[i] = 0.0;
+    c.heat[i] = 0.0;
+    c.skin[i] = 0.0;
   }
 
   /** Spreads heat along the moving metal over a heat step [s]. */

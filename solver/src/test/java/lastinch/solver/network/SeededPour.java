@@ -1,10 +1,12 @@
 package lastinch.solver.network;
 
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SeededJobs;
+import lastinch.solver.run.SeededNetworks;
 
 /** One job poured step by step to its end, with what no result tells noted on the way. */
 final class SeededPour {
@@ -16,8 +18,8 @@ final class SeededPour {
   private double overBound;
   private double fallen;
 
-  private SeededPour(SampleJob job) {
-    run = new NetworkRun(job.build());
+  private SeededPour(PourCase job) {
+    run = new NetworkRun(job);
     double lowest = Double.POSITIVE_INFINITY;
     double highest = run.state.jointHeight[Graph.CUP] + run.state.rim;
     for (Channel c : run.state.channels) {
@@ -29,11 +31,15 @@ final class SeededPour {
   }
 
   static SeededPour of(SampleJob job) {
-    return new SeededPour(job);
+    return new SeededPour(job.build());
   }
 
   static SeededPour number(int number) {
-    return new SeededPour(SeededJobs.job(number));
+    return of(SeededJobs.job(number));
+  }
+
+  static SeededPour network(int number) {
+    return new SeededPour(SeededNetworks.job(number));
   }
 
   boolean ended() {
