@@ -3,6 +3,7 @@ package lastinch.solver.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
@@ -220,7 +221,8 @@ final class Layout {
   private void addSideRunner(
       Runner.Alongside side, int foot, List<Gate> gates, double before, double turn) {
     boolean fromTip = feedsFromTip(side.fedFrom());
-    TreeMap<Double, List<Gate>> byAxis = piece.gatesByAxis(gates, fromTip);
+    NavigableMap<Double, List<Gate>> byAxis =
+        GateOrder.of(gates, g -> piece.axisOf(g.place()), fromTip);
     SectionShape section = SectionShape.flat(side.width(), side.depth());
     int from = foot;
     double at = footAxis();

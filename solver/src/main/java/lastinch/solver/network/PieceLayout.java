@@ -28,7 +28,7 @@ final class PieceLayout {
   private static final double NEAR = 1e-6;
 
   /** What joins a limb no further apart than this joins it at one place [m]. */
-  private static final double TOGETHER = 2e-3;
+  static final double TOGETHER = 2e-3;
 
   private static final Graph.EndLosses NONE = new Graph.EndLosses(0.0, 0.0, 0.0, 0.0);
 
@@ -256,19 +256,6 @@ final class PieceLayout {
     }
     Limb limb = limbOf(place);
     return axis.at(limb, distanceOn(place));
-  }
-
-  /** Gates by their places along the axis, counted back from the tip or not; close ones share. */
-  TreeMap<Double, List<Gate>> gatesByAxis(List<Gate> gates, boolean fromTip) {
-    TreeMap<Double, List<Gate>> byAxis = new TreeMap<>();
-    for (Gate gate : gates) {
-      double own = axisOf(gate.place());
-      double key = fromTip ? -own : own;
-      Double near = byAxis.ceilingKey(key - TOGETHER);
-      boolean shares = near != null && near <= key + TOGETHER;
-      byAxis.computeIfAbsent(shares ? near : key, a -> new ArrayList<>()).add(gate);
-    }
-    return byAxis;
   }
 
   /** Whether metal at a place can go both ways along the piece. */
