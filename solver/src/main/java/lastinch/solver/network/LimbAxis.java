@@ -1,15 +1,15 @@
 package lastinch.solver.network;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import lastinch.solver.casting.Limb;
 
 /** Where limbs lie along the piece's axis, which sets their heights. */
 final class LimbAxis {
   /** By limb name: axis position of its first and of its last station [m]. */
-  private final Map<String, Double> from = new HashMap<>();
+  private final Map<String, Double> from = new LinkedHashMap<>();
 
-  private final Map<String, Double> to = new HashMap<>();
+  private final Map<String, Double> to = new LinkedHashMap<>();
 
   /**
    * Places a limb after those that it sits on. One whose end hangs free follows its heading; one
