@@ -57,14 +57,9 @@ class WholeProgramTest {
     assertThat(printed()).contains("Open it in any text editor");
     out.reset();
     int code = run("pour", file);
-    if (kind.equals("wheel")) {
-      assertThat(code).isEqualTo(Exit.BAD_INPUT);
-      assertThat(complained()).contains("a piece of several limbs");
-    } else {
-      assertThat(complained()).isEmpty();
-      assertThat(code).isZero();
-      assertThat(printed()).startsWith("DRY POUR My \"first\" piece #1");
-    }
+    assertThat(complained()).isEmpty();
+    assertThat(code).isZero();
+    assertThat(printed()).startsWith("DRY POUR My \"first\" piece #1");
   }
 
   @Test
