@@ -219,14 +219,22 @@ final class Channel {
       return;
     }
     double total = shape.totalVolume();
-    for (int f = 0; f <= n; f++) {
-      double below = shape.volumeTo[f];
-      double above = total - below;
-      crossing[f] =
-          Math.max(0.0, newVolumeA - below)
-              - Math.max(0.0, volumeA - below)
-              - (Math.max(0.0, newVolumeB - above) - Math.max(0.0, volumeB - above));
+    double[] below = shape.volumeTo;
+    int f = 0;
+    for (; f <= n && below[f] < Math.min(volumeA, newVolumeA); f++) {
+      crossing[f] = newVolumeA - volumeA;
     }
+    for (; f <= n; f++) {
+      crossing[f] = beyond(newVolumeA, below[f]) - beyond(volumeA, below[f]);
+    }
+    for (int g = n; g >= 0 && total - below[g] < Math.max(volumeB, newVolumeB); g--) {
+      double above = total - below[g];
+      crossing[g] -= beyond(newVolumeB, above) - beyond(volumeB, above);
+    }
+  }
+
+  private static double beyond(double volume, double face) {
+    return volume > face ? volume - face : 0.0;
   }
 
   /** Lays metal on a plug's front: fills cells between two volumes counted from face 0. */
