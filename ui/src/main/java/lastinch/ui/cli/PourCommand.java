@@ -13,6 +13,7 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
@@ -111,7 +112,7 @@ final class PourCommand implements Callable<Integer> {
       if (!whole) {
         return refuse(problemText.sentence("cli.cannot.print"));
       }
-      return ending(plan.result());
+      return ending(plan);
     }
   }
 
@@ -126,6 +127,10 @@ final class PourCommand implements Callable<Integer> {
     } else {
       result = workshop.pour(plan.pourCase(), RunObserver.NONE, stopper::stopRequested);
     }
+    Optional<BandStudy> bands =
+        plan.pourCase().checking().isOn()
+            ? Optional.empty()
+            : workshop.bands(plan.pourCase(), result, stopper::stopRequested);
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
     return new PouredPlan(
         plan.pourCase(),
@@ -135,7 +140,8 @@ final class PourCommand implements Callable<Integer> {
         new AssumedText(sentences, figures).lines(plan.assumed()),
         notes(sound.notes()),
         crucibleFull(plan),
-        OptionalLong.of(millis));
+        OptionalLong.of(millis),
+        bands);
   }
 
   /** Share of the named crucible that the metal fills, when the shop file holds that crucible. */
@@ -206,11 +212,11 @@ final class PourCommand implements Callable<Integer> {
     }
   }
 
-  private int ending(PourResult result) {
-    if (result.outcome() instanceof Outcome.BrokeDown) {
+  private int ending(PouredPlan plan) {
+    if (plan.result().outcome() instanceof Outcome.BrokeDown) {
       return Exit.BROKE_DOWN;
     }
-    boolean met = Verdict.of(result).filter(Verdict::meetsFills).isPresent();
+    boolean met = Verdict.of(plan).filter(Verdict::meetsFills).isPresent();
     if (expected.isPresent() && !met) {
       surroundings.complain(problemText.sentence("cli.expect.unmet"));
       return Exit.EXPECTATION_NOT_MET;

@@ -13,6 +13,8 @@ import lastinch.cases.format.SourceText;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Bands;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
@@ -45,5 +47,12 @@ final class Shop implements Workshop {
   @Override
   public PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
     return DryPour.run(pourCase, observer, stopRequested);
+  }
+
+  @Override
+  public Optional<BandStudy> bands(
+      PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
+    int workers = Math.max(1, Runtime.getRuntime().availableProcessors());
+    return Bands.around(pourCase, best, workers, stopRequested);
   }
 }

@@ -9,6 +9,7 @@ import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.format.Problem;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
 
@@ -31,6 +32,17 @@ interface Workshop {
 
   /** Pours a case dry. */
   PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested);
+
+  /**
+   * How far an answer holds.
+   *
+   * @param best result of the case
+   * @return empty when asked to stop, or when there is no verdict
+   */
+  default Optional<BandStudy> bands(
+      PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
+    return Optional.empty();
+  }
 
   /**
    * Metals and moulds, and what is wrong with a person's own file of them.

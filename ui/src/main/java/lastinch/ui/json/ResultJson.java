@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.result.Accounts;
+import lastinch.solver.result.EdgeAtStation;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.GateRecord;
@@ -46,7 +47,7 @@ public final class ResultJson {
       json.put("checking", true);
     }
     json.put("solver", result.record().solver());
-    head(json, result);
+    head(json, plan);
     stops(json, result);
     edges(json, result);
     gates(json, result);
@@ -57,8 +58,9 @@ public final class ResultJson {
     return json.close('}').text();
   }
 
-  private static void head(JsonText json, PourResult result) {
-    Optional<Verdict> verdict = Verdict.of(result);
+  private static void head(JsonText json, PouredPlan plan) {
+    PourResult result = plan.result();
+    Optional<Verdict> verdict = Verdict.of(plan);
     if (verdict.isPresent()) {
       json.put("verdict", verdict.get().key());
     } else {
@@ -72,16 +74,12 @@ public final class ResultJson {
           .put("reason", b.reason())
           .close('}');
     }
-    if (result.edges().isEmpty()) {
-      json.nothing("edgesRounded");
+    if (verdict.isPresent()) {
+      json.put("edgesRounded", lastinch.solver.decide.Verdict.isEdgeRounded(result));
     } else {
-      json.put(
-          "edgesRounded",
-          result.edges().stream().anyMatch(e -> e.state() == EdgeStretch.State.ROUNDED));
+      json.nothing("edgesRounded");
     }
-    json.open("band", '{').open("best", '{').put("outcome", Reasons.key(result.outcome()));
-    length(json, "reach_mm", result.reach());
-    json.put("heatToSpare", result.margin().heat(), DIGITS).close('}').close('}');
+    BandJson.put(json, plan);
     json.put("filledFraction", result.filledFraction(), DIGITS)
         .put("endTime_s", result.outcome().time(), DIGITS)
         .put("flowLimitedBy", Reasons.key(result.flowLimitedBy()));
@@ -105,10 +103,26 @@ public final class ResultJson {
   private static void edges(JsonText json, PourResult result) {
     json.open("edges", '[');
     for (EdgeStretch edge : result.edges()) {
-      json.open('{');
+      json.open('{').put("passage", edge.passage());
       length(json, "from_mm", edge.from());
       length(json, "to_mm", edge.to());
-      json.put("state", camel(edge.state())).close('}');
+      json.put("state", camel(edge.state()));
+      if (edge.cause() != EdgeStretch.Cause.NONE) {
+        json.put("cause", Reasons.key(edge.cause()));
+      }
+      json.close('}');
+    }
+    json.close(']');
+    json.open("edgeAtStations", '[');
+    for (EdgeAtStation station : result.edgeAtStations()) {
+      json.open('{').put("passage", station.passage());
+      length(json, "at_mm", station.at());
+      length(json, "edge_mm", station.edge());
+      json.put("state", camel(station.state()));
+      heat(json, "temperature_degC", station.temperature());
+      json.put("push_Pa", station.push(), DIGITS)
+          .put("needed_Pa", station.needed(), DIGITS)
+          .close('}');
     }
     json.close(']');
   }

@@ -66,7 +66,7 @@ final class Closing {
           label, scene.say("next.variant", "file", file, "levers", String.join(", ", words)));
       label = "";
     }
-    if (Verdict.of(scene.result()).isEmpty()) {
+    if (Verdict.of(scene.plan()).isEmpty()) {
       return;
     }
     page.entry(label, scene.say("next.charts"));

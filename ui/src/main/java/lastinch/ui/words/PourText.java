@@ -24,6 +24,7 @@ public final class PourText {
     WhatWasShort.add(page, scene);
     GateTable.add(page, scene);
     Remarks.add(page, scene);
+    HowSure.add(page, scene);
     Closing.add(page, scene);
     return plain(page.lines());
   }

@@ -2,9 +2,11 @@ package lastinch.ui.words;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.PourResult;
 
 /**
@@ -18,6 +20,7 @@ import lastinch.solver.result.PourResult;
  * @param noted what was accepted in the file but should be known, one line each
  * @param crucibleFull how full the crucible is when all is molten [-], when the shop file says
  * @param milliseconds the sum took, when it was timed
+ * @param bands how far the answer holds, when that was worked out
  */
 public record PouredPlan(
     PourCase pourCase,
@@ -27,7 +30,37 @@ public record PouredPlan(
     List<String> assumed,
     List<String> noted,
     OptionalDouble crucibleFull,
-    OptionalLong milliseconds) {
+    OptionalLong milliseconds,
+    Optional<BandStudy> bands) {
+
+  /** A plan of which only the one run is known. */
+  public PouredPlan(
+      PourCase pourCase,
+      PourResult result,
+      String file,
+      String digest,
+      List<String> assumed,
+      List<String> noted,
+      OptionalDouble crucibleFull,
+      OptionalLong milliseconds) {
+    this(
+        pourCase,
+        result,
+        file,
+        digest,
+        assumed,
+        noted,
+        crucibleFull,
+        milliseconds,
+        Optional.empty());
+  }
+
+  /** The same plan as it comes out on another day. */
+  PouredPlan on(PourResult day) {
+    return new PouredPlan(
+        pourCase, day, file, digest, assumed, noted, crucibleFull, milliseconds, Optional.empty());
+  }
+
   public PouredPlan {
     Objects.requireNonNull(pourCase, "pourCase");
     Objects.requireNonNull(result, "result");
@@ -35,6 +68,7 @@ public record PouredPlan(
     Objects.requireNonNull(digest, "digest");
     Objects.requireNonNull(crucibleFull, "crucibleFull");
     Objects.requireNonNull(milliseconds, "milliseconds");
+    Objects.requireNonNull(bands, "bands");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);
   }

@@ -1,5 +1,6 @@
 package lastinch.ui.words;
 
+import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Meeting;
@@ -18,6 +19,14 @@ public final class Reasons {
       case NO_METAL -> "noMetal";
       case AIR -> "air";
       case CAPILLARITY -> "capillarity";
+    };
+  }
+
+  public static String key(EdgeStretch.Cause cause) {
+    return switch (cause) {
+      case NONE -> "none";
+      case HEAT -> "heat";
+      case PUSH -> "push";
     };
   }
 

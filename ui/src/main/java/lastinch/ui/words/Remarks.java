@@ -1,7 +1,9 @@
 package lastinch.ui.words;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lastinch.solver.result.EdgeStretch;
@@ -35,19 +37,37 @@ final class Remarks {
   }
 
   private static void edge(Page page, Scene scene) {
-    List<String> parts = new ArrayList<>();
+    Map<String, List<EdgeStretch>> byLimb = new LinkedHashMap<>();
     for (EdgeStretch stretch : scene.result().edges()) {
+      byLimb.computeIfAbsent(stretch.passage(), name -> new ArrayList<>()).add(stretch);
+    }
+    List<String> limbs = new ArrayList<>();
+    for (Map.Entry<String, List<EdgeStretch>> limb : byLimb.entrySet()) {
+      String told = rim(scene, limb.getValue());
+      limbs.add(
+          byLimb.size() == 1 ? told : scene.say("edge.limb", "limb", limb.getKey(), "edge", told));
+    }
+    if (!limbs.isEmpty()) {
+      page.entry(scene.say("label.edge"), String.join("; ", limbs));
+    }
+  }
+
+  /** One limb's rim, from the thick end. */
+  private static String rim(Scene scene, List<EdgeStretch> stretches) {
+    if (stretches.size() == 1 && stretches.get(0).state() == EdgeStretch.State.SHARP) {
+      return scene.say("edge.sharp.all");
+    }
+    List<String> parts = new ArrayList<>();
+    for (EdgeStretch stretch : stretches) {
       String key =
           switch (stretch.state()) {
             case SHARP -> "edge.sharp";
-            case ROUNDED -> "edge.rounded";
+            case ROUNDED -> "edge.rounded." + Reasons.key(stretch.cause());
             case EMPTY -> "edge.empty";
           };
       parts.add(span(scene, key, stretch.from(), stretch.to()));
     }
-    if (!parts.isEmpty()) {
-      page.entry(scene.say("label.edge"), String.join(", ", parts));
-    }
+    return String.join(", ", parts);
   }
 
   private static void laps(Page page, Scene scene) {

@@ -23,6 +23,11 @@ final class Scene {
     this.figures = figures;
   }
 
+  /** The same plan as it comes out on another day. */
+  Scene on(PourResult day) {
+    return new Scene(plan.on(day), sentences, figures);
+  }
+
   PouredPlan plan() {
     return plan;
   }

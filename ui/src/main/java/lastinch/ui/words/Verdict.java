@@ -1,8 +1,6 @@
 package lastinch.ui.words;
 
 import java.util.Optional;
-import lastinch.solver.result.EdgeStretch;
-import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 
 /** The verdict words, first that holds. */
@@ -13,9 +11,6 @@ public enum Verdict {
   EDGES_ROUNDED("edgesRounded"),
   JUST_FILLS("justFills"),
   FILLS("fills");
-
-  /** Least heat to spare of a pour that more than just fills [-]; our own limit, no source. */
-  static final double ENOUGH_HEAT = 0.10;
 
   private final String key;
 
@@ -39,15 +34,19 @@ public enum Verdict {
    * @return empty when the run came to no verdict
    */
   public static Optional<Verdict> of(PourResult result) {
-    if (result.outcome() instanceof Outcome.Misrun) {
-      return Optional.of(STOPS_SHORT);
-    }
-    if (!(result.outcome() instanceof Outcome.Filled)) {
-      return Optional.empty();
-    }
-    if (result.edges().stream().anyMatch(e -> e.state() != EdgeStretch.State.SHARP)) {
-      return Optional.of(EDGES_ROUNDED);
-    }
-    return Optional.of(result.margin().heat() < ENOUGH_HEAT ? JUST_FILLS : FILLS);
+    return lastinch.solver.decide.Verdict.of(result).map(Verdict::named);
+  }
+
+  /**
+   * Verdict of a plan, with its other days where they were worked out.
+   *
+   * @return empty when the run came to no verdict
+   */
+  public static Optional<Verdict> of(PouredPlan plan) {
+    return plan.bands().isPresent() ? plan.bands().map(b -> named(b.verdict())) : of(plan.result());
+  }
+
+  private static Verdict named(lastinch.solver.decide.Verdict verdict) {
+    return valueOf(verdict.name());
   }
 }

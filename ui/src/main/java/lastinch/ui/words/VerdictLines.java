@@ -23,9 +23,6 @@ final class VerdictLines {
         scene.say("head.dryPour") + "  ", " ".repeat(Page.LABEL), scene.pourCase().title());
     page.blank();
     page.paragraph(sentence(scene));
-    if (Verdict.of(scene.result()).isPresent()) {
-      page.paragraph(scene.say("verdict.sure"));
-    }
     page.blank();
   }
 
@@ -48,26 +45,38 @@ final class VerdictLines {
     if (result.outcome() instanceof Outcome.BrokeDown b) {
       return scene.say("verdict.brokeDown", "time", figures.seconds(b.time()), "place", b.place());
     }
-    Verdict verdict = Verdict.of(result).orElseThrow();
+    Verdict verdict = Verdict.of(scene.plan()).orElseThrow();
+    String heat = figures.percent(result.margin().heat());
     return switch (verdict) {
-      case STOPS_SHORT, MAY_STOP_SHORT -> stopsShort(scene);
-      case EDGES_ROUNDED -> scene.say("verdict.edgesRounded", "from", rounded(scene));
-      case JUST_FILLS, LIKELY_FILLS, FILLS ->
+      case STOPS_SHORT -> stopsShort(scene, scene.say("verdict.word.stopsShort"));
+      case MAY_STOP_SHORT ->
+          stopsShort(scene, scene.say("verdict.word.mayStopShort"))
+              + " "
+              + scene.say("verdict.onALuckyDay", "day", HowSure.day(scene, true));
+      case EDGES_ROUNDED ->
+          scene.say("verdict.edgesRounded", "where", rounded(scene), "second", second);
+      case LIKELY_FILLS ->
           scene.say(
-              verdict == Verdict.JUST_FILLS ? "verdict.justFills" : "verdict.fills",
+              "verdict.likelyFills",
               "heat",
-              figures.percent(result.margin().heat()),
+              heat,
+              "day",
+              HowSure.day(scene, false),
               "second",
               second);
+      case JUST_FILLS, FILLS ->
+          scene.say("verdict." + verdict.key(), "heat", heat, "second", second);
     };
   }
 
-  private static String stopsShort(Scene scene) {
+  private static String stopsShort(Scene scene, String word) {
     Figures figures = scene.figures();
     Optional<Stop> stop = scene.stop();
     if (stop.isEmpty()) {
       return scene.say(
           "verdict.stopsShort.unknown",
+          "word",
+          word,
           "percent",
           figures.percent(scene.result().filledFraction()));
     }
@@ -79,9 +88,11 @@ final class VerdictLines {
             : scene.result().reach();
     if (role != PassageRecord.Role.PIECE && !(reach > 0.0)) {
       return role == PassageRecord.Role.BOSS
-          ? scene.say("verdict.stopsShort.boss", "length", figures.ruler(length))
+          ? scene.say("verdict.stopsShort.boss", "word", word, "length", figures.ruler(length))
           : scene.say(
               "verdict.stopsShort.before",
+              "word",
+              word,
               "channel",
               stop.get().passage(),
               "at",
@@ -90,16 +101,20 @@ final class VerdictLines {
     if (scene.fromTip() && role == PassageRecord.Role.PIECE) {
       return scene.say(
           "verdict.stopsShort.fromTip",
+          "word",
+          word,
           "at",
           figures.ruler(reach),
           "length",
           figures.ruler(length));
     }
     if (figures.rulerBare(reach).equals(figures.rulerBare(length))) {
-      return scene.say("verdict.stopsShort.tip", "length", figures.ruler(length));
+      return scene.say("verdict.stopsShort.tip", "word", word, "length", figures.ruler(length));
     }
     return scene.say(
         "verdict.stopsShort",
+        "word",
+        word,
         "reach",
         figures.ruler(reach),
         "length",
@@ -108,12 +123,20 @@ final class VerdictLines {
         figures.ruler(length - reach));
   }
 
+  /** Where the rim stays rounded: from the first such place to the last. */
   private static String rounded(Scene scene) {
-    return scene.result().edges().stream()
-        .filter(e -> e.state() != EdgeStretch.State.SHARP)
-        .findFirst()
-        .map(e -> scene.figures().ruler(e.from()))
-        .orElseThrow();
+    List<EdgeStretch> stretches =
+        scene.result().edges().stream()
+            .filter(e -> e.state() == EdgeStretch.State.ROUNDED)
+            .toList();
+    double from = stretches.get(0).from();
+    double to = stretches.get(stretches.size() - 1).to();
+    return scene.say(
+        "verdict.span",
+        "from",
+        scene.figures().rulerBare(from),
+        "to",
+        scene.figures().ruler(Math.max(from, to)));
   }
 
   /** What a filled piece still suffers from: a full mould is not yet a good casting. */
@@ -122,6 +145,12 @@ final class VerdictLines {
     Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
     Optional<LapStretch> plain =
         scene.result().laps().stream().filter(l -> l.worstIndex() >= Remarks.PLAIN).findFirst();
+    boolean edge = lastinch.solver.decide.Verdict.isEdgeRounded(scene.result());
+    if (serious.isEmpty()
+        && edge
+        && Verdict.of(scene.plan()).orElseThrow() != Verdict.EDGES_ROUNDED) {
+      return scene.say("verdict.second.edge", "where", rounded(scene));
+    }
     if (serious.isEmpty() && plain.isPresent()) {
       return scene.say(
           "verdict.second.laps",

@@ -17,9 +17,6 @@ final class WhatWasShort {
   /** Air counts as out of the way below this share of the push [-]. */
   private static final double AIR_COUNTS = 0.1;
 
-  /** Farther than so many lengths of the piece is no figure to print [-]. */
-  private static final double FAR = 3.0;
-
   /** Leading metal closer than this to its start of freezing has no heat worth naming [K]. */
   private static final double WORTH_NAMING = 5.0;
 
@@ -41,16 +38,17 @@ final class WhatWasShort {
   private static void spare(Page page, Scene scene) {
     Margin margin = scene.result().margin();
     page.paragraph(scene.say("spare.title", "heat", scene.figures().percent(margin.heat())));
-    String limit = scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
+    boolean far = margin.distance().isPresent() && margin.distance().getAsDouble() >= Margin.FAR;
+    String limit = far ? "" : scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
     if (margin.distance().isPresent()
         && !scene.figures().vanishes(margin.distance().getAsDouble())) {
       double distance = margin.distance().getAsDouble();
       String key = scene.fromTip() ? "spare.distance.fromTip" : "spare.distance";
       String beyond =
-          distance > FAR * scene.length()
-              ? scene.say("spare.distance.far")
+          far
+              ? scene.say("spare.distance.far", "distance", scene.figures().roughly(Margin.FAR))
               : scene.say(key, "distance", scene.figures().roughly(distance));
-      indented(page, beyond + " " + limit);
+      indented(page, (beyond + " " + limit).strip());
     } else {
       indented(page, limit);
     }

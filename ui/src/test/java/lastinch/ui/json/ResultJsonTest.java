@@ -16,14 +16,17 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastinch.solver.casting.Checking;
+import lastinch.solver.decide.Unknown;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
 import lastinch.ui.HandMade;
+import lastinch.ui.HandMadeBands;
 import lastinch.ui.words.PouredPlan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ResultJsonTest {
@@ -55,6 +58,30 @@ class ResultJsonTest {
   @MethodSource("results")
   void everyEndingObeysTheSchema(PourResult result) throws IOException {
     assertThat(schema().validate(ResultJson.of(HandMade.plan(result)), InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void otherDaysAndUnknownsObeyTheSchema() throws IOException {
+    PouredPlan plan =
+        HandMadeBands.plan(
+            HandMade.slush(), HandMade.stopped(StopReason.SLUSH, 0.09), HandMade.roundedEdges());
+    String json = ResultJson.of(plan);
+    assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json)
+        .contains("\"verdict\": \"mayStopShort\"")
+        .contains("\"unlucky\"")
+        .contains("\"lucky\"")
+        .contains("\"weakest\": \"contactLiquid\"")
+        .contains("\"measureFirst\": \"pourSeconds\"");
+    assertThat(schema().validate(json.replace("contactLiquid", "luck"), InputFormat.JSON))
+        .isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(Unknown.class)
+  void everyUnknownIsInTheSchema(Unknown unknown) throws IOException {
+    PouredPlan plan = HandMadeBands.plan(HandMade.slush(), HandMade.slush(), unknown);
+    assertThat(schema().validate(ResultJson.of(plan), InputFormat.JSON)).isEmpty();
   }
 
   @Test

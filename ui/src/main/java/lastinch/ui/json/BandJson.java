@@ -1,0 +1,62 @@
+package lastinch.ui.json;
+
+import java.util.Optional;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Swing;
+import lastinch.solver.decide.Unknown;
+import lastinch.solver.result.PourResult;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Reasons;
+
+/** How far an answer holds: the run on three days, and what each unknown does by itself. */
+final class BandJson {
+  private static final double MILLI = 1e3;
+  private static final int DIGITS = 6;
+
+  private BandJson() {}
+
+  static void put(JsonText json, PouredPlan plan) {
+    json.open("band", '{');
+    plan.bands().ifPresent(b -> run(json, "unlucky", b.unlucky()));
+    run(json, "best", plan.result());
+    plan.bands().ifPresent(b -> run(json, "lucky", b.lucky()));
+    json.close('}');
+    if (plan.bands().isPresent()) {
+      unknowns(json, plan.bands().get());
+    }
+  }
+
+  private static void run(JsonText json, String day, PourResult result) {
+    json.open(day, '{')
+        .put("outcome", Reasons.key(result.outcome()))
+        .put("reach_mm", result.reach() * MILLI, DIGITS)
+        .put("heatToSpare", result.margin().heat(), DIGITS)
+        .close('}');
+  }
+
+  private static void unknowns(JsonText json, BandStudy study) {
+    json.open("unknowns", '[');
+    for (Swing swing : study.swings()) {
+      json.open('{')
+          .put("name", ResultJson.camel(swing.unknown()))
+          .put("best", swing.band().value(), DIGITS)
+          .put("low", swing.band().low(), DIGITS)
+          .put("high", swing.band().high(), DIGITS)
+          .put("marginLow", swing.marginLow(), DIGITS)
+          .put("marginHigh", swing.marginHigh(), DIGITS)
+          .put("share", swing.share(), DIGITS)
+          .close('}');
+    }
+    json.close(']');
+    name(json, "weakest", study.weakest());
+    name(json, "measureFirst", study.measure());
+  }
+
+  private static void name(JsonText json, String key, Optional<Unknown> unknown) {
+    if (unknown.isPresent()) {
+      json.put(key, ResultJson.camel(unknown.get()));
+    } else {
+      json.nothing(key);
+    }
+  }
+}

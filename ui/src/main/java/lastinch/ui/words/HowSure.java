@@ -1,0 +1,139 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Swing;
+import lastinch.solver.decide.Unknown;
+import lastinch.solver.result.Margin;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Stop;
+
+/** How far the answer holds: other days, what matters most, what to find out first. */
+final class HowSure {
+  private HowSure() {}
+
+  static void add(Page page, Scene scene) {
+    Optional<BandStudy> bands = scene.plan().bands();
+    if (bands.isEmpty()) {
+      return;
+    }
+    page.entry(scene.say("label.sure"), days(scene));
+    bands
+        .get()
+        .weakest()
+        .flatMap(w -> swing(bands.get(), w))
+        .ifPresent(s -> page.entry("", weakest(scene, s)));
+    bands
+        .get()
+        .measure()
+        .ifPresent(
+            m ->
+                page.entry(
+                    "",
+                    scene.say(
+                        "sure.measure",
+                        "what",
+                        scene.say("unknown." + m.name()),
+                        "how",
+                        scene.say("measure." + m.name()))));
+    page.blank();
+  }
+
+  private static String days(Scene scene) {
+    String unlucky = day(scene, false);
+    String lucky = day(scene, true);
+    List<String> with = own(scene);
+    String days =
+        unlucky.equals(lucky)
+            ? scene.say("sure.same", "day", unlucky)
+            : scene.say("sure.days", "unlucky", unlucky, "lucky", lucky);
+    return with.isEmpty()
+        ? days
+        : scene.say("sure.with", "figures", PourText.list(scene, with)) + " " + days;
+  }
+
+  /** The person's own readings, with how far they may be off. */
+  private static List<String> own(Scene scene) {
+    List<String> with = new ArrayList<>();
+    for (Swing swing : scene.plan().bands().orElseThrow().swings()) {
+      double half = 0.5 * (swing.band().high() - swing.band().low());
+      if (swing.unknown() == Unknown.READING) {
+        with.add(scene.say("sure.with.reading", "half", scene.figures().degrees(half)));
+      } else if (swing.unknown() == Unknown.POUR_SECONDS || swing.unknown() == Unknown.POUR_RATE) {
+        with.add(
+            scene.say(
+                "sure.with.pour", "half", scene.figures().percent(half / swing.band().value())));
+      }
+    }
+    return with;
+  }
+
+  /** What comes of the plan on an unlucky or a lucky day, in half a sentence. */
+  static String day(Scene scene, boolean lucky) {
+    BandStudy bands = scene.plan().bands().orElseThrow();
+    return ending(scene.on(lucky ? bands.lucky() : bands.unlucky()));
+  }
+
+  private static String ending(Scene scene) {
+    PourResult result = scene.result();
+    if (result.outcome() instanceof Outcome.Filled) {
+      return scene.say("day.fills", "heat", scene.figures().percent(result.margin().heat()));
+    }
+    if (!(result.outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
+      return scene.say("day.unknown");
+    }
+    Stop stop = scene.stop().get();
+    PassageRecord.Role role = scene.role(stop.passage()).orElse(PassageRecord.Role.PIECE);
+    if (role == PassageRecord.Role.BOSS) {
+      return scene.say("day.stops.boss");
+    }
+    if (role != PassageRecord.Role.PIECE) {
+      return scene.say("day.stops.before", "channel", stop.passage());
+    }
+    String at = scene.figures().ruler(scene.onRuler(stop.passage(), stop.at()));
+    if (scene.fromTip()) {
+      return scene.say("day.stops.fromTip", "at", at);
+    }
+    return at.equals(scene.figures().ruler(scene.length()))
+        ? scene.say("day.stops.tip")
+        : scene.say("day.stops", "at", at);
+  }
+
+  private static Optional<Swing> swing(BandStudy bands, Unknown wanted) {
+    return bands.swings().stream().filter(s -> s.unknown() == wanted).findFirst();
+  }
+
+  private static String weakest(Scene scene, Swing swing) {
+    double worse = Math.min(swing.marginLow(), swing.marginHigh());
+    double better = Math.max(swing.marginLow(), swing.marginHigh());
+    return scene.say(
+        "sure.weakest",
+        "what",
+        scene.say("unknown." + swing.unknown().name()),
+        "worse",
+        margin(scene, worse),
+        "better",
+        margin(scene, better));
+  }
+
+  /** A signed margin [-] in words. */
+  private static String margin(Scene scene, double signed) {
+    double whole = 0.0;
+    for (Limb limb : scene.pourCase().piece().limbs()) {
+      whole += limb.length();
+    }
+    double metres = signed * whole;
+    if (metres >= Margin.FAR) {
+      return scene.say("sure.far", "distance", scene.figures().roughly(Margin.FAR));
+    }
+    return scene.say(
+        metres < 0.0 ? "sure.short" : "sure.spare",
+        "distance",
+        scene.figures().roughly(Math.abs(metres)));
+  }
+}

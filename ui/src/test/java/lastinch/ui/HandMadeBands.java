@@ -1,0 +1,72 @@
+package lastinch.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lastinch.solver.casting.Checking;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Swing;
+import lastinch.solver.decide.Unknown;
+import lastinch.solver.decide.Verdict;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.Basis;
+import lastinch.solver.material.Citation;
+import lastinch.solver.result.PourResult;
+import lastinch.ui.words.PouredPlan;
+
+/** Invented plans with other days beside the best one. No figure here is a forecast. */
+public final class HandMadeBands {
+  private static final Citation INVENTED = new Citation(Basis.ESTIMATE, "invented", "");
+
+  private HandMadeBands() {}
+
+  /** A plan with an unlucky and a lucky day; how hard the mould pulls heat matters most. */
+  public static PouredPlan plan(PourResult best, PourResult unlucky, PourResult lucky) {
+    List<Swing> swings = new ArrayList<>();
+    swings.add(swing(Unknown.READING, new Band(1423.15, 1408.15, 1438.15, INVENTED), 0.1));
+    swings.add(swing(Unknown.POUR_SECONDS, new Band(5.0, 3.5, 6.5, INVENTED), 0.2));
+    swings.add(swing(Unknown.CONTACT_LIQUID, new Band(1200.0, 500.0, 2500.0, INVENTED), 0.7));
+    return of(best, unlucky, lucky, swings, Unknown.CONTACT_LIQUID, Unknown.POUR_SECONDS);
+  }
+
+  /** The same with one unknown that is weakest and worth finding out. */
+  public static PouredPlan plan(PourResult best, PourResult other, Unknown unknown) {
+    Swing swing = swing(unknown, new Band(1.0, 0.5, 2.0, INVENTED), 1.0);
+    return of(best, other, other, List.of(swing), unknown, unknown);
+  }
+
+  private static Swing swing(Unknown unknown, Band band, double share) {
+    return new Swing(unknown, band, 0.5 * share, -0.4 * share, true, false, share);
+  }
+
+  private static PouredPlan of(
+      PourResult best,
+      PourResult unlucky,
+      PourResult lucky,
+      List<Swing> swings,
+      Unknown weakest,
+      Unknown measure) {
+    PouredPlan plain = HandMade.plan(HandMade.pourCase(Checking.NONE), best);
+    Verdict verdict = Verdict.of(best, List.of(unlucky, lucky)).orElseThrow();
+    return new PouredPlan(
+        plain.pourCase(),
+        plain.result(),
+        plain.file(),
+        plain.digest(),
+        plain.assumed(),
+        plain.noted(),
+        plain.crucibleFull(),
+        plain.milliseconds(),
+        Optional.of(
+            new BandStudy(
+                best,
+                unlucky,
+                lucky,
+                swings,
+                verdict,
+                Optional.of(weakest),
+                measure.effort() == Unknown.Effort.NONE
+                    ? Optional.empty()
+                    : Optional.of(measure))));
+  }
+}
