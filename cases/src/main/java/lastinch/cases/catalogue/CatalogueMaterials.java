@@ -119,6 +119,16 @@ public final class CatalogueMaterials implements Materials {
   }
 
   @Override
+  public Common common() {
+    CommonFigures common = catalogue.commonFigures();
+    return new Common(
+        common.partingCrack(),
+        common.crucibleCooling(),
+        common.lipLoss(),
+        common.rangeRatioScale());
+  }
+
+  @Override
   public Optional<FlaskSteel> flaskSteel(String name) {
     double glow = catalogue.commonFigures().emissivity().value();
     return catalogue

@@ -54,7 +54,11 @@ final class GatingChecks {
     Optional<Fields> sprue = gating.group("sprue");
     boolean damaged = gating.damaged() || sprue.map(Fields::damaged).orElse(true);
     boolean opens = sprue.map(s -> s.has("into") || s.has("at")).orElse(false);
-    if (!damaged && !opens && gating.list("gates").isEmpty()) {
+    boolean gated = !gating.list("gates").isEmpty();
+    if (!damaged && !gated && gating.has("runner")) {
+      problems.add(
+          gating.span("runner"), "This runner leads nowhere: add a gate from it into the piece");
+    } else if (!damaged && !opens && !gated) {
       problems.add(
           gating.span(), "Metal has no way into the piece: add gates, or say  into  under sprue");
     }

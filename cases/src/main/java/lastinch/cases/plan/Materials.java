@@ -1,10 +1,12 @@
 package lastinch.cases.plan;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.solver.material.Alloy;
+import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 
 /** Metals and mould media that a case may name. Names and aliases are compared folded. */
@@ -69,6 +71,27 @@ public interface Materials {
 
   /** Steel that flasks are made of, by name; figures for an investment flask. */
   Optional<FlaskSteel> flaskSteel(String name);
+
+  /** Figures that hold for every pour until a case says otherwise. */
+  Common common();
+
+  /**
+   * Figures that hold for every pour until a case says otherwise.
+   *
+   * @param partingCrack width of the leak along the parting outline [m]
+   * @param coolingRate lost from the reading to the lip, crucible of 1 to 2 kg [K/s]
+   * @param lipLoss lost over the lip and in the stream, crucible of 1 to 2 kg [K]
+   * @param rangeRatio freezing range over the drop through the skin at which half of the new solid
+   *     rides along as mush [-]
+   */
+  record Common(Band partingCrack, Band coolingRate, Band lipLoss, Band rangeRatio) {
+    public Common {
+      Objects.requireNonNull(partingCrack, "partingCrack");
+      Objects.requireNonNull(coolingRate, "coolingRate");
+      Objects.requireNonNull(lipLoss, "lipLoss");
+      Objects.requireNonNull(rangeRatio, "rangeRatio");
+    }
+  }
 
   /**
    * How a mould was made, as far as the case says.

@@ -19,11 +19,14 @@ final class MetalAssembly {
   private final Fields metal;
   private final Alloy alloy;
   private final Optional<Shop> shop;
+  private final Materials.Common common;
   private final Assumptions taken;
 
-  MetalAssembly(Fields metal, Alloy alloy, Optional<Shop> shop, Assumptions taken) {
+  MetalAssembly(
+      Fields metal, Alloy alloy, Materials.Common common, Optional<Shop> shop, Assumptions taken) {
     this.metal = metal;
     this.alloy = alloy;
+    this.common = common;
     this.shop = shop;
     this.taken = taken;
   }
@@ -64,7 +67,7 @@ final class MetalAssembly {
             "loses while waiting",
             "what the metal loses while it waits",
             Dimension.COOLING_RATE,
-            known ? LipLoss.coolingRate(melted.value()) : LipLoss.coolingRate());
+            known ? LipLoss.forMass(common.coolingRate(), melted.value()) : common.coolingRate());
     Band lip =
         taken.take(
             metal,
@@ -72,7 +75,7 @@ final class MetalAssembly {
             "loses over the lip",
             "what the metal loses over the lip",
             Dimension.HEAT_DIFFERENCE,
-            known ? LipLoss.overLip(melted.value()) : LipLoss.overLip());
+            known ? LipLoss.forMass(common.lipLoss(), melted.value()) : common.lipLoss());
     return new Metal(withStop(), melted.value(), reading, waiting, rate, lip);
   }
 

@@ -80,7 +80,7 @@ final class MouldAssembly {
         "parting crack",
         "gap where the mould's halves meet",
         Dimension.LENGTH,
-        Usual.PARTING_CRACK);
+        materials.common().partingCrack());
   }
 
   private Flask flask(Fields flask) {

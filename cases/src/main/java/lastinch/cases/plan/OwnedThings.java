@@ -115,7 +115,7 @@ public final class OwnedThings {
       MouldFamily family = medium.get().family();
       Band heat = Usual.mouldHeat(family, celsius::toSi);
       Band wall = family == MouldFamily.SHELL ? Usual.SHELL_WALL : Band.typed(0.0);
-      Band crack = family == MouldFamily.SAND ? Usual.PARTING_CRACK : Band.typed(0.0);
+      Band crack = family == MouldFamily.SAND ? materials.common().partingCrack() : Band.typed(0.0);
       all.add(new Owned.OtherMould(name, medium.get(), heat, wall, crack));
     }
     return all;

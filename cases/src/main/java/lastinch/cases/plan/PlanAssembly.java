@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.Problems;
 import lastinch.solver.casting.Gating;
+import lastinch.solver.casting.Laws;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Piece;
@@ -41,7 +42,8 @@ final class PlanAssembly {
     double toRim =
         (Volumes.piece(piece) + Volumes.gating(gating))
             * alloy.density(alloy.pourTemperature().value());
-    MetalAssembly metalAssembly = new MetalAssembly(metalWords, alloy, shop, taken);
+    MetalAssembly metalAssembly =
+        new MetalAssembly(metalWords, alloy, materials.common(), shop, taken);
     Metal metal = metalAssembly.build(toRim);
     Pour pour = metalAssembly.pour(root.group("pour"));
     noteApart(pour, metal, toRim, problems);
@@ -54,7 +56,8 @@ final class PlanAssembly {
             gating,
             metal,
             pour,
-            CheckingAssembly.of(root.group("for checking")));
+            CheckingAssembly.of(root.group("for checking")),
+            new Laws(Laws.USUAL.spreading(), materials.common().rangeRatio()));
     OptionalDouble held = mouldWords.si("held there");
     return new Plan(
         title,

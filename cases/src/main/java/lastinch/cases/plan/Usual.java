@@ -42,7 +42,6 @@ final class Usual {
   static final Band EDGE_TO_WALL = new Band(0.018, 0.010, 0.025, PRACTICE);
   static final Band FLASK_WALL = new Band(0.002, 0.001, 0.003, PRACTICE);
   static final Band SHELL_WALL = new Band(0.008, 0.005, 0.012, PRACTICE);
-  static final Band PARTING_CRACK = new Band(5e-5, 2e-5, 1e-4, ESTIMATE);
 
   /** Share of a time of pouring by which a hand is off [-]. */
   static final double HAND = 0.30;

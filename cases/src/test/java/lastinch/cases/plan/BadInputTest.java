@@ -96,6 +96,20 @@ class BadInputTest {
   }
 
   @Test
+  void runner_that_leads_nowhere_is_refused() {
+    String text = Bench.flat().replaceAll("  gates:\n.*\n", "");
+    assertThat(Bench.problems(bench.read(text)))
+        .singleElement()
+        .asString()
+        .contains("This runner leads nowhere: add a gate from it into the piece.");
+    String into = text.replace("foot: 14 mm}", "foot: 14 mm, into: boss}");
+    assertThat(Bench.problems(bench.read(into)))
+        .singleElement()
+        .asString()
+        .contains("This runner leads nowhere");
+  }
+
+  @Test
   void one_place_or_none_is_not_enough() {
     String one =
         Bench.flat()

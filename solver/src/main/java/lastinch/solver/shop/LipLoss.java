@@ -1,7 +1,6 @@
 package lastinch.solver.shop;
 
 import lastinch.solver.material.Band;
-import lastinch.solver.material.Basis;
 import lastinch.solver.material.Checks;
 import lastinch.solver.material.Citation;
 
@@ -16,47 +15,22 @@ public final class LipLoss {
   /** Mass for which the figures of practice hold [kg]. */
   private static final double USUAL_MASS = 1.5;
 
-  private static final Citation PRACTICE =
-      new Citation(Basis.PRACTICE, "common practice, no source", "for 1 to 2 kg in the crucible");
-  private static final Citation SCALED =
-      new Citation(
-          Basis.PRACTICE,
-          "common practice, no source",
-          "figures for 1.5 kg, taken to go with surface over mass");
-
   private LipLoss() {}
 
-  /** Loss while waiting, melt of a usual size [K/s]. */
-  public static Band coolingRate() {
-    return new Band(2.0, 1.5, 3.0, PRACTICE);
-  }
-
-  /** Loss over the lip and in the stream, melt of a usual size [K]. */
-  public static Band overLip() {
-    return new Band(15.0, 10.0, 20.0, PRACTICE);
-  }
-
   /**
-   * Loss while waiting [K/s].
+   * A loss of practice, while waiting [K/s] or over the lip [K], for another mass.
    *
+   * @param usual for 1 to 2 kg in the crucible
    * @param melted mass in the crucible [kg]
    */
-  public static Band coolingRate(double melted) {
-    return scaled(coolingRate(), melted);
-  }
-
-  /**
-   * Loss over the lip and in the stream [K].
-   *
-   * @param melted mass in the crucible [kg]
-   */
-  public static Band overLip(double melted) {
-    return scaled(overLip(), melted);
-  }
-
-  private static Band scaled(Band usual, double melted) {
+  public static Band forMass(Band usual, double melted) {
     Checks.within("melted", melted, 1e-4, 1000.0, "kg");
     double factor = StrictMath.cbrt(USUAL_MASS / melted);
-    return new Band(usual.value() * factor, usual.low() * factor, usual.high() * factor, SCALED);
+    Citation source =
+        new Citation(
+            usual.source().basis(),
+            usual.source().reference(),
+            "figures for 1.5 kg, taken to go with surface over mass");
+    return new Band(usual.value() * factor, usual.low() * factor, usual.high() * factor, source);
   }
 }
