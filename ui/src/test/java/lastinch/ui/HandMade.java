@@ -42,6 +42,7 @@ import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Margin;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -319,6 +320,37 @@ public final class HandMade {
             new PushBalance(2800, 450, 700, 80));
     return fromTip(
         misrun(stop, LENGTH, FlowLimit.HAND, List.of(), List.of(), List.of()), stop.at());
+  }
+
+  /** Full, but two fronts met at 195 mm and did not join. */
+  public static PourResult coldShut() {
+    PourResult base = filled(0.05, List.of());
+    return new PourResult(
+        base.outcome(),
+        base.filledFraction(),
+        base.reach(),
+        base.flowLimitedBy(),
+        base.entered(),
+        base.mouldAtEdge(),
+        base.slurryShare(),
+        base.sprueStanding(),
+        base.cupFullAt(),
+        base.massToRim(),
+        base.stops(),
+        base.edges(),
+        base.gates(),
+        List.of(
+            new Meeting(
+                "piece", 0.195, 1.35, ZERO_C + 955, ZERO_C + 950, 0.24, Meeting.Kind.COLD_SHUT)),
+        base.laps(),
+        base.findings(),
+        base.margin(),
+        base.ledger(),
+        base.passages(),
+        base.track(),
+        base.accounts(),
+        base.record(),
+        base.course());
   }
 
   private static PourResult fromTip(PourResult base, double standing) {

@@ -12,38 +12,52 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.text.TextUtils;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** All charts of a poured plan, to be written as PNG and SVG. */
 public final class ChartFiles {
-  private static final int WIDE = 900;
-  private static final int TALL = 560;
   private static final int SHARP = 2;
   private static final String SVG = "http://www.w3.org/2000/svg";
 
-  private final Map<String, JFreeChart> charts = new LinkedHashMap<>();
+  private final Map<String, Picture> pictures = new LinkedHashMap<>();
+
+  private final String title;
+  private final String answer;
 
   public ChartFiles(PouredPlan plan, Sentences sentences, Figures figures) {
     // Otherwise words along an upright axis would be outlines, not text.
     TextUtils.setUseDrawRotatedStringWorkaround(false);
-    charts.put("front", FrontChart.of(plan, sentences, figures));
-    charts.put("race", RaceChart.of(plan, sentences, figures));
+    title = plan.pourCase().title();
+    answer = new PourText(sentences, figures).headline(plan);
+    pictures.put("broken-out", BrokenOutPicture.of(plan, sentences, figures));
+    pictures.put("mould", MouldPicture.of(plan, sentences, figures));
+    boolean many = ManyFrontsChart.suits(plan.pourCase());
+    pictures.put(
+        "front",
+        many
+            ? ManyFrontsChart.of(plan, sentences, figures)
+            : FrontChart.of(plan, sentences, figures));
+    pictures.put("race", RaceChart.of(plan, sentences, figures));
+    HeatChart.of(plan, sentences, figures).ifPresent(p -> pictures.put("heat", p));
+    LapChart.of(plan, sentences, figures).ifPresent(p -> pictures.put("laps", p));
+    GateChart.of(plan, sentences, figures).ifPresent(p -> pictures.put("gates", p));
   }
 
   /** Names of the charts; files are named so with {@code .png} and {@code .svg}. */
   public Iterable<String> names() {
-    return charts.keySet();
+    return pictures.keySet();
   }
 
   /** Writes one chart at twice its size in dots. */
@@ -55,17 +69,27 @@ public final class ChartFiles {
 
   /** One chart at twice its size in dots. */
   BufferedImage image(String name) {
-    BufferedImage image = new BufferedImage(WIDE * SHARP, TALL * SHARP, BufferedImage.TYPE_INT_RGB);
+    Paper paper = paper(name);
+    int wide = (int) Paper.WIDE * SHARP;
+    int tall = (int) Math.ceil(paper.tall() * SHARP);
+    BufferedImage image = new BufferedImage(wide, tall, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
+    g.setPaint(Look.PAPER);
+    g.fillRect(0, 0, wide, tall);
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     g.setRenderingHint(
         RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.scale(SHARP, SHARP);
-    charts.get(name).draw(g, new Rectangle2D.Double(0, 0, WIDE, TALL));
+    paper.draw(g);
     g.dispose();
     return image;
+  }
+
+  private Paper paper(String name) {
+    return new Paper(title, answer, pictures.get(name));
   }
 
   /** Writes one chart with its text as text. */
@@ -76,6 +100,29 @@ public final class ChartFiles {
   }
 
   void svg(String name, Writer out) throws IOException {
+    Paper paper = paper(name);
+    svg(out, Paper.WIDE, paper.tall(), paper::draw);
+  }
+
+  /** What a picture shows, in a few words. */
+  public String heading(String name) {
+    return pictures.get(name).heading();
+  }
+
+  /** What to see in a picture. */
+  public String caption(String name) {
+    return pictures.get(name).caption();
+  }
+
+  /** Writes a picture without its title and caption, for a page that has both. */
+  public void body(String name, Writer out) throws IOException {
+    Picture picture = pictures.get(name);
+    Rectangle2D area = new Rectangle2D.Double(0, 0, Paper.INNER, picture.tall());
+    svg(out, Paper.INNER, picture.tall(), g -> picture.body().draw(g, area));
+  }
+
+  private static void svg(Writer out, double wide, double tall, Consumer<Graphics2D> pen)
+      throws IOException {
     Document document;
     try {
       document =
@@ -89,10 +136,12 @@ public final class ChartFiles {
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment("Last Inch");
     SVGGraphics2D g = new SVGGraphics2D(context, false);
-    g.setSVGCanvasSize(new Dimension(WIDE, TALL));
-    charts.get(name).draw(g, new Rectangle2D.Double(0, 0, WIDE, TALL));
+    int right = (int) Math.ceil(wide);
+    int bottom = (int) Math.ceil(tall);
+    g.setSVGCanvasSize(new Dimension(right, bottom));
+    pen.accept(g);
     Element root = g.getRoot();
-    root.setAttribute("viewBox", "0 0 " + WIDE + " " + TALL);
+    root.setAttribute("viewBox", "0 0 " + right + " " + bottom);
     g.stream(root, out, true, false);
     g.dispose();
   }

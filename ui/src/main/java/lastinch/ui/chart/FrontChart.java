@@ -13,7 +13,6 @@ import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 
 /** Way of the leading metal from the sprue to where it ends, against time. */
@@ -50,7 +49,7 @@ final class FrontChart {
     this.distance = points.stream().mapToDouble(p -> p[1]).toArray();
   }
 
-  static JFreeChart of(PouredPlan plan, Sentences sentences, Figures figures) {
+  static Picture of(PouredPlan plan, Sentences sentences, Figures figures) {
     return new FrontChart(plan, sentences, figures).draw();
   }
 
@@ -77,7 +76,7 @@ final class FrontChart {
     return -1.0;
   }
 
-  private JFreeChart draw() {
+  private Picture draw() {
     double whole = 0.0;
     for (PassageRecord passage : way) {
       whole += passage.length();
@@ -94,11 +93,11 @@ final class FrontChart {
     plot.addAnnotation(new Drawing(this::metal));
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinesVisible(false);
-    return Sheet.chart(
-        plot,
-        plan.pourCase().title(),
-        text.headline(plan),
-        sentences.say(falls ? "chart.front.caption.fallen" : "chart.front.caption"));
+    return new Picture(
+        sentences.say("chart.front.heading"),
+        sentences.say(falls ? "chart.front.caption.fallen" : "chart.front.caption"),
+        Sheet.TALL,
+        Sheet.body(plot));
   }
 
   private void bands(Graphics2D g, XYPlot plot, Rectangle2D area) {

@@ -16,6 +16,10 @@ import java.awt.geom.Rectangle2D;
 /** Hatching, curves, marks and words on paper. */
 final class Pens {
   private static final double HATCH_GAP = 9.0;
+
+  /** Distance of the lines that stand for frozen metal. */
+  static final double FINE = 5.0;
+
   private static final double MARK = 9.0;
   private static final double WORDS_GAP = 5.0;
 
@@ -49,13 +53,21 @@ final class Pens {
 
   /** Slanting lines over a region. */
   static void hatch(Graphics2D g, Shape region, Paint ink) {
+    hatch(g, region, ink, HATCH_GAP);
+  }
+
+  /** Slanting lines over a region, so far apart. */
+  static void hatch(Graphics2D g, Shape region, Paint ink, double gap) {
+    if (region.getBounds2D().isEmpty()) {
+      return;
+    }
     Shape before = g.getClip();
     g.clip(region);
     g.setPaint(ink);
     g.setStroke(Look.HATCH);
     Rectangle2D box = region.getBounds2D();
     double tall = box.getHeight();
-    for (double x = box.getMinX() - tall; x < box.getMaxX(); x += HATCH_GAP) {
+    for (double x = box.getMinX() - tall; x < box.getMaxX(); x += gap) {
       g.draw(new Line2D.Double(x, box.getMaxY(), x + tall, box.getMinY()));
     }
     g.setClip(before);

@@ -10,6 +10,9 @@ import lastinch.ui.words.PouredPlan;
 
 /** Places of the piece that metal reached, with both times, from the thick end to the tip. */
 final class Race {
+  /** Places further apart than so many cells have no metal between them. */
+  private static final double GAP = 2.5;
+
   private record Point(double at, double arrives, double freezes) {}
 
   private final List<Point> points;
@@ -19,10 +22,7 @@ final class Race {
   }
 
   static Race of(PouredPlan plan) {
-    Optional<PassageRecord> piece =
-        plan.result().passages().stream()
-            .filter(p -> p.role() == PassageRecord.Role.PIECE)
-            .findFirst();
+    Optional<PassageRecord> piece = ToldLimb.of(plan.result());
     List<Point> points = new ArrayList<>();
     if (piece.isEmpty()) {
       return new Race(points);
@@ -36,6 +36,9 @@ final class Race {
     }
     if (!points.isEmpty() && plan.result().outcome() instanceof Outcome.Filled) {
       extend(points, p);
+    }
+    if (ManyFrontsChart.suits(plan.pourCase())) {
+      return new Race(points);
     }
     plan.result().stops().stream()
         .filter(s -> s.passage().equals(p.name()))
@@ -68,6 +71,23 @@ final class Race {
                   : Math.max(stop.time(), points.get(atFront ? points.size() - 1 : 0).freezes());
         };
     points.add(atFront ? points.size() : 0, new Point(at, stop.time(), freezes));
+  }
+
+  /** First and last number of points without a gap between them. */
+  List<int[]> runs() {
+    double step = Double.POSITIVE_INFINITY;
+    for (int i = 2; i < points.size() - 1; i++) {
+      step = Math.min(step, points.get(i).at() - points.get(i - 1).at());
+    }
+    List<int[]> runs = new ArrayList<>();
+    int first = 0;
+    for (int i = 1; i <= points.size(); i++) {
+      if (i == points.size() || points.get(i).at() - points.get(i - 1).at() > GAP * step) {
+        runs.add(new int[] {first, i - 1});
+        first = i;
+      }
+    }
+    return runs;
   }
 
   int size() {

@@ -4,12 +4,15 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
+import java.util.Optional;
 import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
-import org.jfree.chart.JFreeChart;
 import org.jfree.chart.plot.XYPlot;
 
 /** Along the piece: when metal gets there, and when it would have stopped flowing there. */
@@ -26,7 +29,7 @@ final class RaceChart {
   private final Figures figures;
   private final PourText text;
   private final Race race;
-  private final double length;
+  private final Optional<PassageRecord> limb;
   private final double top;
 
   private RaceChart(PouredPlan plan, Sentences sentences, Figures figures) {
@@ -35,7 +38,7 @@ final class RaceChart {
     this.figures = figures;
     this.text = new PourText(sentences, figures);
     this.race = Race.of(plan);
-    this.length = plan.pourCase().piece().limbs().get(0).length();
+    this.limb = ToldLimb.of(plan.result());
     double latest = Math.max(plan.result().outcome().time(), 0.1);
     double highest = latest;
     for (int i = 0; i < race.size(); i++) {
@@ -44,25 +47,30 @@ final class RaceChart {
     this.top = Math.min(highest, MOST * latest) * ROOM;
   }
 
-  static JFreeChart of(PouredPlan plan, Sentences sentences, Figures figures) {
+  static Picture of(PouredPlan plan, Sentences sentences, Figures figures) {
     return new RaceChart(plan, sentences, figures).draw();
   }
 
-  private JFreeChart draw() {
+  private Picture draw() {
     XYPlot plot =
         Sheet.plot(
             Sheet.axis(
-                sentences.say("chart.axis.piece", "unit", figures.lengthUnit()),
+                sentences.say(
+                    "chart.axis.limb",
+                    "limb",
+                    PlainLetters.of(limb.map(PassageRecord::name).orElse("piece")),
+                    "unit",
+                    figures.lengthUnit()),
                 0.0,
-                figures.length(length)),
+                figures.length(limb.map(PassageRecord::length).orElse(1.0))),
             Sheet.axis(sentences.say("chart.axis.time"), 0.0, top));
     plot.addAnnotation(new Drawing(this::race));
     boolean filled = plan.result().outcome() instanceof Outcome.Filled;
-    return Sheet.chart(
-        plot,
-        plan.pourCase().title(),
-        text.headline(plan),
-        sentences.say(filled ? "chart.race.caption.full" : "chart.race.caption"));
+    return new Picture(
+        sentences.say("chart.race.heading"),
+        sentences.say(filled ? "chart.race.caption.full" : "chart.race.caption"),
+        Sheet.TALL,
+        Sheet.body(plot));
   }
 
   private void race(Graphics2D g, XYPlot plot, Rectangle2D area) {
@@ -86,11 +94,18 @@ final class RaceChart {
       metal[i] = Sheet.y(plot, area, race.arrives(i));
       freezing[i] = Sheet.y(plot, area, Math.min(race.freezes(i), ROOM * top));
     }
-    empty(g, area, area.getMinX(), x[0]);
-    empty(g, area, x[x.length - 1], area.getMaxX());
-    Pens.hatch(g, between(x, metal, freezing), Look.SECOND_INK);
-    Pens.line(g, Pens.curve(x, freezing), Look.SECOND_INK, Look.FREEZING);
-    Pens.line(g, Pens.curve(x, metal), Look.INK, Look.METAL);
+    double dry = area.getMinX();
+    for (int[] run : race.runs()) {
+      double[] rx = Arrays.copyOfRange(x, run[0], run[1] + 1);
+      double[] rm = Arrays.copyOfRange(metal, run[0], run[1] + 1);
+      double[] rf = Arrays.copyOfRange(freezing, run[0], run[1] + 1);
+      empty(g, area, dry, rx[0]);
+      Pens.hatch(g, between(rx, rm, rf), Look.SECOND_INK);
+      Pens.line(g, Pens.curve(rx, rf), Look.SECOND_INK, Look.FREEZING);
+      Pens.line(g, Pens.curve(rx, rm), Look.INK, Look.METAL);
+      dry = rx[rx.length - 1];
+    }
+    empty(g, area, dry, area.getMaxX());
     names(g, area, x, metal, freezing);
     ending(g, area, x, metal);
   }

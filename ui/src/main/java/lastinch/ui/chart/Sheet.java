@@ -1,19 +1,15 @@
 package lastinch.ui.chart;
 
-import java.awt.Color;
 import java.awt.geom.Rectangle2D;
-import lastinch.ui.words.PlainLetters;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.title.TextTitle;
-import org.jfree.chart.ui.HorizontalAlignment;
-import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 
-/** A sheet of paper with two axes, a title above and a caption below. */
+/** Axes and plots as on ruled paper. */
 final class Sheet {
-  private static final double MARGIN = 14.0;
+  static final double TALL = 420.0;
   private static final double TICK_ROOM = 7.0;
 
   private Sheet() {}
@@ -21,7 +17,7 @@ final class Sheet {
   /** An axis with its quantity and unit. */
   static NumberAxis axis(String label, double low, double high) {
     NumberAxis axis = new NumberAxis(label);
-    axis.setRange(low, high);
+    axis.setRange(low, Math.max(high, low + 1e-9));
     axis.setLabelFont(Look.AXIS);
     axis.setTickLabelFont(Look.TICK);
     axis.setLabelPaint(Look.INK);
@@ -46,28 +42,12 @@ final class Sheet {
     return plot;
   }
 
-  static JFreeChart chart(XYPlot plot, String title, String answer, String caption) {
-    JFreeChart chart = new JFreeChart(PlainLetters.of(title), Look.TITLE, plot, false);
+  /** A chart as the body of a picture. */
+  static Picture.Body body(Plot plot) {
+    JFreeChart chart = new JFreeChart(null, null, plot, false);
     chart.setBackgroundPaint(Look.PAPER);
-    chart.setPadding(new RectangleInsets(MARGIN, MARGIN, MARGIN, MARGIN));
-    left(chart.getTitle(), Look.INK);
-    TextTitle sub = new TextTitle(answer, Look.SUBTITLE);
-    left(sub, Look.INK);
-    sub.setMargin(2.0, 0.0, 8.0, 0.0);
-    chart.addSubtitle(sub);
-    TextTitle foot = new TextTitle(caption, Look.CAPTION);
-    foot.setPosition(RectangleEdge.BOTTOM);
-    left(foot, Look.INK);
-    foot.setMargin(10.0, 0.0, 0.0, 0.0);
-    chart.addSubtitle(foot);
-    return chart;
-  }
-
-  private static void left(TextTitle title, Color ink) {
-    title.setPaint(ink);
-    title.setHorizontalAlignment(HorizontalAlignment.LEFT);
-    title.setTextAlignment(HorizontalAlignment.LEFT);
-    title.setExpandToFitSpace(true);
+    chart.setPadding(new RectangleInsets(2.0, 0.0, 0.0, 12.0));
+    return (g, area) -> chart.draw(g, area);
   }
 
   /** Place of a point of the plot on the paper. */

@@ -90,6 +90,19 @@ public final class Figures {
     return units.unit(Dimension.HEAT).fromSi(kelvin);
   }
 
+  public String heatUnit() {
+    return units.unit(Dimension.HEAT).symbol();
+  }
+
+  /** A mass rate [kg/s] as a number in the unit people see. */
+  public double massRate(double kilogramsPerSecond) {
+    return units.unit(Dimension.MASS_RATE).fromSi(kilogramsPerSecond);
+  }
+
+  public String massRateUnit() {
+    return units.unit(Dimension.MASS_RATE).symbol();
+  }
+
   /**
    * A difference of temperatures [K] in whole degrees of the chosen unit, without a word for it.
    */

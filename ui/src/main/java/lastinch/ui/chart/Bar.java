@@ -1,0 +1,160 @@
+package lastinch.ui.chart;
+
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A channel or a part of the piece as a body: a middle line with its sizes along it. */
+final class Bar {
+  private static final double END_ON = 1e-6;
+
+  /**
+   * A point of the middle line.
+   *
+   * @param spot where it is
+   * @param wide size in the parting plane, square to the line [m]
+   * @param deep size square to the parting plane [m]
+   */
+  record Knot(Spot3 spot, double wide, double deep) {}
+
+  /** Half the size drawn at a distance along the bar [m]. */
+  @FunctionalInterface
+  interface Half {
+    double at(double s);
+  }
+
+  private final String name;
+  private final List<Knot> knots;
+  private final double[] along;
+
+  Bar(String name, List<Knot> knots) {
+    this.name = name;
+    this.knots = List.copyOf(knots);
+    along = new double[knots.size()];
+    for (int i = 1; i < along.length; i++) {
+      along[i] = along[i - 1] + knots.get(i - 1).spot().distance(knots.get(i).spot());
+    }
+  }
+
+  /** A bar of one size. */
+  static Bar straight(String name, Spot3 from, Spot3 to, double wide, double deep) {
+    return new Bar(name, List.of(new Knot(from, wide, deep), new Knot(to, wide, deep)));
+  }
+
+  String name() {
+    return name;
+  }
+
+  double length() {
+    return along[along.length - 1];
+  }
+
+  private int before(double s) {
+    int i = 0;
+    while (i < along.length - 2 && s > along[i + 1]) {
+      i++;
+    }
+    return i;
+  }
+
+  private double share(int i, double s) {
+    double part = along[i + 1] - along[i];
+    return part > 0.0 ? Math.max(0.0, Math.min(1.0, (s - along[i]) / part)) : 0.0;
+  }
+
+  Spot3 at(double s) {
+    int i = before(s);
+    double share = share(i, s);
+    Spot3 a = knots.get(i).spot();
+    Spot3 b = knots.get(i + 1).spot();
+    return new Spot3(
+        a.x() + share * (b.x() - a.x()),
+        a.y() + share * (b.y() - a.y()),
+        a.n() + share * (b.n() - a.n()));
+  }
+
+  /** Half the size that a view shows across the bar [m]. */
+  double half(View view, double s) {
+    int i = before(s);
+    double share = share(i, s);
+    Knot a = knots.get(i);
+    Knot b = knots.get(i + 1);
+    return view == View.FACE
+        ? 0.5 * (a.wide() + share * (b.wide() - a.wide()))
+        : 0.5 * (a.deep() + share * (b.deep() - a.deep()));
+  }
+
+  /** Way along the bar as a view shows it, of length 1; null length when it is looked at end on. */
+  double[] way(View view, double s) {
+    int i = before(s);
+    double u = knots.get(i + 1).spot().u() - knots.get(i).spot().u();
+    double v = knots.get(i + 1).spot().v(view) - knots.get(i).spot().v(view);
+    double size = Math.hypot(u, v);
+    return size < END_ON ? new double[] {0.0, 0.0} : new double[] {u / size, v / size};
+  }
+
+  boolean isEndOn(View view) {
+    double[] way = way(view, 0.5 * length());
+    return way[0] == 0.0 && way[1] == 0.0;
+  }
+
+  /** Outline of a stretch as a view shows it [m]. */
+  Shape outline(View view, double from, double to) {
+    return outline(view, from, to, s -> half(view, s));
+  }
+
+  /** Outline of a stretch with another size across. */
+  Shape outline(View view, double from, double to, Half half) {
+    if (isEndOn(view)) {
+      return endOn(view, from);
+    }
+    List<Double> places = new ArrayList<>();
+    places.add(from);
+    for (double s : along) {
+      if (s > from && s < to) {
+        places.add(s);
+      }
+    }
+    places.add(to);
+    return band(view, places, half);
+  }
+
+  /** Band along given places. */
+  Path2D band(View view, List<Double> places, Half half) {
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < places.size(); i++) {
+      double[] p = beside(view, places.get(i), half.at(places.get(i)));
+      if (i == 0) {
+        path.moveTo(p[0], p[1]);
+      } else {
+        path.lineTo(p[0], p[1]);
+      }
+    }
+    for (int i = places.size() - 1; i >= 0; i--) {
+      double[] p = beside(view, places.get(i), -half.at(places.get(i)));
+      path.lineTo(p[0], p[1]);
+    }
+    path.closePath();
+    return path;
+  }
+
+  /** Point beside the middle line, to the left of the way along it. */
+  double[] beside(View view, double s, double off) {
+    double[] way = way(view, s);
+    Spot3 p = at(s);
+    return new double[] {p.u() - off * way[1], p.v(view) + off * way[0]};
+  }
+
+  private Shape endOn(View view, double s) {
+    Spot3 p = at(s);
+    double wide = half(View.FACE, s);
+    double deep = half(View.EDGE, s);
+    if (view == View.FACE) {
+      return new Ellipse2D.Double(p.u() - wide, p.v(view) - wide, 2 * wide, 2 * wide);
+    }
+    return new Rectangle2D.Double(p.u() - wide, p.v(view) - deep, 2 * wide, 2 * deep);
+  }
+}
