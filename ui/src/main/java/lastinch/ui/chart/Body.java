@@ -49,8 +49,7 @@ record Body(Bar bar, double from, double to, Pens.Lip low, Pens.Lip high) {
     for (int i = LIP_STEPS; i >= 0; i--) {
       places.add(to - highLip * (1.0 - Math.cos(0.5 * Math.PI * i / LIP_STEPS)));
     }
-    Path2D path = bar.band(view, places, s -> half(view, s, edges, lowLip, highLip));
-    return path;
+    return bar.band(view, places, s -> half(view, s, edges, lowLip, highLip));
   }
 
   private double half(View view, double s, List<EdgeStretch> edges, double lowLip, double highLip) {
@@ -61,9 +60,10 @@ record Body(Bar bar, double from, double to, Pens.Lip low, Pens.Lip high) {
     return half * Math.min(share(s - from, lowLip), share(to - s, highLip));
   }
 
-  private static boolean isRounded(double s, List<EdgeStretch> edges) {
+  private boolean isRounded(double s, List<EdgeStretch> edges) {
     for (EdgeStretch e : edges) {
-      if (e.state() == EdgeStretch.State.ROUNDED && s >= e.from() && s <= e.to()) {
+      boolean here = e.passage().equals(bar.name()) && s >= e.from() && s <= e.to();
+      if (here && e.state() == EdgeStretch.State.ROUNDED) {
         return true;
       }
     }

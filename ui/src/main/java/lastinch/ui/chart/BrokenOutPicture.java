@@ -146,15 +146,13 @@ final class BrokenOutPicture {
       Pens.line(g, all, Look.FAINT_INK, Look.DASHED);
     }
     List<EdgeStretch> edges = plan.result().edges();
-    String first = plan.pourCase().piece().limbs().get(0).name();
     Area metal = new Area();
     List<Shape> outlines = new ArrayList<>();
     for (Body body : bodies.list()) {
       if (!shown.contains(body.bar())) {
         continue;
       }
-      List<EdgeStretch> rims = body.bar().name().equals(first) ? edges : List.of();
-      Area shape = new Area(frame.place(body.outline(view, rims)));
+      Area shape = new Area(frame.place(body.outline(view, edges)));
       ragged(shape, body, view, frame);
       metal.add(shape);
       outlines.add(shape);
@@ -242,7 +240,7 @@ final class BrokenOutPicture {
                     g,
                     slips,
                     frame,
-                    plan.pourCase().piece().limbs().get(0).name(),
+                    e.passage(),
                     0.5 * (e.from() + e.to()),
                     sentences.say("chart.broken.rounded")));
     plan.result().laps().stream()

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
@@ -21,6 +22,8 @@ import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ResultJson;
+import lastinch.ui.report.Report;
+import lastinch.ui.report.Sheets;
 import lastinch.ui.words.AssumedText;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PourText;
@@ -200,6 +203,15 @@ final class PourCommand implements Callable<Integer> {
     if (stopper.stopRequested()) {
       return;
     }
+    List<MaterialSheet> sheets =
+        Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue());
+    folder.add(
+        "report.html",
+        f ->
+            Files.writeString(
+                f,
+                Report.of(plan, charts, sheets, sentences, figures, "Last Inch " + Version.number()),
+                StandardCharsets.UTF_8));
     List<String> names = folder.finish();
     if (!json && !quiet) {
       surroundings.print(

@@ -1,0 +1,156 @@
+package lastinch.ui.report;
+
+import java.io.IOException;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import lastinch.cases.catalogue.MaterialSheet;
+import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.PourText;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Sentences;
+
+/**
+ * One page with everything a dry pour found: the verdict first, then the pictures, the answer in
+ * words, tables, where every figure comes from, and the books on its last page. It fetches nothing.
+ */
+public final class Report {
+  private static final Pattern SVG_HEAD = Pattern.compile("^.*?(?=<svg)", Pattern.DOTALL);
+  private static final Pattern LINK_SPACE = Pattern.compile(" xmlns:xlink=\"[^\"]*\"");
+  private static final Pattern NAME = Pattern.compile("( id=\"|url\\(#|href=\"#)");
+
+  private static final String STYLE =
+      """
+      body { font: 16px/1.45 Georgia, 'Times New Roman', serif; color: #201d1a; background: #fff;
+        margin: 2em auto; max-width: 54em; padding: 0 1em; }
+      h1 { font-size: 1.25em; margin: 0 0 .2em; font-weight: normal; }
+      .verdict { font-size: 1.6em; line-height: 1.25; font-weight: bold; margin: .2em 0 .4em; }
+      h2 { font-size: 1.2em; margin: 1.8em 0 .4em; border-top: 2px solid #201d1a;
+        padding-top: .5em; break-after: avoid; }
+      h3 { font-size: 1em; margin: 1.2em 0 .3em; break-after: avoid; }
+      p { margin: .4em 0; }
+      figure { margin: 1.2em 0; break-inside: avoid; }
+      figure svg { width: 100%; height: auto; display: block; max-height: 235mm;
+        background: #fbf8f0; }
+      figure h3 { margin-top: 0; }
+      figcaption { font-size: .88em; }
+      svg text { font-family: 'DejaVu Sans', Verdana, Arial, sans-serif; }
+      pre { font: 13px/1.35 'DejaVu Sans Mono', Menlo, Consolas, monospace; overflow-x: auto; }
+      table { border-collapse: collapse; width: 100%; font-size: .86em; margin: .5em 0; }
+      th, td { text-align: left; padding: .18em .7em .18em 0; border-bottom: 1px solid #b8b2a4;
+        vertical-align: top; }
+      table.sheet { table-layout: fixed; }
+      .sheet th:nth-child(1) { width: 19%; }
+      .sheet th:nth-child(2) { width: 15%; }
+      .sheet th:nth-child(3) { width: 14%; }
+      .sheet th:nth-child(4) { width: 17%; }
+      tr { break-inside: avoid; }
+      .small { font-size: .86em; }
+      .care { border: 2px solid #201d1a; padding: .5em .8em; margin: 1em 0; }
+      .last { break-before: page; }
+      @page { margin: 15mm 16mm; }
+      @media print { body { margin: 0; max-width: none; padding: 0; font-size: 11.5px; }
+        pre { font-size: 9.5px; white-space: pre-wrap; } }
+      """;
+
+  private final PouredPlan plan;
+  private final List<MaterialSheet> sheets;
+  private final Sentences sentences;
+  private final Figures figures;
+  private final String version;
+  private final Html html = new Html();
+
+  private Report(
+      PouredPlan plan,
+      List<MaterialSheet> sheets,
+      Sentences sentences,
+      Figures figures,
+      String version) {
+    this.plan = Objects.requireNonNull(plan, "plan");
+    this.sheets = List.copyOf(sheets);
+    this.sentences = sentences;
+    this.figures = figures;
+    this.version = version;
+  }
+
+  /**
+   * The page as text.
+   *
+   * @param plan what was poured and found
+   * @param charts its pictures
+   * @param sheets metals and mould materials that it used, with their sources
+   * @param version of the program
+   * @throws IOException when a picture cannot be drawn
+   */
+  public static String of(
+      PouredPlan plan,
+      ChartFiles charts,
+      List<MaterialSheet> sheets,
+      Sentences sentences,
+      Figures figures,
+      String version)
+      throws IOException {
+    Report report = new Report(plan, sheets, sentences, figures, version);
+    report.head();
+    report.pictures(charts);
+    report.words();
+    new ReportTables(report.html, plan, sentences, figures).add();
+    new ReportSources(report.html, sentences, figures).add(report.sheets);
+    report.lastPage();
+    return report.html.close("body").close("html").toString();
+  }
+
+  private String say(String key, String... values) {
+    return sentences.say(key, values);
+  }
+
+  private void head() {
+    PourText text = new PourText(sentences, figures);
+    html.raw("<!DOCTYPE html>\n").open("html", "lang", "en", "xmlns", XHTML).raw("\n");
+    html.open("head").raw("<meta charset=\"utf-8\"/>\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    html.element("title", say("report.title", "title", plan.pourCase().title()));
+    html.open("style").raw("\n" + STYLE).close("style").close("head").open("body").raw("\n");
+    html.element("h1", say("report.title", "title", plan.pourCase().title()));
+    html.element("p", String.join(" ", text.verdict(plan)), "class", "verdict");
+    html.element("p", say("report.file", "file", plan.file()), "class", "small");
+  }
+
+  private static final String XHTML = "http://www.w3.org/1999/xhtml";
+
+  private void pictures(ChartFiles charts) throws IOException {
+    html.element("h2", say("report.pictures"));
+    for (String name : charts.names()) {
+      html.open("figure", "id", name);
+      html.element("h3", charts.heading(name));
+      StringWriter svg = new StringWriter();
+      charts.body(name, svg);
+      html.raw(inline(svg.toString(), name));
+      html.element("figcaption", charts.caption(name));
+      html.close("figure");
+    }
+  }
+
+  /** A picture as part of a page: names inside it must not meet those of other pictures. */
+  static String inline(String svg, String name) {
+    String bare = SVG_HEAD.matcher(svg).replaceFirst("");
+    String clean = LINK_SPACE.matcher(bare).replaceAll("");
+    return NAME.matcher(clean).replaceAll("$1" + name + "-");
+  }
+
+  private void words() {
+    html.element("h2", say("report.words"));
+    List<String> lines = new PourText(sentences, figures).full(plan);
+    html.open("pre").text(String.join("\n", lines)).close("pre");
+  }
+
+  private void lastPage() {
+    html.open("div", "class", "last").raw("\n");
+    new ReportBooks(html, plan, sentences, figures).add(version);
+    html.element("p", say("care.always"), "class", "care");
+    html.element("p", say("report.limits"), "class", "small");
+    html.close("div");
+  }
+}
