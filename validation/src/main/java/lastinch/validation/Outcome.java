@@ -8,18 +8,20 @@ import java.util.Objects;
  *
  * @param study what was compared
  * @param rows its lines
+ * @param curves its curves
  */
-public record Outcome(Study study, List<Row> rows) {
+public record Outcome(Study study, List<Row> rows, List<Curve> curves) {
   public Outcome {
     Objects.requireNonNull(study, "study");
     rows = List.copyOf(rows);
+    curves = List.copyOf(curves);
   }
 
   /** Runs a study. */
   public static Outcome of(Study study) {
     Rows rows = new Rows();
     study.compare(rows);
-    return new Outcome(study, rows.list());
+    return new Outcome(study, rows.list(), rows.curves());
   }
 
   /** Whether every line agrees. */

@@ -16,6 +16,9 @@ final class Page {
       th, td { text-align: left; padding: .2em .7em .2em 0; border-bottom: 1px solid #bbb;
         vertical-align: top; }
       td.figure, th.figure { text-align: right; font-variant-numeric: tabular-nums; }
+      figure { margin: 1em 0; break-inside: avoid; }
+      figure img { width: 560px; max-width: 100%; height: auto; }
+      figcaption { font-size: .9em; }
       .off { font-weight: bold; text-decoration: underline; }
       .label { font-variant: small-caps; color: #444; }
       @media print { body { margin: 0; max-width: none; font-size: 11px; }
@@ -54,12 +57,13 @@ final class Page {
             + (off == 0 ? "all within their tolerance." : off + " off.")
             + " Every figure comes from the product's own code, run when this page was made."
             + " No input and no published figure was tuned. Trends have no figure to meet and prove"
-            + " little.");
+            + " little; what is only told is held against nothing.");
   }
 
   private static long count(List<Outcome> outcomes, boolean onlyOff) {
     return outcomes.stream()
         .flatMap(o -> o.rows().stream())
+        .filter(r -> !(r instanceof Row.Told))
         .filter(r -> !onlyOff || !r.agrees())
         .count();
   }
@@ -72,7 +76,7 @@ final class Page {
       html.append("<tr><td>").append(number).append("</td><td><a href=\"#s").append(number);
       html.append("\">").append(escape(o.study().title())).append("</a></td><td>");
       html.append(o.study().kind().words()).append("</td><td class=\"figure\">");
-      html.append(o.rows().size()).append("</td>");
+      html.append(o.rows().stream().filter(r -> !(r instanceof Row.Told)).count()).append("</td>");
       verdict(o.agrees(), o.study().kind() == Kind.TREND);
       html.append("</tr>\n");
       number++;
@@ -106,10 +110,25 @@ final class Page {
         cell(t.got());
         html.append("<td></td><td></td><td></td>");
         verdict(t.agrees(), true);
+      } else if (row instanceof Row.Told t) {
+        cell("");
+        cell(t.got());
+        html.append("<td></td><td></td><td></td><td>only told</td>");
       }
       html.append("</tr>\n");
     }
     html.append("</table>\n");
+    for (Curve curve : o.curves()) {
+      curve(curve);
+    }
+  }
+
+  private void curve(Curve curve) {
+    html.append("<figure><img alt=\"").append(escape(curve.title())).append("\" src=\"");
+    html.append(CurveChart.dataUri(curve)).append("\"/>\n<figcaption>");
+    html.append(escape(curve.title()));
+    html.append(". Line: expected. Rings: got; they should lie on the line.");
+    html.append("</figcaption></figure>\n");
   }
 
   private void verdict(boolean agrees, boolean trend) {

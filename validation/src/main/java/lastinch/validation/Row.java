@@ -3,7 +3,7 @@ package lastinch.validation;
 import java.util.Objects;
 
 /** One line of a study. */
-public sealed interface Row permits Row.Figure, Row.Trend {
+public sealed interface Row permits Row.Figure, Row.Trend, Row.Told {
 
   /** What is compared. */
   String what();
@@ -54,6 +54,24 @@ public sealed interface Row permits Row.Figure, Row.Trend {
       Objects.requireNonNull(what, "what");
       Objects.requireNonNull(expected, "expected");
       Objects.requireNonNull(got, "got");
+    }
+  }
+
+  /**
+   * Something the product gives that nothing is held against.
+   *
+   * @param what is looked at
+   * @param got in words
+   */
+  record Told(String what, String got) implements Row {
+    public Told {
+      Objects.requireNonNull(what, "what");
+      Objects.requireNonNull(got, "got");
+    }
+
+    @Override
+    public boolean agrees() {
+      return true;
     }
   }
 }

@@ -12,12 +12,14 @@ import lastinch.validation.pour.DryPipeStudy;
 import lastinch.validation.pour.FluidityStudy;
 import lastinch.validation.pour.HandPourStudy;
 import lastinch.validation.pour.HotRunStudy;
+import lastinch.validation.wall.ArrestStudy;
 import lastinch.validation.wall.FlaskRodStudy;
 import lastinch.validation.wall.FreezingFrontStudy;
 import lastinch.validation.wall.FreezingRangeStudy;
 import lastinch.validation.wall.HalfSpaceStudy;
 import lastinch.validation.wall.ModulusStudy;
 import lastinch.validation.wall.ThinPlateStudy;
+import lastinch.validation.wall.TwoBodiesStudy;
 import lastinch.validation.wall.UsualGridStudy;
 
 /** All studies, in the order of the page. */
@@ -28,10 +30,12 @@ public final class Studies {
   public static List<Study> all() {
     return List.of(
         new HalfSpaceStudy(),
+        new TwoBodiesStudy(),
         new UsualGridStudy(),
         new ThinPlateStudy(),
         new FreezingFrontStudy(),
         new FreezingRangeStudy(),
+        new ArrestStudy(),
         new ModulusStudy(),
         new FlaskRodStudy(),
         new SprueStudy(),

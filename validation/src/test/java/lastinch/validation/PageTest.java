@@ -33,6 +33,8 @@ class PageTest {
       rows.share("length", "mm", 200.0, 203.0, 0.01);
       rows.within("heat", "degC", 900.0, 901.0, 1.0);
       rows.trend("direction", "longer", "shorter", false);
+      rows.told("weather", "fair");
+      rows.curve("Going up", "steps", "metres").point(1.0, 2.0, 2.5);
     }
 
     @Override
@@ -58,6 +60,19 @@ class PageTest {
   void lettersThatMeanSomethingToABrowserAreEscaped() {
     String page = Page.of(List.of(Outcome.of(new Sample(Kind.TREND))));
     assertThat(page).contains("Less &lt;than&gt; &amp; more").doesNotContain("<than>");
+  }
+
+  @Test
+  void whatIsOnlyToldIsNotCounted() {
+    String page = Page.of(List.of(Outcome.of(new Sample(Kind.TREND))));
+    assertThat(page).contains("fair").contains("<td>only told</td>").contains("3 lines");
+  }
+
+  @Test
+  void aCurveIsDrawnIntoThePage() {
+    String page = Page.of(List.of(Outcome.of(new Sample(Kind.EXACT))));
+    assertThat(page).contains("<img alt=\"Going up\" src=\"data:image/png;base64,");
+    assertThat(page.length()).isGreaterThan(5000);
   }
 
   @Test

@@ -51,6 +51,17 @@ class StudiesPublishedTest {
   }
 
   @Test
+  void everyCurveHasPointsAndAxesWithUnits() {
+    for (Outcome o : outcomes) {
+      for (Curve curve : o.curves()) {
+        assertThat(curve.points()).as(curve.title()).hasSizeGreaterThan(2);
+        assertThat(curve.across()).isNotBlank();
+        assertThat(curve.up()).isNotBlank();
+      }
+    }
+  }
+
+  @Test
   void everyStudyNamesSourceAndInputs() {
     assertThat(Studies.all())
         .allMatch(s -> !s.source().isBlank() && !s.setting().isBlank() && !s.note().isBlank());
@@ -63,6 +74,10 @@ class StudiesPublishedTest {
     for (Outcome o : outcomes) {
       assertThat(page).contains(o.study().title().replace("&", "&amp;"));
     }
-    assertThat(page).doesNotContain("<script").doesNotContain("src=").doesNotContain("http");
+    assertThat(page).doesNotContain("<script").doesNotContain("http");
+    assertThat(page.replace("src=\"data:image/png;base64,", "")).doesNotContain("src=");
+    long curves = outcomes.stream().mapToLong(o -> o.curves().size()).sum();
+    assertThat(curves).isGreaterThan(8);
+    assertThat(page.split("src=\"data:", -1)).hasSize((int) curves + 1);
   }
 }

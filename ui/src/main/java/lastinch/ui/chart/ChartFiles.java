@@ -70,7 +70,7 @@ public final class ChartFiles {
   /** One chart at twice its size in dots. */
   BufferedImage image(String name) {
     Paper paper = paper(name);
-    int wide = (int) Paper.WIDE * SHARP;
+    int wide = (int) (Paper.WIDE * SHARP);
     int tall = (int) Math.ceil(paper.tall() * SHARP);
     BufferedImage image = new BufferedImage(wide, tall, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();

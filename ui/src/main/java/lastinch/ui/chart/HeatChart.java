@@ -28,7 +28,6 @@ final class HeatChart {
   private static final double ROOM = 12.0;
   private static final double PERCENT = 100.0;
 
-  private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
   private final PassageRecord limb;
@@ -37,7 +36,6 @@ final class HeatChart {
   private final Alloy alloy;
 
   private HeatChart(PouredPlan plan, Sentences sentences, Figures figures, PassageRecord limb) {
-    this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
     this.limb = limb;

@@ -223,7 +223,6 @@ final class MouldPicture {
       slips.keepOff(frame.place(bar.outline(sight.view(), 0.0, bar.length())).getBounds2D());
     }
     for (Bar bar : all()) {
-      boolean piece = layout.piece().containsKey(bar.name());
       boolean nameless =
           bar.name().endsWith(" way") || bar.name().endsWith(" neck") || bar.name().equals("foot");
       if (nameless || (sight.view() == View.FACE && bar.isEndOn(View.FACE))) {

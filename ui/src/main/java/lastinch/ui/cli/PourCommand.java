@@ -203,14 +203,14 @@ final class PourCommand implements Callable<Integer> {
     if (stopper.stopRequested()) {
       return;
     }
-    List<MaterialSheet> sheets =
-        Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue());
+    List<MaterialSheet> sheets = Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue());
     folder.add(
         "report.html",
         f ->
             Files.writeString(
                 f,
-                Report.of(plan, charts, sheets, sentences, figures, "Last Inch " + Version.number()),
+                Report.of(
+                    plan, charts, sheets, sentences, figures, "Last Inch " + Version.number()),
                 StandardCharsets.UTF_8));
     List<String> names = folder.finish();
     if (!json && !quiet) {

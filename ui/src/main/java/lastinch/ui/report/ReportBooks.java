@@ -56,9 +56,7 @@ final class ReportBooks {
     rows.add(List.of(say("report.repeat.version"), version));
     rows.add(List.of(say("report.repeat.solver"), plan.result().record().solver()));
     rows.add(List.of(say("report.repeat.digest"), plan.digest()));
-    rows.add(
-        List.of(
-            say("report.repeat.steps"), Integer.toString(plan.result().record().steps())));
+    rows.add(List.of(say("report.repeat.steps"), Integer.toString(plan.result().record().steps())));
     rows.add(
         List.of(
             say("report.repeat.heatSteps"), Integer.toString(plan.result().record().heatSteps())));

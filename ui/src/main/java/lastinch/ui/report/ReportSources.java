@@ -75,8 +75,7 @@ final class ReportSources {
         : say(
             "material.between",
             "low",
-            figures.shownBare(
-                row.figure().get().dimension(), row.figure().get().quantity().low()),
+            figures.shownBare(row.figure().get().dimension(), row.figure().get().quantity().low()),
             "high",
             figures.shownBare(
                 row.figure().get().dimension(), row.figure().get().quantity().high()));

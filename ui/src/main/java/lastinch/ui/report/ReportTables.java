@@ -15,7 +15,9 @@ import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
 
-/** Tables of a dry pour: place by place, gates, meetings, heat by place, what was taken as usual. */
+/**
+ * Tables of a dry pour: place by place, gates, meetings, heat by place, what was taken as usual.
+ */
 final class ReportTables {
   private static final double FAINT = 0.3;
   private static final double PLAIN = 0.6;
@@ -64,7 +66,9 @@ final class ReportTables {
     for (Station s : limb.stations()) {
       rows.add(place(p, s, s.at() - first));
     }
-    html.table("plain", List.of(
+    html.table(
+        "plain",
+        List.of(
             say("report.place.at"),
             say("report.place.wide"),
             say("report.place.thick"),
@@ -91,7 +95,10 @@ final class ReportTables {
       row.add(figures.seconds(Math.max(p.freezeTime(cell), p.arrivalTime(cell))));
       double index = p.lapIndex(cell);
       row.add(
-          say(index < FAINT ? "chart.laps.clean" : index < PLAIN ? "report.faint" : "report.plain"));
+          say(
+              index < FAINT
+                  ? "chart.laps.clean"
+                  : index < PLAIN ? "report.faint" : "report.plain"));
     } else {
       row.add(say("report.none"));
       row.addAll(List.of("", "", ""));
@@ -124,7 +131,9 @@ final class ReportTables {
               seconds(g.froze(), "gate.open"),
               figures.percent(g.share())));
     }
-    html.table("plain", List.of(
+    html.table(
+        "plain",
+        List.of(
             say("gate.head.name"),
             say("gate.head.first"),
             say("gate.head.speed"),
@@ -152,7 +161,9 @@ final class ReportTables {
               figures.heat(m.temperatureB()),
               say("chart.meeting." + m.kind().name())));
     }
-    html.table("plain", List.of(
+    html.table(
+        "plain",
+        List.of(
             say("report.place.at"),
             say("report.when"),
             say("report.one"),
@@ -182,7 +193,9 @@ final class ReportTables {
               figures.trimmed(line.gained() / KILO, 1),
               figures.percent(line.lost() / all)));
     }
-    html.table("plain", List.of(
+    html.table(
+        "plain",
+        List.of(
             say("report.part"),
             say("report.place.at"),
             say("report.heat.seconds"),

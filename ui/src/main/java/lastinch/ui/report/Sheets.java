@@ -23,9 +23,7 @@ public final class Sheets {
         .ifPresent(name -> sheets.add(catalogue.mediumSheet(name)));
     if (job.mould().flask().isPresent()) {
       catalogue.steelNames().stream()
-          .filter(
-              name ->
-                  isOf(catalogue.steel(name), job.mould().flask().get()))
+          .filter(name -> isOf(catalogue.steel(name), job.mould().flask().get()))
           .findFirst()
           .ifPresent(name -> sheets.add(catalogue.steelSheet(name)));
     }

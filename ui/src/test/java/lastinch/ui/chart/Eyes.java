@@ -12,34 +12,38 @@ final class Eyes {
    * table 1, severity 1.0; written down from memory, each row adds up to 1.
    */
   enum Kind {
-    FULL(new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}),
-    NO_LONG(
-        new double[][] {
-          {0.152286, 1.052583, -0.204868},
-          {0.114503, 0.786281, 0.099216},
-          {-0.003882, -0.048116, 1.051998}
-        }),
-    NO_MIDDLE(
-        new double[][] {
-          {0.367322, 0.860646, -0.227968},
-          {0.280085, 0.672501, 0.047413},
-          {-0.011820, 0.042940, 0.968881}
-        }),
-    NO_SHORT(
-        new double[][] {
-          {1.255528, -0.076749, -0.178779},
-          {-0.078411, 0.930809, 0.147602},
-          {0.004733, 0.691367, 0.303900}
-        });
+    FULL,
+    NO_LONG,
+    NO_MIDDLE,
+    NO_SHORT;
 
-    private final double[][] matrix;
-
-    Kind(double[][] matrix) {
-      this.matrix = matrix;
+    private double[][] matrix() {
+      return switch (this) {
+        case FULL -> new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        case NO_LONG ->
+            new double[][] {
+              {0.152286, 1.052583, -0.204868},
+              {0.114503, 0.786281, 0.099216},
+              {-0.003882, -0.048116, 1.051998}
+            };
+        case NO_MIDDLE ->
+            new double[][] {
+              {0.367322, 0.860646, -0.227968},
+              {0.280085, 0.672501, 0.047413},
+              {-0.011820, 0.042940, 0.968881}
+            };
+        case NO_SHORT ->
+            new double[][] {
+              {1.255528, -0.076749, -0.178779},
+              {-0.078411, 0.930809, 0.147602},
+              {0.004733, 0.691367, 0.303900}
+            };
+      };
     }
 
     Color sees(Color c) {
       double[] in = {linear(c.getRed()), linear(c.getGreen()), linear(c.getBlue())};
+      double[][] matrix = matrix();
       float[] out = new float[3];
       for (int k = 0; k < 3; k++) {
         double v = 0.0;

@@ -122,7 +122,23 @@ class WholeProgramTest {
     try (Stream<Path> files = Files.list(target)) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrder(
-              "answer.txt", "front.png", "front.svg", "race.png", "race.svg", "result.json");
+              "answer.txt",
+              "broken-out.png",
+              "broken-out.svg",
+              "front.png",
+              "front.svg",
+              "gates.png",
+              "gates.svg",
+              "heat.png",
+              "heat.svg",
+              "laps.png",
+              "laps.svg",
+              "mould.png",
+              "mould.svg",
+              "race.png",
+              "race.svg",
+              "report.html",
+              "result.json");
     }
   }
 

@@ -5,6 +5,7 @@ import lastinch.solver.physics.FreeFall;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.physics.SplashLimit;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -39,7 +40,8 @@ public final class SprueStudy implements Study {
 
   @Override
   public String setting() {
-    return "Head 0.20 m over a hole; sprue of 250 mm head with an 8 mm foot and 50 mm of cup; stream of 0.3 m/s";
+    return "Head 0.20 m over a hole; sprue of 250 mm head with an 8 mm foot and 50 mm of cup;"
+        + " stream of 0.3 m/s";
   }
 
   @Override
@@ -54,8 +56,10 @@ public final class SprueStudy implements Study {
     rows.share("flow through the sprue", "L/s", 0.111324143, 1e3 * rate, 1e-6);
     double[] head = {0.05, 0.10, 0.15, 0.20};
     double[] wide = {11.9627902, 10.0594674, 9.08975493, 8.45897011};
+    Curve taper = rows.curve("Taper of the sprue", "under a head of [mm]", "width [mm]");
     for (int i = 0; i < head.length; i++) {
       double got = 8.0 / Math.sqrt(FreeFall.areaRatio(head[i], 0.25));
+      taper.point(1e3 * head[i], wide[i], got);
       rows.share("sprue width under a head of " + head[i] + " m", "mm", wide[i], got, 1e-6);
     }
     double[] drop = {0.05, 0.1, 0.2};

@@ -3,6 +3,7 @@ package lastinch.validation.metal;
 import java.util.Optional;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.solver.material.FreezingCurve;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -32,7 +33,9 @@ public final class FreezingCurveStudy implements Study {
 
   @Override
   public String source() {
-    return "Copper-tin: Scheil 1942 along a line fitted through CDA figures at 11, 13 and 19 % tin; sterling: computed from SGTE silver-copper data (Dinsdale 1991, Hayes 1986); A356: Scheil, 7 % silicon";
+    return "Copper-tin: Scheil 1942 along a line fitted through CDA figures at 11, 13 and 19 % tin;"
+        + " sterling: computed from SGTE silver-copper data (Dinsdale 1991, Hayes 1986);"
+        + " A356: Scheil, 7 % silicon";
   }
 
   @Override
@@ -51,24 +54,27 @@ public final class FreezingCurveStudy implements Study {
   public void compare(Rows rows) {
     double[] below = {20.0, 30.0, 50.0, 200.9999};
     double[] bronze = {0.23, 0.31, 0.43, 0.75};
+    Curve first = rows.curve("Tin bronze", "below the start [K]", "solid share [-]");
     for (int i = 0; i < below.length; i++) {
-      row(rows, "tin bronze", below[i], bronze[i]);
+      first.point(below[i], bronze[i], row(rows, "tin bronze", below[i], bronze[i]));
     }
     double[] degrees = {9.0, 19.0, 29.0, 49.0};
     double[] silver = {0.22, 0.39, 0.51, 0.66};
+    Curve second = rows.curve("Sterling silver", "below the start [K]", "solid share [-]");
     for (int i = 0; i < degrees.length; i++) {
-      row(rows, "sterling silver", degrees[i], silver[i]);
+      second.point(degrees[i], silver[i], row(rows, "sterling silver", degrees[i], silver[i]));
     }
     row(rows, "A356", 35.9999, 0.49);
   }
 
-  private void row(Rows rows, String alloy, double below, double expected) {
+  private double row(Rows rows, String alloy, double below, double expected) {
     FreezingCurve own = Catalogue.builtIn().alloy(alloy).freezing();
     FreezingCurve curve =
         straight ? new FreezingCurve.Straight(own.liquidus(), own.endOfFreezing()) : own;
     double got = curve.solidFraction(own.liquidus() - below);
     String what = String.format(java.util.Locale.ROOT, "%s, %.0f K below", alloy, below);
     rows.within(what, "", expected, got, 0.005);
+    return got;
   }
 
   @Override

@@ -8,6 +8,7 @@ import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -76,8 +77,10 @@ public final class DryPipeStudy implements Study {
     double[] place = {0.05, 0.1, 0.2, 0.5, 1.0};
     double[] speed = {1.86331503, 1.75725564, 1.57494161, 1.20031637, 0.882899801};
     double[] time = {0.0260349374, 0.0536766600, 0.113867962, 0.334207700, 0.827768112};
+    Curve curve = rows.curve("Front in the dry pipe", "from the inlet [m]", "seconds");
     for (int i = 0; i < place.length; i++) {
       double[] got = at(poured.track(), place[i]);
+      curve.point(place[i], time[i], got[1]);
       rows.share("speed at " + place[i] + " m", "m/s", speed[i], got[0], 0.01);
       rows.share("time to " + place[i] + " m", "s", time[i], got[1], 0.01);
     }

@@ -8,6 +8,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -60,8 +61,10 @@ public final class FluidityStudy implements Study {
   public void compare(Rows rows) {
     double[] celsius = {300.0, 500.0, 600.0};
     double[] millimetres = {805.737175, 1119.85568, 1392.73112};
+    Curve curve = rows.curve("Reach at 2 mm and 0.5 m/s", "mould [degC]", "reach [mm]");
     for (int i = 0; i < celsius.length; i++) {
       double got = atSpeed(2e-3, celsius[i], 0.5, millimetres[i]);
+      curve.point(celsius[i], millimetres[i], got);
       String what = String.format(Locale.ROOT, "2 mm, 0.5 m/s, mould %.0f degC", celsius[i]);
       rows.share(what, "mm", millimetres[i], got, 0.005);
     }

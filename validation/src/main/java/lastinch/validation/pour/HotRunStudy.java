@@ -9,6 +9,7 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -69,12 +70,18 @@ public final class HotRunStudy implements Study {
     for (double end : new double[] {1.0, 2.0}) {
       Run run = run(true, 1e6, end);
       double[] place = end == 1.0 ? new double[] {0.05, 0.1, 0.25} : new double[] {0.1, 0.25, 0.5};
+      Curve curve =
+          rows.curve(
+              String.format(Locale.ROOT, "Heat along the channel after %.0f s", end),
+              "from the inlet [mm]",
+              "degC");
       for (double x : place) {
         double age = run.time() - x / SPEED;
         double theta = Erf.erfc(EFFUSIVITY * x / (2.0 * CARRIED * Math.sqrt(age)));
         String what =
             String.format(
                 Locale.ROOT, "perfect contact, %.0f mm after %.3f s", 1e3 * x, run.time());
+        curve.point(1e3 * x, 500.0 + 650.0 * theta, run.celsius(x));
         rows.within(what, "degC", 500.0 + 650.0 * theta, run.celsius(x), 3.0);
       }
     }

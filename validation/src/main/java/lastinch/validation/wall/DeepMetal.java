@@ -68,6 +68,20 @@ final class DeepMetal {
     return 1e3 * sum;
   }
 
+  /**
+   * Depth to which all has frozen [mm].
+   *
+   * @param arrest solid share that freezes at one heat at the end [-]
+   */
+  double frozenThrough(double arrest) {
+    double sum = 0.0;
+    for (int j = 0; j < grid.metalNodes(); j++) {
+      double solid = metal.solid(columns.metalNode(0, j));
+      sum += gap * grid.metalShare(j) * Math.max(0.0, (solid - 1.0 + arrest) / arrest);
+    }
+    return 1e3 * sum;
+  }
+
   /** Depth at which a temperature stands [mm]. */
   double depthOf(double celsius) {
     double t = celsius + Bench.ICE;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -60,6 +61,7 @@ public final class FlaskRodStudy implements Study {
             MouldTable.constant(0.6, 1.2e6, 200.0, 1500.0),
             Bench.warmBody(450.0, 60.0));
     columns.open(0, 700.0 + Bench.ICE, round ? -1.0 / RADIUS : 0.0, RADIUS);
+    Curve curve = rows.curve("Core of the flask", "seconds", "degC");
     double t = 0.0;
     for (int i = 0; i < seconds.length; i++) {
       while (t < seconds[i] - 0.25) {
@@ -68,6 +70,7 @@ public final class FlaskRodStudy implements Study {
       }
       double axis = columns.nodeTemperature(0, columns.nodes(0) - 1) - Bench.ICE;
       double face = columns.faceTemperature(0) - Bench.ICE;
+      curve.point(seconds[i], centre[i], axis);
       rows.within("core after " + seconds[i] + " s", "degC", centre[i], axis, 2.0);
       rows.within("outside after " + seconds[i] + " s", "degC", outside[i], face, 2.0);
     }

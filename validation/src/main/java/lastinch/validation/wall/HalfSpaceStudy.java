@@ -3,6 +3,7 @@ package lastinch.validation.wall;
 import java.util.Optional;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -61,9 +62,11 @@ public final class HalfSpaceStudy implements Study {
     double[] time = {0.1, 1.0, 10.0, 60.0};
     double[] film = {35793.6074, 244077.456, 1184120.31, 3354116.51};
     double[] face = {629.486200, 764.040062, 876.879518, 919.133675};
+    Curve curve = rows.curve("Heat taken behind the film", "seconds", "MJ/m2");
     for (int i = 0; i < time.length; i++) {
       WallColumns column = column(time[i]);
       double got = heat(column, 1000.0, time[i]);
+      curve.point(time[i], 1e-6 * film[i], 1e-6 * got);
       String after = " after " + time[i] + " s";
       rows.share("film, heat" + after, "J/m2", film[i], got, SHARE);
       double t = column.faceTemperature(0) - Bench.ICE;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
+import lastinch.validation.Curve;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -72,7 +73,9 @@ public final class ThinPlateStudy implements Study {
     }
     double[] plate = {1.0, 2.0, 4.0, 6.0};
     double[] stop = {4.11494, 12.5117, 41.8745, 87.9869};
+    Curve curve = rows.curve("Time to 30 % solid", "thickness [mm]", "seconds");
     for (int i = 0; i < plate.length; i++) {
+      curve.point(plate[i], stop[i], time(0.5e-3 * plate[i], 1000.0, 0.3));
       rows.share(
           plate[i] + " mm, contact 1000 W/(m2 K), until 30 % solid",
           "s",
