@@ -71,6 +71,8 @@ if errorlevel 1 (
 )
 move "%SEEN%.new" "%SEEN%" >nul
 if exist "%ARCHIVE%" del /f /q "%ARCHIVE%"
-"%JAVA%" -XX:ArchiveClassesAtExit="%ARCHIVE%" -Xlog:disable %MEMORY% -Djava.awt.headless=true -jar "%JAR%" pour cases\demo\feather-sand-flat.yaml >nul 2>&1 <nul
+"%JAVA%" -XX:DumpLoadedClassList="%RUN%\loaded" %MEMORY% -Djava.awt.headless=true -jar "%JAR%" pour cases\demo\feather-sand-flat.yaml --out "%RUN%\pictures" >nul 2>&1 <nul
+"%JAVA%" -Xshare:dump -XX:SharedClassListFile="%RUN%\loaded" -XX:SharedArchiveFile="%ARCHIVE%" -Xlog:disable %MEMORY% -jar "%JAR%" >nul 2>&1 <nul
+if exist "%RUN%\pictures" rmdir /s /q "%RUN%\pictures"
 popd
 exit /b 0
