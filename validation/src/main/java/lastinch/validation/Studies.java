@@ -12,6 +12,7 @@ import lastinch.validation.pour.DryPipeStudy;
 import lastinch.validation.pour.FluidityStudy;
 import lastinch.validation.pour.HandPourStudy;
 import lastinch.validation.pour.HotRunStudy;
+import lastinch.validation.pour.ThinRimStudy;
 import lastinch.validation.wall.ArrestStudy;
 import lastinch.validation.wall.FlaskRodStudy;
 import lastinch.validation.wall.FreezingFrontStudy;
@@ -47,6 +48,7 @@ public final class Studies {
         new FluidityStudy(),
         new HotRunStudy(),
         new HandPourStudy(),
+        new ThinRimStudy(),
         new FreezingCurveStudy(),
         new ContractionStudy());
   }

@@ -16,6 +16,8 @@ class DemoCasesTest {
   @ValueSource(
       strings = {
         "feather-sand-flat.yaml",
+        "strip-4mm-short.yaml",
+        "tag-thin-rim.yaml",
         "feather-sand-tilted.yaml",
         "feather-sand-upright.yaml",
         "feather-investment-hot.yaml",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
 
 /**
@@ -67,12 +68,19 @@ public final class Bands {
                 measure(swings)));
   }
 
-  /** Open figures of a job that can matter to it, in the order of the list. */
+  /**
+   * Open figures of a job that can matter to it, in the order of the list: the share of mush where
+   * it is mixed, figures of an open gap where one has begun to open.
+   */
   public static List<Unknown> applying(PourCase job, PourResult best) {
     boolean mixed = best.slurryShare() > LEAST_SHARE && best.slurryShare() < MOST_SHARE;
     List<Unknown> unknowns = new ArrayList<>(Unknown.openIn(job));
     if (!mixed) {
       unknowns.remove(Unknown.RANGE_RATIO);
+    }
+    if (best.findings().stream().noneMatch(f -> f.kind() == Finding.Kind.GAP_COUNTS)) {
+      unknowns.remove(Unknown.CONTACT_GAP);
+      unknowns.remove(Unknown.GAP_OPEN);
     }
     return unknowns;
   }

@@ -1,0 +1,39 @@
+package lastinch.ui.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import lastinch.cases.catalogue.Catalogue;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.plan.CaseReader;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Bands;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Each verdict word is shown by a case that ships with the program. */
+class TeachingCasesPinnedValueTest {
+  @ParameterizedTest
+  @CsvSource({
+    "strip-low-head, stopsShort",
+    "feather-sand-flat, mayStopShort",
+    "feather-sand-tilted, likelyFills",
+    "tag-thin-rim, edgesRounded",
+    "strip-4mm-short, justFills",
+    "feather-investment-hot, fills"
+  })
+  void verdictWordIsShownByItsCase(String name, String word) {
+    Path file = Path.of("..", "cases", "demo", name + ".yaml");
+    ReadResult read = CaseReader.read(file, new CatalogueMaterials(Catalogue.builtIn()));
+    PourCase job = ((ReadResult.Sound) read).plan().pourCase();
+    PourResult best = DryPour.run(job, RunObserver.NONE, () -> false);
+    Optional<BandStudy> bands = Bands.around(job, best, 2, () -> false);
+    assertThat(Verdict.valueOf(bands.orElseThrow().verdict().name()).key()).isEqualTo(word);
+  }
+}
