@@ -50,6 +50,8 @@ public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kin
     ALIKE,
     /** One part alone turns the outcome, or brings at least half of what lies between them. */
     ONE_PART,
+    /** Each of several parts alone turns the outcome. */
+    ANY_PART,
     /** No part alone does much; together they do. */
     TOGETHER,
     /** Some swapped plans give no answer, and the others do not explain it. */
@@ -92,13 +94,17 @@ public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kin
     Difference raw =
         new Difference(
             glances.get(0).orElseThrow(), glances.get(1).orElseThrow(), swaps, Kind.UNCLEAR);
+    List<Swap> sorted =
+        swaps.stream().sorted(Comparator.comparingDouble(s -> -weight(raw, s))).toList();
+    return new Difference(raw.first(), raw.second(), sorted, kind(raw, sorted));
+  }
+
+  /** What a swap brings, and half of what giving it back costs, neither more than there is. */
+  private static double weight(Difference raw, Swap swap) {
     double whole = raw.second().goodness() - raw.first().goodness();
     double way = Math.signum(whole);
-    List<Swap> sorted =
-        swaps.stream()
-            .sorted(Comparator.comparingDouble(s -> -way * (raw.gain(s) + raw.loss(s))))
-            .toList();
-    return new Difference(raw.first(), raw.second(), sorted, kind(raw, sorted));
+    double most = Math.abs(whole);
+    return Math.min(most, way * raw.gain(swap)) + 0.5 * Math.min(most, way * raw.loss(swap));
   }
 
   private static Kind kind(Difference raw, List<Swap> swaps) {
@@ -110,11 +116,17 @@ public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kin
       return Kind.ALIKE;
     }
     Swap heaviest = swaps.get(0);
-    boolean turns =
-        raw.first().filled() != raw.second().filled()
-            && heaviest.taken().answered()
-            && heaviest.taken().filled() == raw.second().filled();
-    if (turns || raw.gain(heaviest) / whole >= 0.5) {
+    long turning =
+        raw.first().filled() == raw.second().filled()
+            ? 0
+            : swaps.stream()
+                .filter(t -> t.taken().answered())
+                .filter(t -> t.taken().filled() == raw.second().filled())
+                .count();
+    if (turning > 1) {
+      return Kind.ANY_PART;
+    }
+    if (turning == 1 || raw.gain(heaviest) / whole >= 0.5) {
       return Kind.ONE_PART;
     }
     boolean silent =

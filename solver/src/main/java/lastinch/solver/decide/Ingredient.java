@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import lastinch.solver.casting.Flask;
 import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
@@ -11,6 +12,7 @@ import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Sprue;
 import lastinch.solver.material.Band;
+import lastinch.solver.material.MouldMedium;
 
 /**
  * A part of a plan that can be taken over from another plan by itself.
@@ -24,14 +26,7 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
   static final List<Ingredient> ALL =
       List.of(
           new Ingredient("piece", PourCase::piece, (a, b) -> Changed.piece(a, b.piece())),
-          new Ingredient(
-              "medium",
-              j ->
-                  List.of(
-                      j.mould().medium(),
-                      j.mould().wallThickness(),
-                      j.mould().flask().map(f -> f.inside())),
-              Ingredient::madeOf),
+          new Ingredient("medium", Ingredient::medium, Ingredient::madeOf),
           new Ingredient(
               "mouldHeat",
               j -> List.of(j.mould().temperature().value(), outOfKiln(j)),
@@ -40,18 +35,16 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
               "stands",
               j -> j.mould().attitude(),
               (a, b) -> Changed.mould(a, Changed.attitude(a.mould(), b.mould().attitude()))),
-          new Ingredient(
-              "sprue",
-              j -> List.of(j.gating().cup(), j.gating().sprue(), j.gating().well()),
-              Ingredient::sprued),
-          new Ingredient(
-              "runner",
-              j -> j.gating().runner(),
-              (a, b) -> Changed.gating(a, gated(a.gating(), b.gating(), false))),
+          new Ingredient("sprue", Ingredient::sprue, Ingredient::sprued),
           new Ingredient(
               "gates",
-              j -> j.gating().gates(),
-              (a, b) -> Changed.gating(a, gated(a.gating(), b.gating(), true))),
+              j ->
+                  List.of(
+                      j.gating().runner(),
+                      j.gating().gates(),
+                      j.gating().well(),
+                      j.gating().sprue().into()),
+              (a, b) -> Changed.gating(a, gated(a.gating(), b.gating()))),
           new Ingredient(
               "vents",
               j -> List.of(j.gating().vents(), j.gating().overflows(), j.gating().feeders()),
@@ -78,6 +71,19 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
   /** The first plan with this part of the second, and enough metal for either. */
   PourCase from(PourCase a, PourCase b) {
     return taken.apply(a, b);
+  }
+
+  /** What a mould is made of: curves read twice from one file are not the same object. */
+  private static Object medium(PourCase job) {
+    MouldMedium m = job.mould().medium();
+    return List.of(
+        m.name(),
+        m.contactLiquid().value(),
+        m.contactGap().value(),
+        m.density().value(),
+        m.permeability().value(),
+        job.mould().wallThickness().value(),
+        job.mould().flask().map(Flask::inside));
   }
 
   private static Object outOfKiln(PourCase job) {
@@ -108,7 +114,12 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
             hot.flask().map(f -> b.mould().flask().map(o -> Changed.out(f, o.out())).orElse(f))));
   }
 
-  /** Cup, sprue and well, but the sprue opens into what it opened into before. */
+  private static Object sprue(PourCase job) {
+    Sprue s = job.gating().sprue();
+    return List.of(job.gating().cup(), s.tall(), s.top(), s.foot());
+  }
+
+  /** Cup and sprue, but the sprue opens into what it opened into before. */
   private static PourCase sprued(PourCase a, PourCase b) {
     Gating g = a.gating();
     Sprue s = b.gating().sprue();
@@ -118,7 +129,7 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
         new Gating(
             b.gating().cup(),
             sprue,
-            b.gating().well(),
+            g.well(),
             g.runner(),
             g.gates(),
             g.vents(),
@@ -126,13 +137,13 @@ record Ingredient(String key, Function<PourCase, Object> part, BinaryOperator<Po
             g.feeders()));
   }
 
-  private static Gating gated(Gating a, Gating b, boolean gates) {
+  private static Gating gated(Gating a, Gating b) {
     return new Gating(
         a.cup(),
-        gates ? intoOf(a.sprue(), b.sprue()) : a.sprue(),
-        a.well(),
-        gates ? a.runner() : b.runner(),
-        gates ? b.gates() : a.gates(),
+        intoOf(a.sprue(), b.sprue()),
+        b.well(),
+        b.runner(),
+        b.gates(),
         a.vents(),
         a.overflows(),
         a.feeders());

@@ -9,11 +9,11 @@ import java.util.function.Supplier;
 import lastinch.solver.casting.PourCase;
 
 /**
- * The smallest change after which a job fills with so much heat to spare; when it does so already,
- * how far each thing may slip.
+ * The smallest change after which a job does what is wanted; when it does so already, how far each
+ * thing may slip.
  *
  * @param base the job as it stands
- * @param spare what was asked for [-]
+ * @param goal what was asked for
  * @param answers each lever alone, cheapest first; those that are not enough after the others
  * @param pairs two levers moved together, cheapest first
  * @param pick the change to make, if there is one
@@ -22,7 +22,7 @@ import lastinch.solver.casting.PourCase;
  */
 public record Least(
     Glance base,
-    double spare,
+    Goal goal,
     List<LeverAnswer> answers,
     List<PairAnswer> pairs,
     Optional<Pick> pick,
@@ -33,14 +33,15 @@ public record Least(
 
   public Least {
     Objects.requireNonNull(base, "base");
+    Objects.requireNonNull(goal, "goal");
     answers = List.copyOf(answers);
     pairs = List.copyOf(pairs);
     Objects.requireNonNull(pick, "pick");
   }
 
-  /** Whether it fills with the spare heat as it stands. */
+  /** Whether it does what is wanted as it stands. */
   public boolean already() {
-    return base.fillsWith(spare);
+    return goal.isMetBy(base);
   }
 
   /**
@@ -78,13 +79,13 @@ public record Least(
    * @param studies makes the runs
    * @param job as it stands
    * @param levers to try; those that are in nobody's hand are passed over
-   * @param spare heat that is to be left [-]
+   * @param goal what is wanted
    * @throws Studies.Cancelled when stopped before the job itself was poured
    */
-  public static Least of(Studies studies, PourCase job, List<Lever> levers, double spare) {
+  public static Least of(Studies studies, PourCase job, List<Lever> levers, Goal goal) {
     Glance base = studies.pour(job);
     List<Lever> tried = levers.stream().filter(l -> l.effort() != Effort.NOT_BY_HAND).toList();
-    boolean already = base.fillsWith(spare);
+    boolean already = goal.isMetBy(base);
     List<Supplier<LeverAnswer>> tasks = new ArrayList<>();
     for (Lever lever : tried) {
       if (already && lever.unit() == LeverUnit.CHOICE) {
@@ -93,8 +94,8 @@ public record Least(
       studies.expect(USUAL_RUNS);
       tasks.add(
           () -> {
-            LeverSearch search = new LeverSearch(studies, job, lever);
-            return already ? search.slip(spare) : search.smallest(spare);
+            LeverSearch search = new LeverSearch(studies, job, lever, goal);
+            return already ? search.slip() : search.smallest();
           });
     }
     List<Optional<LeverAnswer>> found = studies.all(tasks);
@@ -106,11 +107,11 @@ public record Least(
     List<PairAnswer> pairs = List.of();
     boolean whole = found.stream().allMatch(Optional::isPresent);
     if (!already && whole) {
-      PairSearch search = new PairSearch(studies, job, base, spare);
+      PairSearch search = new PairSearch(studies, job, base, goal);
       pairs = search.cheapest(answers);
       whole = search.whole();
     }
-    return new Least(base, spare, answers, pairs, pick(answers, pairs), studies.runs(), whole);
+    return new Least(base, goal, answers, pairs, pick(answers, pairs), studies.runs(), whole);
   }
 
   /** What a change costs: other work first, then what it brings with it, then how far it goes. */

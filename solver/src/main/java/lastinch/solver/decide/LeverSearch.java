@@ -27,13 +27,15 @@ final class LeverSearch {
   private final Studies studies;
   private final PourCase job;
   private final Lever lever;
+  private final Goal goal;
   private final Tried base;
   private final TreeMap<Double, Tried> tried = new TreeMap<>();
 
-  LeverSearch(Studies studies, PourCase job, Lever lever) {
+  LeverSearch(Studies studies, PourCase job, Lever lever, Goal goal) {
     this.studies = studies;
     this.job = job;
     this.lever = lever;
+    this.goal = goal;
     this.base = new Tried(lever.now(), studies.pour(job));
     tried.put(base.value(), base);
   }
@@ -47,9 +49,9 @@ final class LeverSearch {
     return known;
   }
 
-  /** The smallest change after which it fills with the spare heat. */
-  LeverAnswer smallest(double spare) {
-    Predicate<Glance> good = g -> g.fillsWith(spare);
+  /** The smallest change after which it does what is wanted. */
+  LeverAnswer smallest() {
+    Predicate<Glance> good = goal::isMetBy;
     scanAll();
     Optional<Bracket> found = lever.unit() == LeverUnit.CHOICE ? bestChoice(good) : nearest(good);
     if (found.isEmpty()) {
@@ -73,10 +75,13 @@ final class LeverSearch {
         List.copyOf(tried.values()));
   }
 
-  /** How far it may slip before it no longer fills with the spare heat. */
-  LeverAnswer slip(double spare) {
+  /** How far it may slip before it no longer does what is wanted. */
+  LeverAnswer slip() {
     scanAll();
-    Optional<Bracket> found = nearest(g -> !g.fillsWith(spare));
+    if (!isAnswered()) {
+      return without();
+    }
+    Optional<Bracket> found = nearest(g -> g.answered() && !goal.isMetBy(g));
     return new LeverAnswer(
         lever,
         found.isPresent() ? LeverAnswer.Kind.MAY_SLIP : LeverAnswer.Kind.HOLDS,
@@ -92,12 +97,10 @@ final class LeverSearch {
   }
 
   private LeverAnswer without() {
-    boolean answered =
-        tried.values().stream().anyMatch(t -> t.value() != lever.now() && t.glance().answered());
     Tried best = best();
-    boolean helps = best.glance().goodness() > base.glance().goodness() + WORTH;
+    boolean helps = goal.goodness(best.glance()) > goal.goodness(base.glance()) + WORTH;
     LeverAnswer.Kind kind =
-        !answered
+        !isAnswered()
             ? LeverAnswer.Kind.NO_ANSWER
             : helps ? LeverAnswer.Kind.NOT_ENOUGH : LeverAnswer.Kind.NO_HELP;
     return new LeverAnswer(
@@ -114,6 +117,10 @@ final class LeverSearch {
         List.copyOf(tried.values()));
   }
 
+  private boolean isAnswered() {
+    return tried.values().stream().anyMatch(t -> t.value() != lever.now() && t.glance().answered());
+  }
+
   private Optional<Bound> endOf(Tried best) {
     Range range = lever.practical();
     if (best.value() > range.high().value() - lever.step()) {
@@ -126,13 +133,13 @@ final class LeverSearch {
 
   private boolean inert() {
     return tried.values().stream()
-        .allMatch(t -> Math.abs(t.glance().goodness() - base.glance().goodness()) < WORTH);
+        .allMatch(t -> Math.abs(goal.goodness(t.glance()) - goal.goodness(base.glance())) < WORTH);
   }
 
   private Tried best() {
     return tried.values().stream()
         .max(
-            Comparator.comparingDouble((Tried t) -> t.glance().goodness())
+            Comparator.comparingDouble((Tried t) -> goal.goodness(t.glance()))
                 .thenComparing(t -> -Math.abs(t.value() - base.value())))
         .orElse(base);
   }

@@ -29,14 +29,14 @@ final class PairSearch {
   private final Studies studies;
   private final PourCase job;
   private final Glance base;
-  private final double spare;
+  private final Goal goal;
   private boolean whole = true;
 
-  PairSearch(Studies studies, PourCase job, Glance base, double spare) {
+  PairSearch(Studies studies, PourCase job, Glance base, Goal goal) {
     this.studies = studies;
     this.job = job;
     this.base = base;
-    this.spare = spare;
+    this.goal = goal;
   }
 
   /** Whether the search was not stopped. */
@@ -75,16 +75,16 @@ final class PairSearch {
     Lever lever = answer.lever();
     return !lever.stepwise()
         && lever.effort().compareTo(Effort.WHILE_MOULDING) <= 0
-        && goal(answer).isPresent()
+        && target(answer).isPresent()
         && gain(answer) > WORTH;
   }
 
   private double gain(LeverAnswer answer) {
-    return answer.best().glance().goodness() - base.goodness();
+    return goal.goodness(answer.best().glance()) - goal.goodness(base);
   }
 
   /** Where a lever goes when it goes all its way. */
-  private static Optional<Tried> goal(LeverAnswer answer) {
+  private static Optional<Tried> target(LeverAnswer answer) {
     return switch (answer.kind()) {
       case ENOUGH -> answer.at();
       case NOT_ENOUGH -> Optional.of(answer.best());
@@ -95,11 +95,11 @@ final class PairSearch {
   private Optional<PairAnswer> together(LeverAnswer a, LeverAnswer b) {
     double bad = 0.0;
     for (double share : SHARES) {
-      if (pour(a, b, share).fillsWith(spare)) {
+      if (goal.isMetBy(pour(a, b, share))) {
         double good = share;
         for (int i = 0; i < HALVINGS; i++) {
           double middle = 0.5 * (good + bad);
-          if (pour(a, b, middle).fillsWith(spare)) {
+          if (goal.isMetBy(pour(a, b, middle))) {
             good = middle;
           } else {
             bad = middle;
@@ -146,11 +146,11 @@ final class PairSearch {
 
   private static double at(LeverAnswer answer, double share) {
     Lever lever = answer.lever();
-    double goal = goal(answer).orElseThrow().value();
+    double target = target(answer).orElseThrow().value();
     if (share >= 1.0) {
-      return goal;
+      return target;
     }
-    double value = lever.now() + share * (goal - lever.now());
+    double value = lever.now() + share * (target - lever.now());
     double marked = lever.mark(lever.nearestMark(value));
     return share <= 0.0 || Math.abs(marked - lever.now()) < 1e-9 * lever.step()
         ? lever.now()

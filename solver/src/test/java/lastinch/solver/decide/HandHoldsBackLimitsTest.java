@@ -21,7 +21,7 @@ class HandHoldsBackLimitsTest {
             InventedPours.lever(job, "gateThick"),
             InventedPours.lever(job, "emptiesIn"));
     try (Studies studies = InventedPours.studies(Pourer.DRY)) {
-      Least least = Least.of(studies, job, levers, 0.2);
+      Least least = Least.of(studies, job, levers, Goal.heat(0.2));
       assertThat(least.base().filled()).isFalse();
       assertThat(least.base().limitedBy()).isEqualTo(FlowLimit.HAND);
       assertThat(answer(least, "sprueTall").tried())

@@ -93,7 +93,7 @@ class LeastExactSolutionTest {
     Lever lever = Levers.find(Levers.of(job, shop), "gateWide", "").orElseThrow();
     Pourer law = InventedPours.by(j -> 10.0 * j.gating().gates().get(0).width() - 0.1 + 1e-9);
     try (Studies studies = InventedPours.studies(law)) {
-      LeverAnswer answer = new LeverSearch(studies, job, lever).smallest(SPARE);
+      LeverAnswer answer = new LeverSearch(studies, job, lever, Goal.heat(SPARE)).smallest();
       assertThat(value(answer)).isCloseTo(0.030, within(1e-9));
       assertThat(answer.chosen().orElseThrow().value()).isEqualTo(0.032);
     }
@@ -104,7 +104,8 @@ class LeastExactSolutionTest {
     PourCase job = InventedPours.feather();
     Pourer law = InventedPours.by(j -> 0.6 - 0.05 * InventedPours.seconds(j));
     try (Studies studies = InventedPours.studies(law)) {
-      Least least = Least.of(studies, job, List.of(InventedPours.lever(job, "emptiesIn")), SPARE);
+      Least least =
+          Least.of(studies, job, List.of(InventedPours.lever(job, "emptiesIn")), Goal.heat(SPARE));
       assertThat(least.already()).isTrue();
       LeverAnswer answer = least.answers().get(0);
       assertThat(answer.kind()).isEqualTo(LeverAnswer.Kind.MAY_SLIP);
@@ -125,7 +126,7 @@ class LeastExactSolutionTest {
     List<Lever> levers =
         List.of(InventedPours.lever(job, "emptiesIn"), InventedPours.lever(job, "waiting"));
     try (Studies studies = InventedPours.studies(law)) {
-      Least least = Least.of(studies, job, levers, SPARE);
+      Least least = Least.of(studies, job, levers, Goal.heat(SPARE));
       assertThat(least.answers()).noneMatch(a -> a.kind() == LeverAnswer.Kind.ENOUGH);
       PairAnswer pair = least.pairs().get(0);
       assertThat(pair.glance().fillsWith(SPARE)).isTrue();
@@ -142,7 +143,7 @@ class LeastExactSolutionTest {
     Lever lever = InventedPours.lever(job, "mouldTemperature");
     double exact = mouldHeat(length);
     try (Studies studies = InventedPours.studies(Pourer.DRY)) {
-      LeverAnswer answer = new LeverSearch(studies, job, lever).smallest(SPARE);
+      LeverAnswer answer = new LeverSearch(studies, job, lever, Goal.heat(SPARE)).smallest();
       // 2 K: one mark, and half a cell, in whose middle arrival is noted, which is worth 1.2 K
       assertThat(value(answer)).isCloseTo(exact + SampleJob.ZERO, within(2.0));
       assertThat(answer.justShort().orElseThrow().glance().fillsWith(SPARE)).isFalse();
@@ -189,7 +190,8 @@ class LeastExactSolutionTest {
   private static LeverAnswer searched(String key, ToDoubleFunction<PourCase> law) {
     PourCase job = InventedPours.feather();
     try (Studies studies = InventedPours.studies(InventedPours.by(law))) {
-      return new LeverSearch(studies, job, InventedPours.lever(job, key)).smallest(SPARE);
+      return new LeverSearch(studies, job, InventedPours.lever(job, key), Goal.heat(SPARE))
+          .smallest();
     }
   }
 

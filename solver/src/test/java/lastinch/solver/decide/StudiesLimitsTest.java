@@ -49,7 +49,7 @@ class StudiesLimitsTest {
         InventedPours.by(
             j -> 0.5 - 0.1 * InventedPours.seconds(j) + 1e-3 * (InventedPours.reading(j) - 1423));
     try (Studies studies = new Studies(invented, threads, Studies.Watch.NONE, () -> false)) {
-      Least least = Least.of(studies, job, levers, 0.2);
+      Least least = Least.of(studies, job, levers, Goal.heat(0.2));
       StringBuilder said = new StringBuilder();
       least
           .answers()

@@ -55,6 +55,13 @@ public final class ChartFiles {
     GateChart.of(plan, sentences, figures).ifPresent(p -> pictures.put("gates", p));
   }
 
+  /** Pictures that share a title and an answer, by name. */
+  ChartFiles(String title, String answer, Map<String, Picture> pictures) {
+    this.title = title;
+    this.answer = answer;
+    this.pictures.putAll(pictures);
+  }
+
   /** Names of the charts; files are named so with {@code .png} and {@code .svg}. */
   public Iterable<String> names() {
     return pictures.keySet();

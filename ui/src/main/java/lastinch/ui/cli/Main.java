@@ -43,6 +43,9 @@ public final class Main {
   private CommandLine commands(Faults faults, String... args) {
     CommandLine root = new CommandLine(new LastInch());
     root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new CompareCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new LeastCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new RoomCommand(surroundings, workshop, sentences));
     for (MaterialsCommand.Kind kind : MaterialsCommand.Kind.values()) {
       root.addSubcommand(
           kind.command(), new MaterialsCommand(surroundings, workshop, sentences, kind));

@@ -26,6 +26,15 @@ final class Progress implements RunObserver, AutoCloseable {
 
   @Override
   public void onStep(double time, double filled) {
+    reached(filled);
+  }
+
+  /**
+   * Moves the bar; from any thread.
+   *
+   * @param share of the whole [-]
+   */
+  synchronized void reached(double share) {
     if (bar == null) {
       if (System.nanoTime() - start < BLINK) {
         return;
@@ -40,13 +49,19 @@ final class Progress implements RunObserver, AutoCloseable {
               .setConsumer(new ConsoleProgressBarConsumer(surroundings.err(), COLUMNS))
               .build();
     }
-    bar.stepTo(Math.round(filled * WHOLE));
+    bar.stepTo(Math.round(share * WHOLE));
+  }
+
+  /** Takes the bar away; it comes back when there is more to show. */
+  synchronized void hide() {
+    if (bar != null) {
+      bar.close();
+      bar = null;
+    }
   }
 
   @Override
   public void close() {
-    if (bar != null) {
-      bar.close();
-    }
+    hide();
   }
 }

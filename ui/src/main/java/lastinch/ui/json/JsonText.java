@@ -75,10 +75,24 @@ final class JsonText {
     return this;
   }
 
+  /** Nothing in a list. */
+  JsonText nothing() {
+    separate();
+    out.append("null");
+    return this;
+  }
+
   /** A word in a list. */
   JsonText item(String value) {
     separate();
     quote(value);
+    return this;
+  }
+
+  /** A number in a list, to so many significant digits. */
+  JsonText item(double value, int digits) {
+    separate();
+    out.append(number(value, digits));
     return this;
   }
 

@@ -1,6 +1,8 @@
 package lastinch.ui.words;
 
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Text for terminals and files that know nothing but plain letters. */
 public final class PlainLetters {
@@ -9,6 +11,15 @@ public final class PlainLetters {
   private static final int FIRST_PLAIN = 32;
 
   private PlainLetters() {}
+
+  /** The same for every line. */
+  static List<String> all(List<String> lines) {
+    List<String> out = new ArrayList<>();
+    for (String line : lines) {
+      out.add(of(line));
+    }
+    return out;
+  }
 
   /**
    * The same text with accents dropped and anything else foreign shown as a question mark; control

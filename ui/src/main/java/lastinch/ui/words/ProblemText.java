@@ -66,6 +66,13 @@ public final class ProblemText {
     return plain(page);
   }
 
+  /** Words already made, broken into lines. */
+  public List<String> plain(String words) {
+    Page page = new Page();
+    page.paragraph(words);
+    return plain(page);
+  }
+
   /** One sentence, broken into lines. */
   public List<String> sentence(String key, String... namesAndValues) {
     Page page = new Page();

@@ -1,0 +1,30 @@
+package lastinch.solver.decide;
+
+import lastinch.solver.material.Checks;
+
+/**
+ * What a caster wants of a pour.
+ *
+ * @param spare share of the heat that is to be left [-]
+ * @param sharpEdge whether the rim has to come out sharp as well
+ */
+public record Goal(double spare, boolean sharpEdge) {
+  public Goal {
+    Checks.within("spare", spare, 0.0, 1.0, "-");
+  }
+
+  /** So much heat to spare, whatever the rim looks like. */
+  public static Goal heat(double spare) {
+    return new Goal(spare, false);
+  }
+
+  /** Whether a run has it. */
+  public boolean isMetBy(Glance glance) {
+    return glance.fillsWith(spare) && !(sharpEdge && glance.edgesRounded());
+  }
+
+  /** Better is more: {@link Glance#goodness}, a rounded rim counting as a heat of its own. */
+  double goodness(Glance glance) {
+    return glance.goodness() - (sharpEdge && glance.edgesRounded() ? 1.0 : 0.0);
+  }
+}

@@ -1,0 +1,218 @@
+package lastinch.ui.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import lastinch.solver.decide.Bound;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.Room;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.LeverWords;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.Sentences;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+
+/**
+ * Room to move: blank where it stops short, dots where it fills with less than was asked, toned
+ * where it fills with that, strokes where laps stay plain; hatched beyond practice.
+ */
+final class RoomChart {
+  private static final double TALL = 500.0;
+  private static final double DOT_GAP = 8.0;
+  private static final double DOT = 1.6;
+  private static final double STROKE = 4.0;
+  private static final double CROSS = 8.0;
+  private static final Stroke SLIP = new BasicStroke(7f);
+  private static final Stroke DASHED =
+      new BasicStroke(
+          1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {6f, 4f}, 0f);
+
+  private final Room room;
+  private final Sentences sentences;
+  private final Figures figures;
+  private final LeverWords levers;
+
+  private RoomChart(Room room, Sentences sentences, Figures figures) {
+    this.room = room;
+    this.sentences = sentences;
+    this.figures = figures;
+    this.levers = new LeverWords(sentences, figures);
+  }
+
+  static Picture of(Room room, Sentences sentences, Figures figures) {
+    return new RoomChart(room, sentences, figures).draw();
+  }
+
+  private Picture draw() {
+    XYPlot plot =
+        Sheet.plot(axis(room.across(), room.acrossValues()), axis(room.up(), room.upValues()));
+    plot.addAnnotation(new Drawing(this::regions));
+    plot.addAnnotation(new Drawing(this::laps));
+    plot.addAnnotation(new Drawing(this::beyond));
+    plot.addAnnotation(new Drawing(this::lines));
+    plot.addAnnotation(new Drawing(this::here));
+    plot.setDomainGridlinesVisible(false);
+    plot.setRangeGridlinesVisible(false);
+    return new Picture(
+        sentences.say("room.chart.heading"),
+        sentences.say("room.chart.caption", "spare", figures.percent(room.spare())),
+        TALL,
+        Sheet.body(plot));
+  }
+
+  private NumberAxis axis(Lever lever, List<Double> values) {
+    double low = levers.number(lever, values.get(0));
+    double high = levers.number(lever, values.get(values.size() - 1));
+    String unit = levers.unit(lever);
+    String label =
+        unit.isEmpty()
+            ? levers.name(lever)
+            : sentences.say("room.chart.axis", "lever", levers.name(lever), "unit", unit);
+    return Sheet.axis(PlainLetters.of(label), low, high);
+  }
+
+  private double x(XYPlot plot, Rectangle2D area, double value) {
+    return Sheet.x(plot, area, levers.number(room.across(), value));
+  }
+
+  private double y(XYPlot plot, Rectangle2D area, double value) {
+    return Sheet.y(plot, area, levers.number(room.up(), value));
+  }
+
+  /** From values of the levers to the paper; both scales are straight. */
+  private AffineTransform onPaper(XYPlot plot, Rectangle2D area) {
+    double x0 = x(plot, area, 0.0);
+    double y0 = y(plot, area, 0.0);
+    double ax = room.acrossValues().get(room.acrossValues().size() - 1);
+    double ay = room.upValues().get(room.upValues().size() - 1);
+    double bx = room.acrossValues().get(0);
+    double by = room.upValues().get(0);
+    double sx = (x(plot, area, ax) - x(plot, area, bx)) / (ax - bx);
+    double sy = (y(plot, area, ay) - y(plot, area, by)) / (ay - by);
+    return new AffineTransform(sx, 0.0, 0.0, sy, x0, y0);
+  }
+
+  private void regions(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    AffineTransform paper = onPaper(plot, area);
+    Shape fills = paper.createTransformedShape(new RoomCells(room, Room.Parts.FILLS).region());
+    Shape spare = paper.createTransformedShape(new RoomCells(room, Room.Parts.SPARE).region());
+    dots(g, area, fills);
+    g.setPaint(Look.RULE);
+    g.fill(spare);
+  }
+
+  private static void dots(Graphics2D g, Rectangle2D area, Shape region) {
+    g.setPaint(Look.FAINT_INK);
+    for (double x = area.getMinX() + DOT_GAP / 2; x < area.getMaxX(); x += DOT_GAP) {
+      for (double y = area.getMinY() + DOT_GAP / 2; y < area.getMaxY(); y += DOT_GAP) {
+        if (region.contains(x, y)) {
+          g.fill(new Ellipse2D.Double(x - DOT / 2, y - DOT / 2, DOT, DOT));
+        }
+      }
+    }
+  }
+
+  private void laps(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    for (int row = 0; row < room.upValues().size(); row++) {
+      for (int column = 0; column < room.acrossValues().size(); column++) {
+        boolean laps =
+            room.at(column, row)
+                .filter(v -> v.filled() && v.worstLap() >= Glance.PLAIN_LAP)
+                .isPresent();
+        if (laps) {
+          double x = x(plot, area, room.acrossValues().get(column));
+          double y = y(plot, area, room.upValues().get(row));
+          Pens.line(
+              g,
+              new Line2D.Double(x - STROKE, y + STROKE, x + STROKE, y - STROKE),
+              Look.SECOND_INK,
+              Look.HATCH);
+        }
+      }
+    }
+  }
+
+  /** Hatches what lies beyond practice and says why. */
+  private void beyond(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    Bound left = room.across().practical().low();
+    Bound right = room.across().practical().high();
+    double from = Math.min(area.getMaxX(), Math.max(area.getMinX(), x(plot, area, left.value())));
+    double to = Math.min(area.getMaxX(), Math.max(area.getMinX(), x(plot, area, right.value())));
+    strip(g, area, area.getMinX(), area.getMinY(), from - area.getMinX(), area.getHeight(), left);
+    strip(g, area, to, area.getMinY(), area.getMaxX() - to, area.getHeight(), right);
+    Bound low = room.up().practical().low();
+    Bound high = room.up().practical().high();
+    double bottom = Math.min(area.getMaxY(), Math.max(area.getMinY(), y(plot, area, low.value())));
+    double top = Math.min(area.getMaxY(), Math.max(area.getMinY(), y(plot, area, high.value())));
+    strip(g, area, area.getMinX(), bottom, area.getWidth(), area.getMaxY() - bottom, low);
+    strip(g, area, area.getMinX(), area.getMinY(), area.getWidth(), top - area.getMinY(), high);
+  }
+
+  private void strip(
+      Graphics2D g, Rectangle2D area, double x, double y, double wide, double tall, Bound why) {
+    if (wide < 2.0 || tall < 2.0) {
+      return;
+    }
+    Rectangle2D strip = new Rectangle2D.Double(x, y, wide, tall);
+    Pens.hatch(g, strip, Look.INK);
+    Pens.words(
+        g,
+        area,
+        levers.reason(why),
+        Look.NAME,
+        Look.INK,
+        x + Math.min(12.0, wide / 4),
+        y + Math.min(tall / 2, 24.0));
+  }
+
+  private void lines(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    for (Room.Line line : room.lines()) {
+      Path2D path = new Path2D.Double();
+      for (int i = 0; i < line.across().size(); i++) {
+        double x = x(plot, area, line.across().get(i));
+        double y = y(plot, area, line.up().get(i));
+        if (i == 0) {
+          path.moveTo(x, y);
+        } else {
+          path.lineTo(x, y);
+        }
+      }
+      boolean fills = line.parts() == Room.Parts.FILLS;
+      Pens.line(g, path, Look.INK, fills ? Look.METAL : DASHED);
+    }
+  }
+
+  /** A cross where the plan stands; its arms are as long as the plan is unsure. */
+  private void here(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    double x = x(plot, area, room.across().now());
+    double y = y(plot, area, room.up().now());
+    if (!area.contains(x, y)) {
+      return;
+    }
+    double left = x(plot, area, room.across().nowLow());
+    double right = x(plot, area, room.across().nowHigh());
+    double low = y(plot, area, room.up().nowLow());
+    double high = y(plot, area, room.up().nowHigh());
+    Shape clip = g.getClip();
+    g.clip(area);
+    Shape across = new Line2D.Double(Math.min(left, x - CROSS), y, Math.max(right, x + CROSS), y);
+    Shape up = new Line2D.Double(x, Math.min(high, y - CROSS), x, Math.max(low, y + CROSS));
+    for (Shape arm : List.of(across, up)) {
+      Pens.line(g, arm, Look.PAPER, SLIP);
+    }
+    for (Shape arm : List.of(across, up)) {
+      Pens.line(g, arm, Look.INK, Look.MARK);
+    }
+    g.setClip(clip);
+    Pens.words(g, area, sentences.say("room.chart.here"), Look.LABEL, Look.INK, x + 12.0, y - 16.0);
+  }
+}

@@ -1,0 +1,101 @@
+package lastinch.ui.chart;
+
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Room;
+import lastinch.ui.words.Compared;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.GlanceWords;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Sentences;
+import org.jfree.chart.text.TextUtils;
+
+/** Charts of studies. */
+public final class StudyCharts {
+  private static final double LETTER = 22.0;
+
+  private final Sentences sentences;
+  private final Figures figures;
+
+  public StudyCharts(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+    // Otherwise words along an upright axis would be outlines, not text.
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
+  }
+
+  /** The map of room to move, {@code room}. */
+  public ChartFiles room(Plan plan, Room room) {
+    String answer =
+        sentences.say(
+            "room.chart.answer",
+            "outcome",
+            new GlanceWords(sentences, figures).outcome(room.plan()));
+    return new ChartFiles(
+        plan.title(),
+        PlainLetters.of(answer),
+        Map.of("room", RoomChart.of(room, sentences, figures)));
+  }
+
+  /** Fronts of several plans over each other, and the pieces under each other. */
+  public ChartFiles compared(Compared compared) {
+    List<String> names = new ArrayList<>();
+    for (Compared.Poured p : compared.plans()) {
+      names.add(p.letter() + ": " + p.plan().title());
+    }
+    Map<String, Picture> pictures = new LinkedHashMap<>();
+    pictures.put("fronts", ComparedFronts.of(compared, sentences, figures));
+    pictures.put("broken-out", brokenOut(compared));
+    return new ChartFiles(
+        sentences.say("compare.chart.title"), PlainLetters.of(String.join("   ", names)), pictures);
+  }
+
+  private Picture brokenOut(Compared compared) {
+    List<Picture> each = new ArrayList<>();
+    double tall = 0.0;
+    for (Compared.Poured p : compared.plans()) {
+      Picture picture = BrokenOutPicture.of(poured(p), sentences, figures);
+      each.add(picture);
+      tall += LETTER + picture.tall();
+    }
+    Picture.Body body =
+        (g, area) -> {
+          double top = area.getMinY();
+          for (int i = 0; i < each.size(); i++) {
+            g.setFont(Look.LABEL);
+            g.setPaint(Look.INK);
+            String letter = compared.plans().get(i).letter();
+            g.drawString(letter, (float) area.getMinX(), (float) (top + LETTER - 6.0));
+            double height = each.get(i).tall();
+            each.get(i)
+                .body()
+                .draw(
+                    g,
+                    new Rectangle2D.Double(area.getMinX(), top + LETTER, area.getWidth(), height));
+            g.setClip(null);
+            top += LETTER + height;
+          }
+        };
+    return new Picture(each.get(0).heading(), each.get(0).caption(), tall, body);
+  }
+
+  private static PouredPlan poured(Compared.Poured p) {
+    return new PouredPlan(
+        p.plan().pourCase(),
+        p.result(),
+        p.file(),
+        p.plan().digest(),
+        List.of(),
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalLong.empty());
+  }
+}

@@ -1,0 +1,92 @@
+package lastinch.ui.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Difference;
+import lastinch.solver.decide.Studies;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.RunObserver;
+import lastinch.ui.chart.StudyCharts;
+import lastinch.ui.json.CompareJson;
+import lastinch.ui.words.CompareText;
+import lastinch.ui.words.Compared;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch compare A B ...}. */
+@Command(name = "compare")
+final class CompareCommand extends StudyCommand {
+  private static final int FEWEST = 2;
+  private static final int MOST = 12;
+
+  @Parameters(paramLabel = "CASE", arity = "0..*", descriptionKey = "cases")
+  private List<Path> cases = List.of();
+
+  CompareCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    super(surroundings, workshop, sentences);
+  }
+
+  @Override
+  List<Path> files() {
+    return cases;
+  }
+
+  @Override
+  List<String> wrongWords() {
+    return cases.size() < FEWEST || cases.size() > MOST
+        ? List.of(sentences.say("compare.count", "count", Integer.toString(cases.size())))
+        : List.of();
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    List<Supplier<PourResult>> tasks = new ArrayList<>();
+    for (Plan plan : asked.plans()) {
+      tasks.add(() -> whole(plan));
+    }
+    List<Optional<PourResult>> results = studies.all(tasks);
+    List<Compared.Poured> poured = new ArrayList<>();
+    for (int i = 0; i < results.size(); i++) {
+      PourResult result = results.get(i).orElseThrow(Studies.Cancelled::new);
+      Plan plan = asked.plans().get(i);
+      poured.add(new Compared.Poured(letter(i), files().get(i).toString(), plan, result));
+    }
+    List<Difference> differences = new ArrayList<>();
+    for (int i = 1; i < poured.size(); i++) {
+      differences.add(
+          Difference.between(
+              studies, poured.get(0).plan().pourCase(), poured.get(i).plan().pourCase()));
+    }
+    Compared compared = new Compared(poured, differences, studies.runs());
+    CompareText text = new CompareText(sentences, asked.figures());
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    draw(files, new StudyCharts(sentences, asked.figures()).compared(compared));
+    return new Answer(
+        text.full(compared),
+        text.brief(compared),
+        CompareJson.of(compared),
+        files,
+        true,
+        poured.stream().noneMatch(p -> p.result().outcome() instanceof Outcome.BrokeDown));
+  }
+
+  private PourResult whole(Plan plan) {
+    PourResult result = workshop.pour(plan.pourCase(), RunObserver.NONE, () -> false);
+    if (result.outcome() instanceof Outcome.Cancelled) {
+      throw new Studies.Cancelled();
+    }
+    return result;
+  }
+
+  private static String letter(int number) {
+    return String.valueOf((char) ('A' + number));
+  }
+}

@@ -1,0 +1,104 @@
+package lastinch.ui.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.Quantity;
+import lastinch.cases.units.QuantityText;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Goal;
+import lastinch.solver.decide.Least;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.Levers;
+import lastinch.solver.decide.Studies;
+import lastinch.ui.json.LeastJson;
+import lastinch.ui.words.LeastText;
+import lastinch.ui.words.LeverWords;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch least CASE}. */
+@Command(name = "least")
+final class LeastCommand extends StudyCommand {
+  /** Heat to spare when nothing is asked for [-]; our own figure, no source. */
+  private static final double USUAL_SPARE = 0.20;
+
+  private static final double MOST_SPARE = 0.95;
+
+  @Parameters(paramLabel = "CASE", descriptionKey = "case")
+  private Path file;
+
+  @Option(names = "--spare", paramLabel = "20%", descriptionKey = "spare")
+  private Optional<String> spare = Optional.empty();
+
+  @Option(names = "--only", paramLabel = "LEVER", split = ",", descriptionKey = "only")
+  private List<String> only = List.of();
+
+  @Option(names = "--sharp", descriptionKey = "sharp")
+  private boolean sharp;
+
+  LeastCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    super(surroundings, workshop, sentences);
+  }
+
+  @Override
+  List<Path> files() {
+    return List.of(file);
+  }
+
+  @Override
+  List<String> wrongWords() {
+    return spare.isPresent() && share(spare.get()).isEmpty()
+        ? List.of(sentences.say("least.spare.wrong", "word", spare.get()))
+        : List.of();
+  }
+
+  /** A share typed with or without its sign, when it can be meant. */
+  static Optional<Double> share(String typed) {
+    String whole = typed.strip().endsWith("%") ? typed : typed + " %";
+    return QuantityText.quantity(whole, Dimension.SHARE)
+        .value()
+        .map(Quantity::si)
+        .filter(s -> s >= 0.0 && s <= MOST_SPARE);
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    LeverWords words = new LeverWords(sentences, asked.figures());
+    List<Lever> all = Levers.of(asked.plan().pourCase(), asked.owned());
+    double wanted =
+        spare
+            .flatMap(LeastCommand::share)
+            .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
+    Least least =
+        Least.of(studies, asked.plan().pourCase(), chosen(all, words), new Goal(wanted, sharp));
+    LeastText text = new LeastText(sentences, asked.figures());
+    return new Answer(
+        text.full(asked.plan(), file.toString(), least),
+        text.brief(least),
+        LeastJson.of(asked.plan(), file.toString(), least),
+        Map.of(),
+        least.whole(),
+        least.base().end() != Glance.End.BROKE_DOWN);
+  }
+
+  private List<Lever> chosen(List<Lever> all, LeverWords words) {
+    if (only.isEmpty()) {
+      return all;
+    }
+    List<Lever> chosen = new ArrayList<>();
+    List<String> wrong = new ArrayList<>();
+    for (String name : only) {
+      words.find(all, name).ifPresentOrElse(chosen::add, () -> wrong.add(words.unknown(all, name)));
+    }
+    if (!wrong.isEmpty()) {
+      throw new WrongWords(wrong);
+    }
+    return chosen;
+  }
+}

@@ -1,0 +1,281 @@
+package lastinch.ui.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.format.Problem;
+import lastinch.cases.plan.Materials;
+import lastinch.cases.plan.OwnedThings;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.plan.ReadResult;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.Owned;
+import lastinch.solver.decide.Pourer;
+import lastinch.solver.decide.Studies;
+import lastinch.solver.run.RunObserver;
+import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.json.ProblemsJson;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.ProblemText;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine.Option;
+
+/** What all commands share that make many runs of one plan or several. */
+abstract class StudyCommand implements Callable<Integer> {
+  private static final double NANOS = 1e9;
+  private static final String COMMAND_LINE = "command line";
+
+  final Surroundings surroundings;
+  final Workshop workshop;
+  final Sentences sentences;
+  final ProblemText problemText;
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
+  private String units = "mm";
+
+  @Option(names = "--quiet", descriptionKey = "quiet")
+  private boolean quiet;
+
+  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
+  private Optional<Path> materials = Optional.empty();
+
+  StudyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    this.surroundings = surroundings;
+    this.workshop = workshop;
+    this.sentences = sentences;
+    this.problemText = new ProblemText(sentences);
+  }
+
+  /** Case files asked about. */
+  abstract List<Path> files();
+
+  /** What is wrong with the words of the command itself, before any file is read. */
+  List<String> wrongWords() {
+    return List.of();
+  }
+
+  /**
+   * Finds the answer.
+   *
+   * @param asked plans and what there is to choose from
+   * @param studies makes the runs
+   * @throws WrongWords when the words of the command do not fit the plans
+   */
+  abstract Answer answer(Asked asked, Studies studies);
+
+  /**
+   * Plans and what there is to choose from.
+   *
+   * @param plans in the order asked
+   * @param figures units in which it is answered
+   * @param materials metals and moulds
+   */
+  record Asked(List<Plan> plans, Figures figures, Materials materials) {
+    Plan plan() {
+      return plans.get(0);
+    }
+
+    Owned owned() {
+      return OwnedThings.of(plan(), materials, figures.units());
+    }
+  }
+
+  /**
+   * An answer.
+   *
+   * @param text printed
+   * @param brief printed when asked to be quiet
+   * @param json for other programs
+   * @param files besides the answer's own, by name
+   * @param whole whether it was not stopped before its end
+   * @param solved false when the plan itself broke down
+   */
+  record Answer(
+      List<String> text,
+      List<String> brief,
+      String json,
+      Map<String, OutFolder.Content> files,
+      boolean whole,
+      boolean solved) {}
+
+  /** Words of the command that do not fit. */
+  static final class WrongWords extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final transient List<String> said;
+
+    WrongWords(List<String> said) {
+      super(String.join(" ", said), null, false, false);
+      this.said = List.copyOf(said);
+    }
+  }
+
+  @Override
+  public Integer call() {
+    List<String> wrong = new ArrayList<>(wrongWords());
+    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    if (chosen.isEmpty()) {
+      wrong.add(sentences.say("cli.units", "word", units));
+    }
+    if (!wrong.isEmpty()) {
+      return refuse(wrong);
+    }
+    List<Plan> plans = new ArrayList<>();
+    Map<Path, List<Problem>> problems = new LinkedHashMap<>();
+    for (Path file : files()) {
+      ReadResult read = workshop.read(file, materials);
+      if (read instanceof ReadResult.Unsound unsound) {
+        problems.put(file, unsound.problems());
+      } else {
+        plans.add(((ReadResult.Sound) read).plan());
+      }
+    }
+    if (!problems.isEmpty()) {
+      return unsound(problems);
+    }
+    for (int i = 0; i < plans.size(); i++) {
+      if (!plans.get(i).needs().isEmpty()) {
+        return unsupported(files().get(i), plans.get(i).needs());
+      }
+    }
+    try {
+      return study(plans, new Figures(chosen.orElseThrow()));
+    } catch (WrongWords e) {
+      return refuse(e.said);
+    } catch (OutFolder.Unwritable e) {
+      surroundings.complain(e.lines(problemText));
+      return Exit.BAD_INPUT;
+    }
+  }
+
+  private int study(List<Plan> plans, Figures figures) {
+    Materials known = new CatalogueMaterials(workshop.shelf(materials).catalogue());
+    Asked asked = new Asked(plans, figures, known);
+    long start = System.nanoTime();
+    Optional<OutFolder> folder = out.map(OutFolder::prepare);
+    try (Stopper stopper = Stopper.listening();
+        Progress progress = new Progress(surroundings, sentences.say("cli.study.progress"));
+        Studies studies =
+            new Studies(
+                Pourer.of((job, stop) -> workshop.pour(job, RunObserver.NONE, stop)),
+                Runtime.getRuntime().availableProcessors(),
+                watch(progress),
+                stopper::stopRequested)) {
+      Answer answer;
+      try {
+        answer = answer(asked, studies);
+      } catch (Studies.Cancelled e) {
+        return Exit.CANCELLED;
+      }
+      progress.hide();
+      boolean said = print(answer, (System.nanoTime() - start) / NANOS, studies.runs());
+      if (folder.isPresent() && answer.whole() && !stopper.stopRequested()) {
+        write(answer, folder.get());
+      }
+      if (!answer.whole() || stopper.stopRequested()) {
+        return Exit.CANCELLED;
+      }
+      if (!said) {
+        surroundings.complain(problemText.sentence("cli.cannot.print"));
+        return Exit.BAD_INPUT;
+      }
+      return answer.solved() ? Exit.SOLVED : Exit.BROKE_DOWN;
+    } finally {
+      folder.ifPresent(OutFolder::close);
+    }
+  }
+
+  /** Adds every chart as PNG and SVG. */
+  static void draw(Map<String, OutFolder.Content> files, ChartFiles charts) {
+    for (String name : charts.names()) {
+      files.put(name + ".png", f -> charts.png(name, f));
+      files.put(name + ".svg", f -> charts.svg(name, f));
+    }
+  }
+
+  private Studies.Watch watch(Progress progress) {
+    return surroundings.terminal() && !json && !quiet
+        ? (done, expected) -> progress.reached((double) done / expected)
+        : Studies.Watch.NONE;
+  }
+
+  private boolean print(Answer answer, double seconds, int runs) {
+    if (json) {
+      surroundings.out().println(answer.json());
+    } else if (quiet) {
+      surroundings.print(answer.brief());
+    } else {
+      surroundings.print(answer.text());
+      surroundings.print(
+          problemText.sentence(
+              "study.solved",
+              "runs",
+              Integer.toString(runs),
+              "seconds",
+              new Figures(DisplayUnits.METRIC).seconds(seconds)));
+    }
+    return !surroundings.out().checkError();
+  }
+
+  private void write(Answer answer, OutFolder folder) {
+    folder.add("answer.txt", f -> Files.write(f, answer.text(), StandardCharsets.US_ASCII));
+    folder.add(
+        "answer.json", f -> Files.writeString(f, answer.json() + "\n", StandardCharsets.US_ASCII));
+    answer.files().forEach(folder::add);
+    List<String> names = folder.finish();
+    if (!json && !quiet) {
+      surroundings.print(
+          problemText.sentence(
+              "cli.written",
+              "folder",
+              out.map(Path::toString).orElse(""),
+              "files",
+              String.join(", ", names)));
+    }
+  }
+
+  private int unsound(Map<Path, List<Problem>> problems) {
+    if (json) {
+      List<Problem> all = new ArrayList<>();
+      problems.values().forEach(all::addAll);
+      String names = String.join(", ", problems.keySet().stream().map(Path::toString).toList());
+      surroundings.out().println(ProblemsJson.of(names, all, List.of()));
+    } else {
+      problems.forEach(
+          (file, list) -> surroundings.complain(problemText.problems(file.toString(), list)));
+    }
+    return Exit.BAD_INPUT;
+  }
+
+  private int unsupported(Path file, List<UnsupportedCase.Need> needs) {
+    if (json) {
+      surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
+    } else {
+      surroundings.complain(problemText.unsupported(file.toString(), needs));
+    }
+    return Exit.BAD_INPUT;
+  }
+
+  private int refuse(List<String> said) {
+    if (json) {
+      List<Problem> all = said.stream().map(s -> Problem.ofFile(COMMAND_LINE, s)).toList();
+      surroundings.out().println(ProblemsJson.of(COMMAND_LINE, all, List.of()));
+    } else {
+      said.forEach(s -> surroundings.complain(problemText.plain(s)));
+    }
+    return Exit.BAD_INPUT;
+  }
+}

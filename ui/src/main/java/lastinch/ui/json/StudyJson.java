@@ -1,0 +1,89 @@
+package lastinch.ui.json;
+
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.LeverUnit;
+
+/** Parts that the answers of all studies have in common. Units stand in the values' own objects. */
+final class StudyJson {
+  static final int DIGITS = 6;
+  private static final double MILLI = 1e3;
+  private static final double DEGREE = Math.PI / 180;
+
+  private StudyJson() {}
+
+  /** What came of a run, into an object that is open. */
+  static JsonText glance(JsonText json, Glance g) {
+    json.put("end", ResultJson.camel(g.end())).put("mark", ResultJson.camel(g.mark()));
+    if (!g.answered()) {
+      return json;
+    }
+    json.put("heat_percent", 100.0 * g.heat(), DIGITS)
+        .put("reach_mm", MILLI * g.reach(), DIGITS)
+        .put("missing_mm", MILLI * g.missing(), DIGITS)
+        .put("margin", g.signed(), DIGITS)
+        .put("time_s", g.time(), DIGITS)
+        .put("worstLap", g.worstLap(), DIGITS)
+        .put("gate_m_per_s", g.gateSpeed(), DIGITS)
+        .put("edgesRounded", g.edgesRounded())
+        .put("heldBackBy", ResultJson.camel(g.limitedBy()));
+    if (g.meeting().isPresent()) {
+      json.put("meeting", ResultJson.camel(g.meeting().get()));
+    } else {
+      json.nothing("meeting");
+    }
+    if (g.reason().isPresent()) {
+      json.put("reason", ResultJson.camel(g.reason().get()));
+    } else {
+      json.nothing("reason");
+    }
+    return json;
+  }
+
+  /** Which lever, into an object that is open. */
+  static JsonText lever(JsonText json, Lever lever) {
+    json.put("lever", lever.key());
+    if (lever.part().isEmpty()) {
+      json.nothing("part");
+    } else {
+      json.put("part", lever.part());
+    }
+    return json.put("unit", unit(lever));
+  }
+
+  /** A value of a lever in the unit that {@link #lever} names; a choice by its name. */
+  static JsonText value(JsonText json, String key, Lever lever, double value) {
+    return lever.unit() == LeverUnit.CHOICE
+        ? json.put(key, lever.choices().get((int) value))
+        : json.put(key, number(lever, value), DIGITS);
+  }
+
+  static double number(Lever lever, double value) {
+    return switch (lever.unit()) {
+      case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
+      case LENGTH, LENGTH_CHANGE -> MILLI * value;
+      case ANGLE -> value / DEGREE;
+      case VOLUME -> 1e6 * value;
+      case SHARE -> 100.0 * value;
+      case TIME, MASS, MASS_RATE, HEAT_PULL, COUNT, CHOICE -> value;
+    };
+  }
+
+  static String unit(Lever lever) {
+    return switch (lever.unit()) {
+      case HEAT -> "degC";
+      case TIME -> "s";
+      case LENGTH, LENGTH_CHANGE -> "mm";
+      case MASS -> "kg";
+      case MASS_RATE -> "kg/s";
+      case VOLUME -> "cm3";
+      case ANGLE -> "deg";
+      case HEAT_PULL -> "W/m2K";
+      case SHARE -> "%";
+      case COUNT -> "number";
+      case CHOICE -> "choice";
+    };
+  }
+}

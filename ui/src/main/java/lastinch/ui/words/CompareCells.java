@@ -1,0 +1,170 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.Finding;
+import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.LapStretch;
+import lastinch.solver.result.Meeting;
+import lastinch.solver.result.PassageRecord;
+import lastinch.ui.words.Compared.Poured;
+
+/** What came of a plan, row by row of a comparison. */
+final class CompareCells {
+  /** A gate that brings less than this share of the metal loafs [-]; our own figure. */
+  private static final double LOAFS = 0.10;
+
+  private final Sentences sentences;
+  private final Figures figures;
+
+  CompareCells(Sentences sentences, Figures figures) {
+    this.sentences = sentences;
+    this.figures = figures;
+  }
+
+  /** Rows in the order printed. */
+  enum Row {
+    RESULT,
+    HEAT,
+    TIP,
+    COLDEST,
+    EDGE,
+    MEETS,
+    LAPS,
+    NOISE,
+    LOAFS,
+    HELD,
+    MELTED
+  }
+
+  String cell(Row row, Poured p) {
+    Glance glance = p.glance();
+    if (!glance.answered() && row != Row.RESULT && row != Row.MELTED) {
+      return "-";
+    }
+    return switch (row) {
+      case RESULT -> result(p, glance);
+      case HEAT ->
+          glance.filled()
+              ? figures.percent(glance.heat())
+              : sentences.say("compare.heat.none", "missing", figures.ruler(glance.missing()));
+      case TIP ->
+          glance.filled()
+              ? figures.seconds(p.result().outcome().time())
+              : sentences.say("compare.tip.never");
+      case COLDEST -> coldest(p);
+      case EDGE -> edge(p);
+      case MEETS -> meets(p);
+      case LAPS -> laps(p);
+      case NOISE -> noise(p, glance);
+      case LOAFS -> loafing(p).isEmpty() ? "-" : String.join(", ", loafing(p));
+      case HELD -> sentences.say("compare.held." + Reasons.key(glance.limitedBy()));
+      case MELTED -> figures.mass(p.plan().pourCase().metal().melted());
+    };
+  }
+
+  private String result(Poured p, Glance glance) {
+    return switch (glance.end()) {
+      case FILLED ->
+          sentences.say(
+              glance.edgesRounded()
+                  ? "compare.result.edges"
+                  : glance.heat() < Glance.JUST ? "compare.result.just" : "compare.result.fills");
+      case STOPPED ->
+          sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
+      case BROKE_DOWN -> sentences.say("compare.result.brokeDown");
+      case NOT_THERE -> sentences.say("compare.result.notThere");
+    };
+  }
+
+  /** Coldest leading metal on arrival in the piece, and where. */
+  private String coldest(Poured p) {
+    double least = Double.POSITIVE_INFINITY;
+    double at = 0.0;
+    for (PassageRecord c : p.result().passages()) {
+      for (int i = 0; c.role() == PassageRecord.Role.PIECE && i < c.size(); i++) {
+        if (Double.isFinite(c.arrivalTime(i)) && c.arrivalTemperature(i) < least) {
+          least = c.arrivalTemperature(i);
+          at = c.start() + c.at(i);
+        }
+      }
+    }
+    return Double.isFinite(least)
+        ? sentences.say("compare.coldest", "heat", figures.heat(least), "place", figures.ruler(at))
+        : "-";
+  }
+
+  private String edge(Poured p) {
+    List<EdgeStretch> rounded =
+        p.result().edges().stream().filter(e -> e.state() == EdgeStretch.State.ROUNDED).toList();
+    if (rounded.isEmpty()) {
+      return sentences.say(p.result().edges().isEmpty() ? "compare.none" : "compare.edge.sharp");
+    }
+    return sentences.say(
+        rounded.size() == 1 ? "edge.rounded" : "compare.edge.places",
+        "from",
+        figures.rulerBare(rounded.get(0).from()),
+        "to",
+        figures.ruler(rounded.get(rounded.size() - 1).to()));
+  }
+
+  private String meets(Poured p) {
+    List<String> parts = new ArrayList<>();
+    for (Meeting m : p.result().meetings()) {
+      parts.add(
+          sentences.say(
+              "compare.meets." + Reasons.key(m.kind()), "place", figures.ruler(ruler(p, m))));
+    }
+    return parts.isEmpty() ? "-" : String.join(", ", parts);
+  }
+
+  private static double ruler(Poured p, Meeting m) {
+    return p.result().passages().stream()
+        .filter(c -> c.name().equals(m.passage()))
+        .mapToDouble(c -> c.start() + m.at())
+        .findFirst()
+        .orElse(m.at());
+  }
+
+  private String laps(Poured p) {
+    OptionalDouble plain = OptionalDouble.empty();
+    boolean faint = false;
+    for (LapStretch lap : p.result().laps()) {
+      faint = true;
+      if (lap.worstIndex() >= Glance.PLAIN_LAP && plain.isEmpty()) {
+        plain = OptionalDouble.of(lap.from());
+      }
+    }
+    if (plain.isPresent()) {
+      return sentences.say("compare.laps.plain", "from", figures.ruler(plain.getAsDouble()));
+    }
+    return sentences.say(faint ? "compare.laps.faint" : "compare.none");
+  }
+
+  private String noise(Poured p, Glance glance) {
+    if (p.result().gates().isEmpty()) {
+      return glance.findings().contains(Finding.Kind.FALLS)
+          ? sentences.say("compare.noise.falls")
+          : "-";
+    }
+    boolean loud = glance.findings().contains(Finding.Kind.GATE_SPLASHES);
+    return sentences.say(
+        loud ? "compare.noise.loud" : "compare.noise.quiet",
+        "speed",
+        figures.speed(glance.gateSpeed()));
+  }
+
+  /** Gates that bring hardly any of the metal. */
+  static List<String> loafing(Poured p) {
+    List<String> names = new ArrayList<>();
+    for (GateRecord gate : p.result().gates()) {
+      if (p.result().gates().size() > 1 && gate.share() < LOAFS) {
+        names.add(gate.name());
+      }
+    }
+    return names;
+  }
+}

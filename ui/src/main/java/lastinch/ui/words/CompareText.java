@@ -1,0 +1,224 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import lastinch.solver.decide.Difference;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.LookOut;
+import lastinch.ui.words.Compared.Poured;
+
+/** The printed comparison of plans: what differs, what came of it, what made the difference. */
+public final class CompareText {
+  private static final int LABEL = 21;
+  private static final int NARROWEST = 18;
+
+  private final Sentences sentences;
+  private final Figures figures;
+  private final GlanceWords glances;
+  private final CompareCells cells;
+
+  public CompareText(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+    this.glances = new GlanceWords(sentences, figures);
+    this.cells = new CompareCells(sentences, figures);
+  }
+
+  /** The whole answer, line by line. */
+  public List<String> full(Compared compared) {
+    Page page = new Page();
+    page.line(sentences.say("compare.title", "count", Integer.toString(compared.plans().size())));
+    for (Poured p : compared.plans()) {
+      page.wrapped(
+          " " + p.letter() + "  ",
+          "    ",
+          sentences.say("compare.plan", "title", p.plan().title(), "file", p.file()));
+    }
+    int most = (Page.WIDTH - LABEL) / NARROWEST;
+    for (int from = 0; from < compared.plans().size(); from += most) {
+      table(page, compared, from, Math.min(compared.plans().size(), from + most));
+    }
+    page.blank();
+    page.line(sentences.say("compare.difference"));
+    difference(page, compared);
+    page.blank();
+    pick(page, compared);
+    page.blank();
+    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    return PlainLetters.all(page.lines());
+  }
+
+  /** The pick alone. */
+  public List<String> brief(Compared compared) {
+    Page page = new Page();
+    pick(page, compared);
+    return PlainLetters.all(page.lines());
+  }
+
+  private void table(Page page, Compared compared, int from, int to) {
+    List<Poured> plans = compared.plans().subList(from, to);
+    int wide = (Page.WIDTH - LABEL) / plans.size();
+    page.blank();
+    row(page, "", wide, plans.stream().map(Poured::letter).toList());
+    for (Map.Entry<String, List<Optional<String>>> word : compared.differing().entrySet()) {
+      row(
+          page,
+          shortened(word.getKey()),
+          wide,
+          word.getValue().subList(from, to).stream().map(v -> v.orElse("-")).toList());
+    }
+    page.line(" " + "-".repeat(Page.WIDTH - 1));
+    for (CompareCells.Row row : CompareCells.Row.values()) {
+      Function<Poured, String> cell = p -> cells.cell(row, p);
+      row(
+          page,
+          sentences.say("compare.row." + row.name()),
+          wide,
+          plans.stream().map(cell).toList());
+    }
+  }
+
+  /** A row whose cells may be broken into several lines. */
+  private static void row(Page page, String label, int wide, List<String> texts) {
+    List<List<String>> broken = new ArrayList<>();
+    int tall = 1;
+    for (String text : texts) {
+      List<String> lines = broken(text, wide - 2);
+      broken.add(lines);
+      tall = Math.max(tall, lines.size());
+    }
+    List<String> labels = broken(label, LABEL - 2);
+    tall = Math.max(tall, labels.size());
+    for (int i = 0; i < tall; i++) {
+      StringBuilder line = new StringBuilder();
+      line.append(Page.pad(" " + (i < labels.size() ? labels.get(i) : ""), LABEL));
+      for (List<String> cell : broken) {
+        line.append(Page.pad(i < cell.size() ? cell.get(i) : "", wide));
+      }
+      page.line(line.toString());
+    }
+  }
+
+  private static List<String> broken(String text, int wide) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ", -1)) {
+      if (line.length() > 0 && line.length() + 1 + word.length() > wide) {
+        lines.add(line.toString());
+        line = new StringBuilder();
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+      while (line.length() > wide) {
+        lines.add(line.substring(0, wide));
+        line.delete(0, wide);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  /** {@code gating/gates/end gate/wide} as {@code end gate wide}. */
+  private static String shortened(String path) {
+    String[] words = path.split("/", -1);
+    int last = words.length - 1;
+    return last <= 1 ? words[last] : words[last - 1] + " " + words[last];
+  }
+
+  private void difference(Page page, Compared compared) {
+    String a = compared.plans().get(0).letter();
+    for (int i = 0; i < compared.differences().size(); i++) {
+      String b = compared.plans().get(i + 1).letter();
+      Difference d = compared.differences().get(i);
+      String lead = " ";
+      for (String sentence : sentencesOf(a, b, d)) {
+        page.wrapped(lead, lead + "  ", sentence);
+        lead = "   ";
+      }
+    }
+  }
+
+  private List<String> sentencesOf(String a, String b, Difference d) {
+    List<String> all = new ArrayList<>();
+    all.add(
+        sentences.say(
+            "compare.ends",
+            "a",
+            a,
+            "b",
+            b,
+            "first",
+            glances.outcome(d.first()),
+            "second",
+            glances.outcome(d.second())));
+    if (d.swaps().isEmpty()) {
+      all.add(sentences.say("compare.same", "a", a, "b", b));
+      return all;
+    }
+    Difference.Swap heaviest = d.swaps().get(0);
+    all.add(
+        sentences.say(
+            "compare.kind." + d.kind().name(), "a", a, "b", b, "part", part(heaviest.key())));
+    if (d.kind() == Difference.Kind.ALIKE) {
+      return all;
+    }
+    List<String> nothing = new ArrayList<>();
+    for (Difference.Swap swap : d.swaps()) {
+      boolean counts =
+          Math.abs(d.gain(swap)) >= Difference.WORTH
+              || Math.abs(d.loss(swap)) >= Difference.WORTH
+              || !swap.taken().answered();
+      if (counts) {
+        all.add(
+            sentences.say(
+                "compare.swap",
+                "a",
+                a,
+                "b",
+                b,
+                "part",
+                part(swap.key()),
+                "taken",
+                glances.outcome(swap.taken()),
+                "givenBack",
+                glances.outcome(swap.givenBack())));
+      } else {
+        nothing.add(part(swap.key()));
+      }
+    }
+    if (!nothing.isEmpty()) {
+      all.add(sentences.say("compare.nothing", "parts", String.join(", ", nothing)));
+    }
+    return all;
+  }
+
+  private String part(String key) {
+    return sentences.say("part." + key);
+  }
+
+  private void pick(Page page, Compared compared) {
+    Optional<Poured> pick = compared.pick();
+    if (pick.isEmpty()) {
+      page.paragraph(sentences.say("compare.pick.none"));
+      page.line("  " + sentences.say("compare.pick.none.command", "file", nearest(compared)));
+      return;
+    }
+    Glance glance = pick.get().glance();
+    String look = new LeverWords(sentences, figures).lookOuts(LookOut.of(glance));
+    page.paragraph(
+        sentences.say(
+                "compare.pick", "letter", pick.get().letter(), "outcome", glances.outcome(glance))
+            + (look.isEmpty() ? "" : " " + sentences.say("compare.pick.look", "what", look)));
+  }
+
+  private static String nearest(Compared compared) {
+    return compared.plans().stream()
+        .max(Comparator.comparingDouble(p -> p.glance().goodness()))
+        .map(Poured::file)
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,49 @@
+package lastinch.ui.words;
+
+import java.util.Objects;
+import lastinch.solver.decide.Glance;
+
+/** What came of a run, in few words. */
+public final class GlanceWords {
+  private final Sentences sentences;
+  private final Figures figures;
+
+  public GlanceWords(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+  }
+
+  /** Half a sentence: it fills with 20 % of the heat to spare. */
+  public String outcome(Glance glance) {
+    return switch (glance.end()) {
+      case FILLED -> sentences.say("glance.fills", "heat", figures.percent(glance.heat()));
+      case STOPPED ->
+          figures.vanishes(glance.reach())
+              ? sentences.say("glance.stops.before")
+              : sentences.say("glance.stops", "missing", figures.ruler(glance.missing()));
+      case BROKE_DOWN -> sentences.say("glance.brokeDown");
+      case NOT_THERE -> sentences.say("glance.notThere");
+    };
+  }
+
+  /** The same for a run that has less than was asked for, though it rounds to that. */
+  public String brief(Glance glance, double asked) {
+    boolean looksEnough =
+        glance.filled()
+            && glance.heat() < asked
+            && figures.percent(glance.heat()).equals(figures.percent(asked));
+    return looksEnough
+        ? sentences.say("glance.brief.under", "heat", figures.percent(asked))
+        : brief(glance);
+  }
+
+  /** For a table: heat to spare, or how much is missing. */
+  public String brief(Glance glance) {
+    return switch (glance.end()) {
+      case FILLED -> figures.percent(glance.heat());
+      case STOPPED ->
+          sentences.say("glance.brief.stops", "missing", figures.ruler(glance.missing()));
+      case BROKE_DOWN, NOT_THERE -> sentences.say("glance.brief.none");
+    };
+  }
+}

@@ -1,0 +1,345 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Least;
+import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.decide.LeverAnswer.Kind;
+import lastinch.solver.decide.LeverUnit;
+import lastinch.solver.decide.PairAnswer;
+import lastinch.solver.result.FlowLimit;
+
+/** The printed answer to: what is the smallest change that fills? */
+public final class LeastText {
+  private static final int MOVE = 35;
+  private static final int FILLS = 11;
+  private static final int SHORT = 20;
+  private static final int NUMBER = 4;
+  private static final String INDENT = "    ";
+
+  private final Sentences sentences;
+  private final Figures figures;
+  private final LeverWords levers;
+  private final GlanceWords glances;
+
+  public LeastText(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+    this.levers = new LeverWords(sentences, figures);
+    this.glances = new GlanceWords(sentences, figures);
+  }
+
+  /** The whole answer, line by line. */
+  public List<String> full(Plan plan, String file, Least least) {
+    Page page = new Page();
+    page.line(sentences.say(least.already() ? "slip.title" : "least.title", "title", plan.title()));
+    page.paragraph(
+        sentences.say(
+            "least.base", "outcome", glances.outcome(least.base()), "asked", asked(least)));
+    page.paragraph(sentences.say("least.tried"));
+    if (!least.whole()) {
+      page.paragraph(sentences.say("study.notWhole"));
+    }
+    page.blank();
+    if (least.already()) {
+      slips(page, least);
+    } else {
+      enough(page, least);
+      notEnough(page, least);
+      pairs(page, least);
+      pick(page, least);
+    }
+    noHelp(page, least);
+    noAnswer(page, least);
+    page.blank();
+    next(page, file, least);
+    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    return PlainLetters.all(page.lines());
+  }
+
+  private String asked(Least least) {
+    return sentences.say(
+        least.goal().sharpEdge() ? "least.asked.sharp" : "least.asked",
+        "spare",
+        figures.percent(least.goal().spare()));
+  }
+
+  /** The pick alone. */
+  public List<String> brief(Least least) {
+    Page page = new Page();
+    if (least.already()) {
+      page.paragraph(sentences.say("slip.brief", "asked", asked(least)));
+    } else {
+      pick(page, least);
+    }
+    return PlainLetters.all(page.lines());
+  }
+
+  private static List<LeverAnswer> of(Least least, Kind kind) {
+    return least.answers().stream().filter(a -> a.kind() == kind).toList();
+  }
+
+  private void head(Page page, String move, String fills, String shorter, String stops) {
+    page.line(
+        " "
+            + Page.pad(sentences.say(move), NUMBER + MOVE - 1)
+            + Page.pad(sentences.say(fills), FILLS)
+            + Page.pad(sentences.say(shorter), SHORT)
+            + sentences.say(stops));
+  }
+
+  private void enough(Page page, Least least) {
+    List<LeverAnswer> answers = of(least, Kind.ENOUGH);
+    if (answers.isEmpty()) {
+      return;
+    }
+    head(page, "least.head.one", "least.head.fills", "least.head.short", "least.head.stops");
+    int number = 1;
+    for (LeverAnswer a : answers) {
+      row(page, least, number++, a, a.at().orElseThrow().glance(), a.at().orElseThrow().value());
+      String tool = tool(a);
+      String look = levers.lookOuts(a.lookOuts());
+      if (!tool.isEmpty()) {
+        page.wrapped(INDENT, INDENT + "  ", tool);
+      }
+      if (!look.isEmpty()) {
+        page.wrapped(INDENT, INDENT + "  ", sentences.say("least.lookOut", "what", look));
+      }
+      String note = "least.note." + a.lever().key();
+      if (sentences.has(note)) {
+        page.wrapped(INDENT, INDENT + "  ", sentences.say(note));
+      }
+    }
+    sharp(page, least, answers);
+    page.blank();
+  }
+
+  /** Which answers leave the rim sharp, when not all do. */
+  private void sharp(Page page, Least least, List<LeverAnswer> answers) {
+    List<String> sharp = new ArrayList<>();
+    for (int i = 0; i < answers.size(); i++) {
+      if (!answers.get(i).chosen().orElseThrow().glance().edgesRounded()) {
+        sharp.add(Integer.toString(i + 1));
+      }
+    }
+    if (least.goal().sharpEdge() || sharp.size() == answers.size()) {
+      return;
+    }
+    page.paragraph(
+        sharp.isEmpty()
+            ? sentences.say("least.sharp.none")
+            : sentences.say("least.sharp.some", "numbers", String.join(", ", sharp)));
+  }
+
+  private String tool(LeverAnswer a) {
+    if (a.withTool().isPresent()) {
+      return sentences.say(
+          "least.tool.owned",
+          "value",
+          levers.value(a.lever(), a.withTool().get().value()),
+          "outcome",
+          glances.outcome(a.withTool().get().glance()));
+    }
+    return a.lever().owned().isEmpty() ? "" : sentences.say("least.tool.make");
+  }
+
+  private void row(Page page, Least least, int number, LeverAnswer a, Glance glance, double value) {
+    String move = levers.move(a.lever(), value) + "  " + levers.fromTo(a.lever(), value);
+    String shorter =
+        a.justShort()
+            .map(t -> levers.value(a.lever(), t.value()) + ": " + shortOf(least, t.glance()))
+            .orElse("-");
+    String stops = a.stopsAt().map(t -> levers.value(a.lever(), t.value())).orElse("-");
+    String first = " " + Page.pad(Integer.toString(number), NUMBER - 1);
+    String rest = Page.pad(glances.brief(glance), FILLS) + Page.pad(shorter, SHORT) + stops;
+    if (move.length() >= MOVE) {
+      page.line(first + move);
+      page.line(" ".repeat(NUMBER + MOVE) + rest);
+    } else {
+      page.line(first + Page.pad(move, MOVE) + rest);
+    }
+  }
+
+  private String shortOf(Least least, Glance glance) {
+    return least.goal().sharpEdge() && glance.fillsWith(least.goal().spare())
+        ? sentences.say("glance.brief.rounded")
+        : glances.brief(glance, least.goal().spare());
+  }
+
+  private void slips(Page page, Least least) {
+    List<LeverAnswer> answers = of(least, Kind.MAY_SLIP);
+    if (!answers.isEmpty()) {
+      head(page, "slip.head.one", "slip.head.fills", "slip.head.short", "slip.head.stops");
+      int number = 1;
+      for (LeverAnswer a : answers) {
+        row(page, least, number++, a, a.at().orElseThrow().glance(), a.at().orElseThrow().value());
+      }
+      page.blank();
+    }
+    List<LeverAnswer> holds = of(least, Kind.HOLDS);
+    if (!holds.isEmpty()) {
+      page.paragraph(
+          sentences.say(
+              "slip.holds",
+              "levers",
+              String.join("; ", holds.stream().map(this::reachOf).toList())));
+    }
+  }
+
+  /** A lever with the values between which it was tried. */
+  private String reachOf(LeverAnswer a) {
+    return sentences.say(
+        "slip.reach",
+        "lever",
+        levers.name(a.lever()),
+        "low",
+        levers.value(a.lever(), a.tried().get(0).value()),
+        "high",
+        levers.value(a.lever(), a.tried().get(a.tried().size() - 1).value()));
+  }
+
+  private String names(List<LeverAnswer> answers) {
+    return String.join(", ", answers.stream().map(a -> levers.name(a.lever())).toList());
+  }
+
+  private void notEnough(Page page, Least least) {
+    List<LeverAnswer> answers = of(least, Kind.NOT_ENOUGH);
+    if (answers.isEmpty()) {
+      return;
+    }
+    page.line(sentences.say(of(least, Kind.ENOUGH).isEmpty() ? "least.none" : "least.notAlone"));
+    for (LeverAnswer a : answers) {
+      String text =
+          sentences.say(a.end().isPresent() ? "least.best.end" : "least.best", pairsOf(a));
+      page.wrapped("   ", "     ", text);
+    }
+    page.blank();
+  }
+
+  private String[] pairsOf(LeverAnswer a) {
+    List<String> all =
+        new ArrayList<>(
+            List.of(
+                "move",
+                levers.move(a.lever(), a.best().value()),
+                "value",
+                levers.value(a.lever(), a.best().value()),
+                "outcome",
+                glances.outcome(a.best().glance())));
+    a.end().ifPresent(end -> all.addAll(List.of("reason", levers.reason(end))));
+    return all.toArray(new String[0]);
+  }
+
+  private void pairs(Page page, Least least) {
+    if (least.pairs().isEmpty()) {
+      return;
+    }
+    page.line(sentences.say("least.pairs"));
+    for (PairAnswer pair : least.pairs()) {
+      String look = levers.lookOuts(pair.lookOuts());
+      String text =
+          sentences.say(
+              "least.pair",
+              "first",
+              levers.move(pair.first(), pair.firstValue())
+                  + " "
+                  + levers.fromTo(pair.first(), pair.firstValue()),
+              "second",
+              levers.move(pair.second(), pair.secondValue())
+                  + " "
+                  + levers.fromTo(pair.second(), pair.secondValue()),
+              "outcome",
+              glances.brief(pair.glance()),
+              "shortFirst",
+              levers.value(pair.first(), pair.shortFirst()),
+              "shortSecond",
+              levers.value(pair.second(), pair.shortSecond()),
+              "short",
+              shortOf(least, pair.justShort()));
+      page.wrapped("   ", "     ", text);
+      if (!look.isEmpty()) {
+        page.wrapped("     ", "       ", sentences.say("least.lookOut", "what", look));
+      }
+    }
+    page.blank();
+  }
+
+  private void pick(Page page, Least least) {
+    Optional<Least.Pick> pick = least.pick();
+    if (pick.isEmpty()) {
+      page.paragraph(sentences.say("least.pick.none"));
+      return;
+    }
+    String what =
+        pick.get()
+            .answer()
+            .map(
+                a ->
+                    levers.move(a.lever(), a.chosen().orElseThrow().value())
+                        + ", "
+                        + levers.fromTo(a.lever(), a.chosen().orElseThrow().value()))
+            .orElseGet(() -> both(pick.get().pair().orElseThrow()));
+    page.paragraph(
+        sentences.say("least.pick", "what", what)
+            + " "
+            + sentences.say("least.because." + pick.get().because().name()));
+  }
+
+  private String both(PairAnswer pair) {
+    return sentences.say(
+        "list.and",
+        "first",
+        levers.move(pair.first(), pair.firstValue())
+            + ", "
+            + levers.fromTo(pair.first(), pair.firstValue()),
+        "last",
+        levers.move(pair.second(), pair.secondValue())
+            + ", "
+            + levers.fromTo(pair.second(), pair.secondValue()));
+  }
+
+  /** Levers that do nothing, and why, while the hand holds the pour back. */
+  private void noHelp(Page page, Least least) {
+    List<LeverAnswer> answers = of(least, Kind.NO_HELP);
+    if (answers.isEmpty()) {
+      return;
+    }
+    page.blank();
+    boolean hand = least.base().limitedBy() == FlowLimit.HAND;
+    page.paragraph(
+        sentences.say("least.noHelp", "levers", names(answers))
+            + (hand ? " " + sentences.say("least.noHelp.hand") : ""));
+  }
+
+  private void noAnswer(Page page, Least least) {
+    List<LeverAnswer> answers = of(least, Kind.NO_ANSWER);
+    if (!answers.isEmpty()) {
+      page.paragraph(sentences.say("least.noAnswer", "levers", names(answers)));
+    }
+  }
+
+  private void next(Page page, String file, Least least) {
+    List<LeverAnswer> moved =
+        of(least, least.already() ? Kind.MAY_SLIP : Kind.ENOUGH).stream()
+            .filter(a -> a.lever().unit() != LeverUnit.CHOICE)
+            .limit(2)
+            .toList();
+    if (moved.size() == 2) {
+      page.entry(sentences.say("label.next"), sentences.say("least.next.room"));
+      page.line(
+          " ".repeat(Page.LABEL)
+              + sentences.say(
+                  "least.next.room.command",
+                  "file",
+                  file,
+                  "across",
+                  sentences.say("lever." + moved.get(0).lever().key()),
+                  "up",
+                  sentences.say("lever." + moved.get(1).lever().key())));
+    }
+  }
+}

@@ -1,0 +1,252 @@
+package lastinch.ui.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.StopReason;
+import lastinch.solver.run.RunObserver;
+import lastinch.ui.HandMade;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the commands that make many runs print, write and end with; the runs are invented. */
+class StudyCommandsTest {
+  private static final String FLAT = "../cases/demo/feather-sand-flat.yaml";
+
+  @TempDir Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  /** Reads real files; pours fill in under 4 s and stop above. */
+  private static class Quick implements Workshop {
+    private final Shop shop = new Shop();
+
+    @Override
+    public ReadResult read(Path file, Optional<Path> ownMaterials) {
+      return shop.read(file, ownMaterials);
+    }
+
+    @Override
+    public Shelf shelf(Optional<Path> ownMaterials) {
+      return shop.shelf(ownMaterials);
+    }
+
+    @Override
+    public PourResult pour(PourCase job, RunObserver observer, BooleanSupplier stop) {
+      double seconds = ((Pour.Empties) job.pour()).seconds().value();
+      return seconds < 4.0
+          ? HandMade.filled(0.3, List.of())
+          : HandMade.stopped(StopReason.SLUSH, 0.2);
+    }
+  }
+
+  private int run(Workshop workshop, String... args) {
+    PrintStream answers = new PrintStream(out, true, StandardCharsets.US_ASCII);
+    PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
+    return new Main(new Surroundings(answers, complaints, false, folder), workshop).run(args);
+  }
+
+  private String printed() {
+    return out.toString(StandardCharsets.US_ASCII);
+  }
+
+  private String complained() {
+    return err.toString(StandardCharsets.US_ASCII);
+  }
+
+  private List<String> left() throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(f -> f.getFileName().toString())
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void leastAnswersAndWritesWhatItPrinted() throws IOException {
+    int code =
+        run(
+            new Quick(),
+            "least",
+            FLAT,
+            "--only",
+            "pour,metal reads",
+            "--out",
+            folder.resolve("a").toString());
+    assertThat(code).isZero();
+    assertThat(printed()).contains("pour faster  6.0 -> 3.9 s").contains("dry pours in");
+    assertThat(left()).containsExactly("answer.json", "answer.txt");
+  }
+
+  @Test
+  void quietPrintsThePickOnly() {
+    run(new Quick(), "least", FLAT, "--only", "pour", "--quiet");
+    assertThat(printed().strip().lines()).hasSizeLessThan(4);
+    assertThat(printed()).startsWith("My pick for next time: pour faster");
+  }
+
+  @Test
+  void inchesAreAnsweredInInchesAndDegF() {
+    run(
+        new Quick(),
+        "room",
+        FLAT,
+        "--across",
+        "reads",
+        "--up",
+        "gate wide",
+        "--steps",
+        "3",
+        "--units",
+        "in");
+    assertThat(printed()).contains("degF").contains(" in").doesNotContain("degC");
+  }
+
+  @Test
+  void roomWritesMapTableAndAnswer() throws IOException {
+    int code =
+        run(
+            new Quick(),
+            "room",
+            FLAT,
+            "--across",
+            "crucible empties in=2..8 s",
+            "--up",
+            "metal reads=1100..1300 degC",
+            "--steps",
+            "5",
+            "--out",
+            folder.resolve("map").toString());
+    assertThat(code).isZero();
+    assertThat(left())
+        .containsExactly("answer.json", "answer.txt", "room.csv", "room.png", "room.svg");
+    String svg = Files.readString(folder.resolve("map").resolve("room.svg"));
+    assertThat(svg).contains("<text").contains("metal reads [degC]");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "metal red=1100..1200 degC, gate wide, Did you mean: metal reads",
+    "metal reads=1200..1100 degC, gate wide, has to begin with the smaller value",
+    "metal reads=1100..1100 degC, gate wide, has to begin with the smaller value",
+    "metal reads=20..1100 degC, gate wide, goes beyond what can be described",
+    "metal reads=hot, gate wide, is not a range of metal reads",
+    "metal reads=1100..1200 mm, gate wide, is not a range of metal reads",
+    "gate wide, gate wide=10..20 mm, needs two different levers",
+    "alloy, gate wide, cannot be a side of a map"
+  })
+  void sidesOfAMapThatCannotBeMeantAreAllSaidAndNothingIsRun(
+      String across, String up, String said) {
+    assertThat(run(new Unused(), "room", FLAT, "--across", across, "--up", up))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().replaceAll("\\s+", " ")).contains(said);
+    assertThat(printed()).isEmpty();
+  }
+
+  /** A workshop in which nothing is poured. */
+  private static final class Unused extends Quick {
+    @Override
+    public PourResult pour(PourCase job, RunObserver observer, BooleanSupplier stop) {
+      throw new AssertionError("poured");
+    }
+  }
+
+  @Test
+  void onePlanAndTwoHundredPlansAreNoComparison() {
+    assertThat(run(new Unused(), "compare", FLAT)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("2 to 12 plans, not 1");
+    String[] many = new String[201];
+    Arrays.fill(many, FLAT);
+    many[0] = "compare";
+    assertThat(run(new Unused(), many)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("2 to 12 plans, not 200");
+  }
+
+  @Test
+  void plansThatCannotBeReadAreAllNamed() {
+    assertThat(run(new Unused(), "compare", "no-such.yaml", FLAT, "nor-this.yaml"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("no-such.yaml").contains("nor-this.yaml");
+  }
+
+  @Test
+  void compareWritesItsChartAndAnswer() throws IOException {
+    int code =
+        run(
+            new Quick(),
+            "compare",
+            FLAT,
+            "../cases/demo/feather-sand-tilted.yaml",
+            "--out",
+            folder.resolve("c").toString());
+    assertThat(code).isZero();
+    assertThat(left())
+        .containsExactly(
+            "answer.json",
+            "answer.txt",
+            "broken-out.png",
+            "broken-out.svg",
+            "fronts.png",
+            "fronts.svg");
+    assertThat(printed()).contains("What parts A from B is the pouring speed.");
+  }
+
+  @Test
+  void allThatIsWrongIsSaidAtOnce() {
+    int code =
+        run(new Unused(), "room", FLAT, "--across", "heat=1..2", "--up", "gate wide=9..2 mm");
+    assertThat(code).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("\"heat\"").contains("9..2 mm");
+  }
+
+  @Test
+  void badWordsAreJsonWhenJsonIsAskedFor() {
+    assertThat(run(new Unused(), "least", FLAT, "--only", "luck", "--json"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(printed()).contains("\"format\": \"last inch problems 1\"").contains("luck");
+  }
+
+  @Test
+  void wrongSharesAndStepsAreRefused() {
+    assertThat(run(new Unused(), "least", FLAT, "--spare", "lots")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(run(new Unused(), "least", FLAT, "--spare", "150%")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(
+            run(new Unused(), "room", FLAT, "--across", "pour", "--up", "reads", "--steps", "900"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("lots").contains("150%").contains("2 to 200");
+  }
+
+  @Test
+  void aPlanThatBreaksDownEndsWithItsOwnCode() {
+    Workshop breaking =
+        new Quick() {
+          @Override
+          public PourResult pour(PourCase job, RunObserver observer, BooleanSupplier stop) {
+            PourResult broken = HandMade.brokeDown();
+            assertThat(broken.outcome()).isInstanceOf(Outcome.BrokeDown.class);
+            return broken;
+          }
+        };
+    assertThat(run(breaking, "least", FLAT, "--only", "pour")).isEqualTo(Exit.BROKE_DOWN);
+    assertThat(printed()).contains("the sum lost its footing");
+  }
+}

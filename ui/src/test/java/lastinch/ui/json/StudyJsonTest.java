@@ -1,0 +1,88 @@
+package lastinch.ui.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import lastinch.cases.plan.Plan;
+import lastinch.ui.Studied;
+import org.junit.jupiter.api.Test;
+
+/** Answers of studies obey the schemas that document them. */
+class StudyJsonTest {
+  private static final Plan FLAT = Studied.plan("feather-sand-flat.yaml");
+
+  @Test
+  void smallestChangeObeysItsSchemaWhateverTheOutcome() throws IOException {
+    Schema schema = schema("least-schema.json");
+    String enough = least(0.6, 0.08, 0.2);
+    String already = least(0.9, 0.08, 0.2);
+    String never = least(-0.1, 0.001, 0.2);
+    for (String json : new String[] {enough, already, never}) {
+      assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+    }
+    assertThat(enough).contains("\"outcome\": \"enough\"").contains("\"already\": false");
+    assertThat(already).contains("\"outcome\": \"maySlip\"").contains("\"already\": true");
+    assertThat(never).contains("\"pick\": null");
+  }
+
+  @Test
+  void valuesAreInTheUnitTheyName() {
+    // 0.7 - 0.08 s = 0.2 at 6.25 s; the plan pours in 6 s and has 0.22
+    assertThat(least(0.65, 0.08, 0.2))
+        .contains("\"lever\": \"emptiesIn\"")
+        .contains("\"unit\": \"s\"")
+        .contains("\"now\": 6,")
+        .contains("\"value\": 5.6,");
+  }
+
+  @Test
+  void roomObeysItsSchema() throws IOException {
+    String json =
+        RoomJson.of(
+            FLAT, "feather.yaml", Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j))));
+    assertThat(schema("room-schema.json").validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json).contains("\"now\": 1150,").contains("\"highReason\": \"metalGasses\"");
+  }
+
+  @Test
+  void comparisonObeysItsSchema() throws IOException {
+    String json =
+        CompareJson.of(
+            Studied.compared(
+                j -> 0.1 * (5.0 - Studied.seconds(j)),
+                "feather-sand-flat.yaml",
+                "feather-sand-tilted.yaml",
+                "feather-investment-hot.yaml"));
+    assertThat(schema("compare-schema.json").validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json).contains("\"pick\": \"C\"").contains("\"word\": \"mould/stands\"");
+  }
+
+  @Test
+  void schemasRefuseUnknownKeys() throws IOException {
+    String good = least(0.6, 0.08, 0.2);
+    Schema schema = schema("least-schema.json");
+    assertThat(schema.validate(good.replace("\"justShort\"", "\"almost\""), InputFormat.JSON))
+        .isNotEmpty();
+    assertThat(schema.validate(good.replace("noHelp", "useless"), InputFormat.JSON)).isNotEmpty();
+  }
+
+  private static String least(double most, double perSecond, double spare) {
+    return LeastJson.of(
+        FLAT,
+        "feather.yaml",
+        Studied.least(FLAT, j -> most - perSecond * Studied.seconds(j), spare));
+  }
+
+  private static Schema schema(String name) throws IOException {
+    try (InputStream in = LeastJson.class.getResourceAsStream(name)) {
+      return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+    }
+  }
+}

@@ -1,0 +1,161 @@
+package lastinch.ui.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.Bound;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.LeverEntry;
+import lastinch.solver.decide.LeverUnit;
+import lastinch.solver.decide.Levers;
+import lastinch.solver.decide.LookOut;
+import lastinch.ui.Studied;
+import org.junit.jupiter.api.Test;
+
+/** Printed answers of studies, with outcomes by law so that they are known. */
+class StudyTextTest {
+  private static final Sentences SENTENCES = Sentences.english();
+  private static final Figures METRIC = new Figures(DisplayUnits.METRIC);
+  private static final Plan FLAT = Studied.plan("feather-sand-flat.yaml");
+
+  @Test
+  void theSmallestChangeIsPrintedWithTheRunJustShortOfIt() {
+    List<String> lines =
+        new LeastText(SENTENCES, METRIC)
+            .full(
+                FLAT,
+                "feather.yaml",
+                Studied.least(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j)), 0.2));
+    assertThat(lines.get(0)).startsWith("SMALLEST CHANGE THAT FILLS  Tail feather");
+    assertThat(lines.get(1))
+        .isEqualTo("As it stands it stops 32 mm short. Asked for: 20 % of the heat to spare.");
+    assertThat(lines)
+        .contains(" 1  pour faster  6.0 -> 3.0 s          20 %       3.1 s: 19 %         5.1 s");
+    assertThat(String.join(" ", lines))
+        .contains("My pick for next time: pour faster, 6.0 -> 3.0 s.")
+        .contains("never that it is safe to pour");
+  }
+
+  @Test
+  void whileTheHandHoldsBackTheWordsSayThatThickerAndTallerAddLittle() {
+    String text =
+        String.join(
+            " ",
+            new LeastText(SENTENCES, METRIC)
+                .full(
+                    FLAT,
+                    "feather.yaml",
+                    Studied.least(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j)), 0.2)));
+    assertThat(text)
+        .contains("No help, whichever way:")
+        .contains("sprue tall")
+        .contains("thicker all over")
+        .contains("While your hand holds the pour back, thicker sections and more height");
+  }
+
+  @Test
+  void whatIsMetAlreadySaysHowFarEachThingMaySlip() {
+    List<String> lines =
+        new LeastText(SENTENCES, METRIC)
+            .full(
+                FLAT,
+                "feather.yaml",
+                Studied.least(FLAT, j -> 0.05 * (12.0 - Studied.seconds(j)), 0.2));
+    assertThat(lines.get(0)).startsWith("HOW FAR IT MAY SLIP");
+    assertThat(String.join(" ", lines))
+        .contains("1  pour slower  6.0 -> 8.0 s")
+        .contains("8.1 s: under 20 %");
+  }
+
+  @Test
+  void theMapShowsThePlanTheMarksAndTheLimitThatHatchesIt() {
+    List<String> lines =
+        new RoomText(SENTENCES, METRIC)
+            .full(FLAT, Studied.room(FLAT, j -> 0.1 * (7.0 - Studied.seconds(j))));
+    assertThat(lines).contains("   1300 degC | / / / / / /");
+    assertThat(lines).contains("   1100 degC | # # # # . .");
+    assertThat(String.join(" ", lines))
+        .contains("metal reads 1100 degC: it fills up to 7.0 s.")
+        .contains("metal reads goes up to 1250 degC: above it metal gasses");
+    assertThat(lines).anyMatch(l -> l.contains("X"));
+  }
+
+  @Test
+  void theTableHasARowForEveryRunOfTheGrid() {
+    List<String> rows =
+        new RoomText(SENTENCES, METRIC)
+            .table(Studied.room(FLAT, j -> 0.1 * (7.0 - Studied.seconds(j))));
+    assertThat(rows).hasSize(1 + 7 * 6);
+    assertThat(rows.get(0)).startsWith("crucible empties in [s],metal reads [degC],outcome");
+    assertThat(rows.get(1)).startsWith("2,1100,fills,50,,");
+    assertThat(rows.get(7)).startsWith("8,1100,stops,,32,");
+    assertThat(rows.get(42)).endsWith(",no");
+  }
+
+  @Test
+  void aComparisonSaysWhatDiffersWhatCameOfItAndWhatMadeTheDifference() {
+    List<String> lines =
+        new CompareText(SENTENCES, METRIC)
+            .full(
+                Studied.compared(
+                    j -> 0.1 * (5.0 - Studied.seconds(j)),
+                    "feather-sand-flat.yaml",
+                    "feather-sand-tilted.yaml"));
+    String text = String.join("\n", lines);
+    assertThat(text)
+        .contains("2 WAYS TO POUR IT")
+        .containsPattern("crucible empties in +6.0 s \\+- 30 % +2.8 s \\+- 30 %")
+        .containsPattern("RESULT +STOPS at 288 mm +FILLS")
+        .contains("What parts A from B is the pouring speed.")
+        .contains("No say in it:")
+        .contains("If it were my bench: B;")
+        .doesNotContain("end gate name");
+    assertThat(lines).allMatch(l -> l.length() <= Page.WIDTH);
+  }
+
+  @Test
+  void everyPartThatCanBeSwappedHasItsWords() {
+    Studied.compared(
+            j -> 0.1 * (5.0 - Studied.seconds(j)),
+            "feather-sand-flat.yaml",
+            "feather-investment-silicon.yaml")
+        .differences()
+        .get(0)
+        .swaps()
+        .forEach(s -> assertThat(SENTENCES.has("part." + s.key())).as(s.key()).isTrue());
+  }
+
+  @Test
+  void everyLeverHasItsWords() {
+    for (LeverEntry entry : Levers.ALL) {
+      assertThat(SENTENCES.has("lever." + entry.key())).as(entry.key()).isTrue();
+    }
+    for (Lever lever : Studied.levers(FLAT)) {
+      if (lever.unit() != LeverUnit.CHOICE) {
+        assertThat(SENTENCES.has("lever." + lever.key() + ".more")).as(lever.key()).isTrue();
+        assertThat(SENTENCES.has("lever." + lever.key() + ".less")).as(lever.key()).isTrue();
+      }
+    }
+    for (Bound.Reason reason : Bound.Reason.values()) {
+      assertThat(SENTENCES.has("bound." + reason.name())).as(reason.name()).isTrue();
+    }
+    for (LookOut look : LookOut.values()) {
+      assertThat(SENTENCES.has("lookOut." + look.name())).as(look.name()).isTrue();
+    }
+  }
+
+  @Test
+  void aLeverIsFoundByItsNameAndByWhatPeopleCallIt() {
+    LeverWords words = new LeverWords(SENTENCES, METRIC);
+    List<Lever> levers = Studied.levers(FLAT);
+    assertThat(words.find(levers, " Metal  Reads ").orElseThrow().key()).isEqualTo("reading");
+    assertThat(words.find(levers, "height").orElseThrow().key()).isEqualTo("sprueTall");
+    assertThat(words.find(levers, "metal red")).isEmpty();
+    assertThat(words.unknown(levers, "metal red")).endsWith("Did you mean: metal reads");
+    Lever reading = words.find(levers, "reads").orElseThrow();
+    assertThat(words.parseLike(reading, "1100", "1200 degC").orElseThrow()).isEqualTo(1373.15);
+    assertThat(words.parse(reading, "1200 mm")).isEmpty();
+  }
+}
