@@ -208,6 +208,9 @@ final class Channel {
   /** Metal that has come out at the last face, less what went back [m3]. */
   double passed;
 
+  /** The most that had come out at the last face at any time [m3]. */
+  double mostPassed;
+
   /** Fills {@link #crossing} with what passes each face while plug volumes change. */
   void setCrossings(double newVolumeA, double newVolumeB, double dt) {
     int n = shape.cells;

@@ -17,6 +17,18 @@ final class Recorder {
   private static final int SAMPLES = 8192;
   private static final double EVERY = 2e-3;
 
+  /**
+   * Time that the front of metal takes to arrive [s]: a depth of 10 mm at 0.5 m/s; estimate, no
+   * source.
+   */
+  private static final double ARRIVING = 20e-3;
+
+  /** Fronts that parted by less than this since they last met meet no second time [m]. */
+  private static final double PARTED = 5e-3;
+
+  /** A plug under this share of its channel has not gone anywhere [-]. */
+  private static final double BARELY = 1e-3;
+
   final State state;
   private final FilmForming film;
   private Tips tips;
@@ -28,6 +40,11 @@ final class Recorder {
   final double[] lapIndex;
   final double[] peakSpeed;
   final double[] firstTime;
+  private final double[] smoothSpeed;
+
+  /** By channel: longest empty stretch since fronts last met in it [m]. */
+  private final double[] widest;
+
   private final double[] oldA;
   private final double[] oldB;
   private final int[] trackChannel = new int[SAMPLES];
@@ -54,6 +71,11 @@ final class Recorder {
     int n = state.channels.length;
     peakSpeed = new double[n];
     firstTime = new double[n];
+    smoothSpeed = new double[n];
+    widest = new double[n];
+    for (Channel c : state.channels) {
+      widest[c.index] = c.shape.length;
+    }
     Arrays.fill(firstTime, Double.POSITIVE_INFINITY);
     oldA = new double[n];
     oldB = new double[n];
@@ -81,7 +103,8 @@ final class Recorder {
       if (c.hasPlugB()) {
         passed(c, c.frontB, oldB[c.index], c.positionB(), dt);
       }
-      noteSpeed(c);
+      noteSpeed(c, dt);
+      widest[c.index] = Math.max(widest[c.index], emptyLength(c));
     }
     if (state.time - lastPress >= EVERY) {
       rims.press();
@@ -90,7 +113,21 @@ final class Recorder {
     sample();
   }
 
-  private void noteSpeed(Channel c) {
+  private static double emptyLength(Channel c) {
+    if (c.full) {
+      return 0.0;
+    }
+    double from = c.hasPlugA() ? c.positionA() : 0.0;
+    double to = c.hasPlugB() ? c.positionB() : c.shape.length;
+    return Math.max(0.0, to - from);
+  }
+
+  /**
+   * Speeds are smoothed: a plug's flat front brings its whole column to a gate at once, which
+   * shoots for about a millisecond; the front of real metal is as long as a runner is deep and
+   * takes some {@value #ARRIVING} s to arrive.
+   */
+  private void noteSpeed(Channel c, double dt) {
     boolean wetNow = c.volumeA > 0.0 || c.volumeB > 0.0 || c.stream.size() > 0;
     if (!wetNow) {
       return;
@@ -100,7 +137,8 @@ final class Recorder {
     }
     double flow = Math.max(Math.abs(c.flowA), Math.abs(c.flowB));
     double narrowest = Math.min(c.shape.faceArea[0], c.shape.faceArea[c.shape.cells]);
-    peakSpeed[c.index] = Math.max(peakSpeed[c.index], flow / narrowest);
+    smoothSpeed[c.index] += (flow / narrowest - smoothSpeed[c.index]) * dt / (ARRIVING + dt);
+    peakSpeed[c.index] = Math.max(peakSpeed[c.index], smoothSpeed[c.index]);
   }
 
   private void passed(Channel c, Front front, double from, double to, double dt) {
@@ -162,10 +200,14 @@ final class Recorder {
     }
   }
 
-  /** Two fronts meet in a channel; kept where both pushed ahead through the piece. */
+  /**
+   * Two fronts meet in a channel of the piece. Metal that rises to where it fell from, and fronts
+   * that have hardly parted since they last met, make no new line.
+   */
   void meeting(Channel c) {
-    boolean pushed = c.frontA.motion > 0 || c.frontB.motion > 0;
-    if (!NetworkRun.isPiece(c.shape) || state.melt.water || !pushed) {
+    boolean apart = widest[c.index] >= Math.min(PARTED, 0.5 * c.shape.length);
+    widest[c.index] = 0.0;
+    if (!NetworkRun.isPiece(c.shape) || state.melt.water || !apart || risesIntoItsFall(c)) {
       return;
     }
     double at = 0.5 * (c.positionA() + c.positionB());
@@ -191,6 +233,11 @@ final class Recorder {
             state.melt.table.temperature(hB),
             solid,
             kind));
+  }
+
+  private static boolean risesIntoItsFall(Channel c) {
+    double least = BARELY * c.shape.totalVolume();
+    return (c.fallsTowardsB() && c.volumeA < least) || (c.fallsTowardsA() && c.volumeB < least);
   }
 
   List<Meeting> meetings() {

@@ -140,7 +140,7 @@ final class ResultBuilder {
     List<GateRecord> records = new ArrayList<>();
     double through = 0.0;
     for (Channel c : state.channels) {
-      through += c.shape.role == Role.GATE ? Math.max(0.0, c.passed) : 0.0;
+      through += c.shape.role == Role.GATE ? c.mostPassed : 0.0;
     }
     for (Channel c : state.channels) {
       if (c.shape.role == Role.GATE) {
@@ -152,7 +152,7 @@ final class ResultBuilder {
                 Double.isFinite(first) ? OptionalDouble.of(first) : OptionalDouble.empty(),
                 c.frozen ? OptionalDouble.of(c.frozenSince) : OptionalDouble.empty(),
                 run.recorder.peakSpeed[c.index],
-                through > 0.0 ? Math.max(0.0, c.passed) / through : 0.0));
+                through > 0.0 ? c.mostPassed / through : 0.0));
       }
     }
     return records;

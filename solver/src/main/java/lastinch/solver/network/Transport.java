@@ -220,6 +220,7 @@ final class Transport {
 
   private static void apply(Channel c, double density) {
     c.passed += c.crossing[c.shape.cells];
+    c.mostPassed = Math.max(c.mostPassed, c.passed);
     for (int i = 0; i < c.wet.length; i++) {
       double change = c.crossing[i] - c.crossing[i + 1];
       double heat =
