@@ -68,7 +68,7 @@ final class Ending {
 
   /** Whether metal can still come to a channel from the sprue, or from a pool that falls to it. */
   boolean isFed(Channel wanted) {
-    if (frozenOnTheWay().isEmpty()) {
+    if (!isAnyFrozen()) {
       return true;
     }
     Arrays.fill(fed, false);
@@ -117,6 +117,15 @@ final class Ending {
       }
     }
     return leading;
+  }
+
+  private boolean isAnyFrozen() {
+    for (Channel c : run.state.channels) {
+      if (c.frozen && c.shape.role != Role.WELL) {
+        return true;
+      }
+    }
+    return false;
   }
 
   Optional<Channel> frozenOnTheWay() {

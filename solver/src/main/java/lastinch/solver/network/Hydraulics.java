@@ -206,8 +206,9 @@ final class Hydraulics {
   }
 
   private boolean isForced(Leg leg) {
-    return state.forcedFlow > 0.0
-        && (leg.channel.jointA == Graph.CUP || leg.channel.jointB == Graph.CUP);
+    boolean atA = leg.channel.jointA == Graph.CUP && leg.frontSide >= 0;
+    boolean atB = leg.channel.jointB == Graph.CUP && leg.frontSide <= 0;
+    return state.forcedFlow > 0.0 && (atA || atB);
   }
 
   private void numberRows() {

@@ -53,9 +53,14 @@ final class NetworkRun {
   private double forcedMass;
 
   NetworkRun(PourCase job) {
+    this(job, Layout.of(job, new MouldHeat(job.mould())));
+  }
+
+  /** A run over channels laid out otherwise than {@link Layout} does. */
+  NetworkRun(PourCase job, Graph graph) {
     this.job = job;
+    this.graph = graph;
     mouldHeat = new MouldHeat(job.mould());
-    graph = Layout.of(job, mouldHeat);
     double coldest = job.mould().temperature().value();
     for (ChannelShape shape : graph.channels()) {
       for (double t : shape.mouldTemperature) {

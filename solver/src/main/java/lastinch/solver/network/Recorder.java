@@ -210,16 +210,26 @@ final class Recorder {
     if (!NetworkRun.isPiece(c.shape) || state.melt.water || !apart || risesIntoItsFall(c)) {
       return;
     }
-    double at = 0.5 * (c.positionA() + c.positionB());
+    meet(c, 0.5 * (c.positionA() + c.positionB()), c.frontA, c.frontB);
+  }
+
+  /** A front comes to the end of its channel as another comes there through another channel. */
+  void meetingAtEnd(Channel c, Front front, Front other) {
+    if (NetworkRun.isPiece(c.shape) && !state.melt.water) {
+      meet(c, front == c.frontA ? c.shape.length : 0.0, front, other);
+    }
+  }
+
+  private void meet(Channel c, double at, Front one, Front other) {
     int cell = c.shape.cellAt(at);
-    double hA = c.frontA.enthalpy;
-    double hB = c.frontB.enthalpy;
+    double hA = one.enthalpy;
+    double hB = other.enthalpy;
     double solid = 0.5 * (state.melt.table.solid(hA) + state.melt.table.solid(hB));
     boolean liquid = hA > 0.0 && hB > 0.0;
     boolean clean =
         film != FilmForming.YES
-            || (lap(c, cell, c.frontA, Math.abs(c.frontA.speed)) < LapIndex.CLEAN
-                && lap(c, cell, c.frontB, Math.abs(c.frontB.speed)) < LapIndex.CLEAN);
+            || (lap(c, cell, one, Math.abs(one.speed)) < LapIndex.CLEAN
+                && lap(c, cell, other, Math.abs(other.speed)) < LapIndex.CLEAN);
     Meeting.Kind kind =
         liquid && clean
             ? Meeting.Kind.JOINED

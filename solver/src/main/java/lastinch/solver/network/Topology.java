@@ -1,5 +1,6 @@
 package lastinch.solver.network;
 
+import java.util.Arrays;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
@@ -13,11 +14,16 @@ final class Topology {
   private final Recorder recorder;
   private boolean changed;
 
+  /** By joint: when a front last came to it through a channel [s]. */
+  private final double[] arrivedAt;
+
   Topology(State state, Air air, Falls falls, Recorder recorder) {
     this.state = state;
     this.air = air;
     this.falls = falls;
     this.recorder = recorder;
+    arrivedAt = new double[state.wet.length];
+    Arrays.fill(arrivedAt, Double.NEGATIVE_INFINITY);
   }
 
   /** Opens the inlet of a run whose checking options feed the first channel themselves. */
@@ -58,16 +64,25 @@ final class Topology {
       recorder.meeting(c);
     }
     if (a && !b && c.jointB != Graph.CLOSED) {
-      state.arrive(c.jointB, c.frontA);
+      arrive(c.jointB, c, c.frontA);
     }
     if (b && !a && c.jointA != Graph.CLOSED) {
-      state.arrive(c.jointA, c.frontB);
+      arrive(c.jointA, c, c.frontB);
     }
     recorder.filled(c, a, b);
     falls.settleBetweenPlugs(c);
     c.close(a ? inertiaA : 0.0, b ? inertiaB : 0.0);
     changed = true;
     return true;
+  }
+
+  /** A front comes to a joint; one that came there in the same step meets it. */
+  private void arrive(int joint, Channel c, Front front) {
+    if (arrivedAt[joint] == state.time && !state.wet[joint]) {
+      recorder.meetingAtEnd(c, front, state.arrived[joint]);
+    }
+    arrivedAt[joint] = state.time;
+    state.arrive(joint, front);
   }
 
   /** Joints that metal has reached and cannot leave by falling, or not all of it, fill up. */

@@ -34,6 +34,10 @@ final class SeededPour {
     return new SeededPour(job.build());
   }
 
+  static SeededPour of(PourCase job) {
+    return new SeededPour(job);
+  }
+
   static SeededPour number(int number) {
     return of(SeededJobs.job(number));
   }

@@ -26,6 +26,14 @@ class RepeatedPourSymmetryTest {
     assertThat(Bits.of(DryPour.run(again, RunObserver.NONE, () -> false))).isEqualTo(once);
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {3, 12, 37, 61, 128, 194})
+  void sameNetworkGivesTheSameBits(int number) {
+    String once = Bits.of(DryPour.run(SeededNetworks.job(number), RunObserver.NONE, () -> false));
+    assertThat(Bits.of(DryPour.run(SeededNetworks.job(number), RunObserver.NONE, () -> false)))
+        .isEqualTo(once);
+  }
+
   @Test
   void watchingChangesNothingAndTellsOfEvenProgress() {
     PourCase job = SampleJob.featherInSand(6.0).build();
