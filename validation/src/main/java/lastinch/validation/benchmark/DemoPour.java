@@ -35,7 +35,7 @@ public class DemoPour {
   private static final Path DEMO = Path.of("cases", "demo");
 
   /** File of the demo folder. */
-  @Param({"feather-sand-flat.yaml", "feather-investment-hot.yaml"})
+  @Param({"feather-sand-flat.yaml", "feather-investment-hot.yaml", "feather-sand-upright.yaml"})
   public String file;
 
   private PourCase pourCase;
