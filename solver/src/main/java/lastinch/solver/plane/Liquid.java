@@ -1,0 +1,23 @@
+package lastinch.solver.plane;
+
+/**
+ * Figures of what flows that stay the same through a run.
+ *
+ * @param density [kg/m3]
+ * @param viscosity of the liquid without solid [Pa s]
+ * @param tension of the surface, in the plane [N/m]
+ * @param capillary what thin gaps push back with, times the gap [N/m]; 0 for none
+ * @param keepsOpen share of that push with which a gap also drives metal out again [-]
+ * @param gravityX pull along the plane [m/s2]
+ * @param gravityY across [m/s2]
+ * @param frictionless whether the walls do not hold the metal
+ */
+record Liquid(
+    double density,
+    double viscosity,
+    double tension,
+    double capillary,
+    double keepsOpen,
+    double gravityX,
+    double gravityY,
+    boolean frictionless) {}

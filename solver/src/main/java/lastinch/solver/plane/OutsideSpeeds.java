@@ -1,0 +1,79 @@
+package lastinch.solver.plane;
+
+/**
+ * Speeds on wet faces outside the metal that carries a pressure. In the first cells beside it they
+ * are the mean of the nearest corrected ones, or the surface would never come to rest; thin remains
+ * one cell further out follow those. Drops and streams farther away keep their own flight.
+ */
+final class OutsideSpeeds {
+  private static final double THIN = 0.2;
+
+  private final PlaneGrid grid;
+  private final byte[] layer;
+
+  OutsideSpeeds(PlaneGrid grid) {
+    this.grid = grid;
+    layer = new byte[grid.size];
+  }
+
+  /** Extends both speeds of a state whose metal is corrected. */
+  void extend(FlowState s) {
+    int n = grid.stride;
+    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
+      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+        boolean beside = s.active[c - 1] || s.active[c + 1] || s.active[c - n] || s.active[c + n];
+        layer[c] = (byte) (s.active[c] ? 0 : beside ? 1 : 3);
+      }
+    }
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+        if (layer[c] == 3 && s.liquid[c] > 0.0) {
+          boolean near =
+              layer[c - 1] == 1 || layer[c + 1] == 1 || layer[c - n] == 1 || layer[c + n] == 1;
+          layer[c] = (byte) (near ? 2 : 3);
+        }
+      }
+    }
+    extend(s, s.u, grid.faceX, 1, n, 1);
+    extend(s, s.v, grid.faceY, n, 1, 1);
+    extend(s, s.u, grid.faceX, 1, n, 2);
+    extend(s, s.v, grid.faceY, n, 1, 2);
+  }
+
+  private int layerOf(int face, int d) {
+    return Math.min(layer[face], layer[face - d]);
+  }
+
+  private void extend(FlowState s, double[] w, double[] face, int d, int t, int wanted) {
+    int n = grid.stride;
+    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+        double wet = s.liquid[c] + s.liquid[c - d];
+        if (face[c] == 0.0 || wet == 0.0 || layerOf(c, d) != wanted) {
+          continue;
+        }
+        if (wanted == 2 && wet > THIN * (grid.volume[c] + grid.volume[c - d])) {
+          continue;
+        }
+        double along = taken(w, face, c - d, d, wanted) + taken(w, face, c + d, d, wanted);
+        double across = taken(w, face, c - t, d, wanted) + taken(w, face, c + t, d, wanted);
+        int count =
+            counted(face, c - d, d, wanted)
+                + counted(face, c + d, d, wanted)
+                + counted(face, c - t, d, wanted)
+                + counted(face, c + t, d, wanted);
+        if (count > 0) {
+          w[c] = (along + across) / count;
+        }
+      }
+    }
+  }
+
+  private int counted(double[] face, int c, int d, int wanted) {
+    return face[c] > 0.0 && layerOf(c, d) < wanted ? 1 : 0;
+  }
+
+  private double taken(double[] w, double[] face, int c, int d, int wanted) {
+    return counted(face, c, d, wanted) == 1 ? w[c] : 0.0;
+  }
+}

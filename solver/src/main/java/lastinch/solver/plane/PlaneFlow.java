@@ -1,0 +1,132 @@
+package lastinch.solver.plane;
+
+/** The flow alone: one step of metal, air and gates. Heat and record are added round it. */
+final class PlaneFlow {
+  /** Largest share of a cell by which a step may over- or underfill it [-]. */
+  private static final double TOLERANCE = 1e-7;
+
+  private static final double COURANT = 0.4;
+  private static final double LONGEST = 2e-3;
+  private static final double FIRST = 1e-4;
+  private static final double GROWTH = 1.3;
+  private static final double WISP = 0.01;
+  private static final double CAPILLARY = 0.8;
+
+  final PlaneGrid grid;
+  final Liquid liquid;
+  final FlowState state;
+  final Gates gates;
+  final Pockets pockets;
+  final Projection projection;
+  private final SurfaceTransport transport;
+  private final FaceMomentum momentum;
+  private final WallFriction friction;
+  private final Carried carried;
+
+  /** Cells that let no metal through. */
+  final boolean[] shut;
+
+  private final double capillaryStep;
+  private double time;
+  private double lastStep;
+  private int steps;
+
+  /** What else travels with the metal. */
+  interface Carried {
+    /** Nothing does. */
+    Carried NOTHING = (s, dt) -> {};
+
+    /**
+     * Moves it by the volumes of a step that stand in the state; the liquid is not yet moved.
+     *
+     * @param s the state
+     * @param dt step [s]
+     */
+    void carry(FlowState s, double dt);
+  }
+
+  PlaneFlow(PlaneGrid grid, Liquid liquid, Gates gates, AirLaw air, Carried carried) {
+    this(grid, liquid, gates, air, carried, TOLERANCE);
+  }
+
+  PlaneFlow(
+      PlaneGrid grid, Liquid liquid, Gates gates, AirLaw air, Carried carried, double tolerance) {
+    this.grid = grid;
+    this.liquid = liquid;
+    this.gates = gates;
+    this.carried = carried;
+    state = new FlowState(grid);
+    shut = new boolean[grid.size];
+    pockets = new Pockets(grid, air);
+    transport = new SurfaceTransport(grid);
+    momentum = new FaceMomentum(grid);
+    friction = new WallFriction(grid, liquid);
+    projection = new Projection(grid, liquid, pockets, gates, friction, air.pushes(), tolerance);
+    double dx = grid.dx;
+    capillaryStep =
+        liquid.tension() > 0.0
+            ? CAPILLARY
+                * Math.sqrt(liquid.density() * dx * dx * dx / (4.0 * Math.PI * liquid.tension()))
+            : LONGEST;
+    lastStep = FIRST;
+  }
+
+  /** Puts metal in place before the first step; speeds may be set in the state. */
+  void begin() {
+    pockets.start(state);
+    state.findWetPart(gates.cells);
+    pockets.sort(state, 0.0);
+  }
+
+  /** Longest step that the present speeds allow [s]. */
+  double chooseStep() {
+    double rate = 0.0;
+    int n = grid.stride;
+    double area = grid.dx;
+    for (int j = state.rowFrom; j <= state.rowTo; j++) {
+      for (int c = j * n + state.columnFrom; c <= j * n + state.columnTo; c++) {
+        double room = WISP * grid.volume[c];
+        boolean near = state.liquid[c] > room;
+        if (near) {
+          double x = Math.max(Math.abs(state.u[c]), Math.abs(state.u[c + 1]));
+          double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
+          rate = Math.max(rate, (x + y) / area);
+        }
+      }
+    }
+    for (int c : gates.cells) {
+      double x = Math.max(Math.abs(state.u[c]), Math.abs(state.u[c + 1]));
+      double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
+      rate = Math.max(rate, (x + y) / area + gates.flowInto(c) * grid.perVolume[c]);
+    }
+    double g = Math.hypot(liquid.gravityX(), liquid.gravityY());
+    double dt = Math.min(LONGEST, capillaryStep);
+    dt = Math.min(dt, g > 0.0 ? Math.sqrt(COURANT * grid.dx / g) : LONGEST);
+    dt = Math.min(dt, steps < 2 ? FIRST : GROWTH * lastStep);
+    return Math.min(dt, rate > 0.0 ? COURANT / rate : LONGEST);
+  }
+
+  /** One step [s] of metal and air. */
+  void step(double dt) {
+    state.findWetPart(gates.cells);
+    gates.enter(state, dt);
+    transport.findVolumes(state, dt);
+    momentum.carry(state);
+    carried.carry(state, dt);
+    transport.move(state);
+    time += dt;
+    pockets.sort(state, time);
+    friction.find(state, shut, dt);
+    projection.project(state, dt);
+    lastStep = dt;
+    steps++;
+  }
+
+  double time() {
+    return time;
+  }
+
+  int steps() {
+    return steps;
+  }
+}

@@ -1,0 +1,183 @@
+package lastinch.solver.plane;
+
+import lastinch.solver.material.Checks;
+
+/**
+ * Square cells over a thin cavity, with two rows of wall all round. Cell {@code (i, j)} has index
+ * {@code (j + 2) stride + i + 2}; face {@code c} of {@code faceX} lies between cells {@code c - 1}
+ * and {@code c}, of {@code faceY} between {@code c - stride} and {@code c}. Immutable by
+ * convention: kernels read the arrays, nobody writes them.
+ */
+final class PlaneGrid {
+  /** Rows of wall round the grid. */
+  static final int HALO = 2;
+
+  final int nx;
+  final int ny;
+  final int stride;
+  final int size;
+
+  /** Edge of a cell [m]. */
+  final double dx;
+
+  /** Volume of a cell [m3], 0 in walls. */
+  final double[] volume;
+
+  /** One over volume [1/m3], 0 in walls. */
+  final double[] perVolume;
+
+  /** Thickness of a cell, volume over open area [m]. */
+  final double[] gap;
+
+  /** Mould area that a full cell touches: two faces and the rim [m2]. */
+  final double[] wall;
+
+  /** Length of outline in a cell [m]. */
+  final double[] rim;
+
+  /** Open area of a face [m2]. */
+  final double[] faceX;
+
+  final double[] faceY;
+
+  /** Gap at a face [m]. */
+  final double[] gapX;
+
+  final double[] gapY;
+
+  /**
+   * Lays cells over a map.
+   *
+   * @param nx cells along
+   * @param ny cells across
+   * @param dx edge of a cell [m]
+   * @param gap thickness by cell, row by row from the lowest, 0 in walls [m]
+   * @param open open share of each cell's area [-]
+   */
+  static PlaneGrid of(int nx, int ny, double dx, double[] gap, double[] open) {
+    return new PlaneGrid(nx, ny, dx, gap, open, new double[0], new double[0]);
+  }
+
+  /** A map whose cells are wholly open or wholly wall. */
+  static PlaneGrid of(int nx, int ny, double dx, double[] gap) {
+    double[] open = new double[nx * ny];
+    for (int k = 0; k < open.length; k++) {
+      open[k] = gap[k] > 0.0 ? 1.0 : 0.0;
+    }
+    return of(nx, ny, dx, gap, open);
+  }
+
+  /**
+   * Lays cells over a map with given open shares of the faces.
+   *
+   * @param openX open share of the left face of each cell, as many as cells; empty to take the
+   *     lesser of the two cells
+   * @param openY the same of the lower faces
+   */
+  PlaneGrid(
+      int nx, int ny, double dx, double[] gap, double[] open, double[] openX, double[] openY) {
+    Checks.within("nx", nx, 1, 20000, "-");
+    Checks.within("ny", ny, 1, 20000, "-");
+    Checks.within("dx", dx, 1e-6, 1.0, "m");
+    if (gap.length != nx * ny || open.length != nx * ny) {
+      throw new IllegalArgumentException("gap and open need " + nx * ny + " entries");
+    }
+    this.nx = nx;
+    this.ny = ny;
+    this.dx = dx;
+    stride = nx + 2 * HALO;
+    size = stride * (ny + 2 * HALO);
+    volume = new double[size];
+    perVolume = new double[size];
+    this.gap = new double[size];
+    wall = new double[size];
+    rim = new double[size];
+    faceX = new double[size];
+    faceY = new double[size];
+    gapX = new double[size];
+    gapY = new double[size];
+    double[] share = new double[size];
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int k = j * nx + i;
+        int c = cell(i, j);
+        Checks.within("open", open[k], 0.0, 1.0, "-");
+        Checks.within("gap", gap[k], 0.0, 1.0, "m");
+        if (gap[k] > 0.0 && open[k] > 0.0) {
+          share[c] = open[k];
+          this.gap[c] = gap[k];
+          volume[c] = gap[k] * open[k] * dx * dx;
+          perVolume[c] = 1.0 / volume[c];
+        }
+      }
+    }
+    faces(share, openX, openY);
+    walls(share);
+  }
+
+  private void faces(double[] share, double[] openX, double[] openY) {
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int c = cell(i, j);
+        int k = j * nx + i;
+        if (volume[c] > 0.0 && volume[c - 1] > 0.0) {
+          double s = openX.length == 0 ? Math.min(share[c], share[c - 1]) : openX[k];
+          gapX[c] = between(gap[c], gap[c - 1]);
+          faceX[c] = s * gapX[c] * dx;
+        }
+        if (volume[c] > 0.0 && volume[c - stride] > 0.0) {
+          double s = openY.length == 0 ? Math.min(share[c], share[c - stride]) : openY[k];
+          gapY[c] = between(gap[c], gap[c - stride]);
+          faceY[c] = s * gapY[c] * dx;
+        }
+      }
+    }
+  }
+
+  private void walls(double[] share) {
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int c = cell(i, j);
+        if (volume[c] > 0.0) {
+          double sx = share(faceX[c + 1], gapX[c + 1]) - share(faceX[c], gapX[c]);
+          double sy = share(faceY[c + stride], gapY[c + stride]) - share(faceY[c], gapY[c]);
+          double cut = Math.hypot(sx, sy) * dx;
+          boolean corner = share[c] == 1.0;
+          double straight =
+              (Math.abs(sx) + Math.abs(sy)) * dx
+                  + (narrow(faceX[c], faceX[c + 1]) + narrow(faceY[c], faceY[c + stride])) * dx;
+          rim[c] = corner ? straight : cut;
+          wall[c] = 2.0 * share[c] * dx * dx + rim[c] * gap[c];
+        }
+      }
+    }
+  }
+
+  /** Twice the closed share common to two opposite faces of a cell that is one cell wide. */
+  private static double narrow(double left, double right) {
+    return left == 0.0 && right == 0.0 ? 2.0 : 0.0;
+  }
+
+  private double share(double face, double gapThere) {
+    return face == 0.0 ? 0.0 : face / (gapThere * dx);
+  }
+
+  /** Harmonic mean: second order where the gap varies smoothly, and never twice the lesser. */
+  private static double between(double a, double b) {
+    return 2.0 * a * b / (a + b);
+  }
+
+  /** Index of a cell; {@code i} counts along, {@code j} across. */
+  int cell(int i, int j) {
+    return (j + HALO) * stride + i + HALO;
+  }
+
+  /** Volume of the whole cavity [m3]. */
+  double totalVolume() {
+    double sum = 0.0;
+    for (double v : volume) {
+      sum += v;
+    }
+    return sum;
+  }
+}

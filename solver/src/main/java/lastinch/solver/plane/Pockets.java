@@ -1,0 +1,349 @@
+package lastinch.solver.plane;
+
+import java.util.Arrays;
+import lastinch.solver.physics.Air;
+import lastinch.solver.physics.AirEscape;
+
+/**
+ * Air in the cavity: connected cells without metal are a pocket with one pressure (ideal gas at a
+ * fixed temperature). Every cell keeps its own share of the gas, so pockets that split share by
+ * volume and pockets that merge add up. Gas caught in a cell that metal closes round stays in it as
+ * a bubble, which keeps a free surface until its gas is gone.
+ */
+final class Pockets {
+  /** Most pockets whose pressure is solved with the flow. */
+  static final int MOST = 256;
+
+  /** No pocket. */
+  static final int NONE = -1;
+
+  private static final double LEAST_VOLUME = 1e-3;
+  private static final double LEAST_GAS = 1e-3;
+  private static final double LOWEST = 0.2 * Air.OPEN_AIR;
+  private static final double HIGHEST = 20.0 * Air.OPEN_AIR;
+  private static final double HALF = 0.5;
+
+  /** A void of fewer cells than this that opens in metal without any gas draws air at once. */
+  private static final double FEW = 3.0;
+
+  private final PlaneGrid grid;
+  private final AirLaw law;
+  private final double perGas;
+
+  /** Pocket of a cell without metal. */
+  final int[] pocket;
+
+  final double[] gas;
+  private final boolean[] wasActive;
+  private final int[] queue;
+  private int pockets;
+
+  /** By pocket: gas [kg], room [m3], open area [m2], outline [m], longest side [m]. */
+  private final double[] mass = new double[MOST];
+
+  private final double[] room = new double[MOST];
+  private final double[] own = new double[MOST];
+  private final double[] change = new double[MOST];
+  private final double[] arrived = new double[MOST];
+  private final double[] area = new double[MOST];
+  private final double[] outline = new double[MOST];
+  private final double[] span = new double[MOST];
+
+  /** By pocket: pressure before the step, above open air [Pa]; leak at it; rise of leak. */
+  final double[] pressure = new double[MOST];
+
+  final double[] stiffness = new double[MOST];
+  final double[] leak = new double[MOST];
+  final double[] leakSlope = new double[MOST];
+  private double leaked;
+  private boolean changed = true;
+
+  Pockets(PlaneGrid grid, AirLaw law) {
+    this.grid = grid;
+    this.law = law;
+    perGas = Air.GAS_CONSTANT * law.temperature();
+    pocket = new int[grid.size];
+    gas = new double[grid.size];
+    wasActive = new boolean[grid.size];
+    queue = new int[grid.size];
+    Arrays.fill(pocket, NONE);
+    for (int c = 0; c < grid.size; c++) {
+      gas[c] = law.start() / perGas * grid.volume[c];
+    }
+  }
+
+  /** Gives metal that stands at the start its room. */
+  void start(FlowState s) {
+    for (int c = 0; c < grid.size; c++) {
+      gas[c] = law.start() / perGas * Math.max(0.0, grid.volume[c] - s.liquid[c]);
+    }
+  }
+
+  /** Sorts cells into metal and air, joins air into pockets, finds their pressures. */
+  void sort(FlowState s, double time) {
+    classify(s);
+    if (!law.pushes()) {
+      return;
+    }
+    if (changed) {
+      label(s);
+      changed = false;
+    }
+    gather(s);
+    pressures(time);
+    share(s);
+  }
+
+  private void classify(FlowState s) {
+    int n = grid.stride;
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+        boolean metal = grid.volume[c] > 0.0 && s.liquid[c] >= HALF * grid.volume[c];
+        if (metal && law.pushes() && gas[c] > 0.0) {
+          metal = !holdsBubble(s, c);
+        }
+        s.active[c] = metal;
+        if (metal != wasActive[c]) {
+          wasActive[c] = metal;
+          changed = true;
+        }
+      }
+    }
+  }
+
+  private boolean holdsBubble(FlowState s, int c) {
+    int n = grid.stride;
+    if (isVoid(s, c - 1) || isVoid(s, c + 1) || isVoid(s, c - n) || isVoid(s, c + n)) {
+      return false;
+    }
+    if (gas[c] < LEAST_GAS * grid.volume[c] * law.start() / perGas) {
+      leaked += gas[c];
+      gas[c] = 0.0;
+      return false;
+    }
+    return true;
+  }
+
+  private boolean isVoid(FlowState s, int c) {
+    return grid.volume[c] > 0.0 && s.liquid[c] < HALF * grid.volume[c];
+  }
+
+  private void label(FlowState s) {
+    Arrays.fill(pocket, NONE);
+    pockets = 0;
+    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
+      for (int i = PlaneGrid.HALO; i < grid.nx + PlaneGrid.HALO; i++) {
+        int c = j * grid.stride + i;
+        if (isAir(s, c) && pocket[c] == NONE) {
+          int p = Math.min(pockets, MOST - 1);
+          flood(s, c, p);
+          pockets = Math.min(MOST, p + 1);
+        }
+      }
+    }
+  }
+
+  private boolean isAir(FlowState s, int c) {
+    return grid.volume[c] > 0.0 && !s.active[c];
+  }
+
+  private void flood(FlowState s, int seed, int p) {
+    int n = grid.stride;
+    int head = 0;
+    int tail = 0;
+    double a = 0.0;
+    double edge = 0.0;
+    int i0 = seed % n;
+    int i1 = i0;
+    int j0 = seed / n;
+    int j1 = j0;
+    queue[tail++] = seed;
+    pocket[seed] = p;
+    while (head < tail) {
+      int c = queue[head++];
+      a += grid.volume[c] / grid.gap[c];
+      edge += grid.rim[c];
+      i0 = Math.min(i0, c % n);
+      i1 = Math.max(i1, c % n);
+      j0 = Math.min(j0, c / n);
+      j1 = Math.max(j1, c / n);
+      tail = visit(s, c - 1, grid.faceX[c], p, tail);
+      tail = visit(s, c + 1, grid.faceX[c + 1], p, tail);
+      tail = visit(s, c - n, grid.faceY[c], p, tail);
+      tail = visit(s, c + n, grid.faceY[c + n], p, tail);
+    }
+    area[p] = a;
+    outline[p] = edge;
+    span[p] = grid.dx * (1 + Math.max(i1 - i0, j1 - j0));
+  }
+
+  private int visit(FlowState s, int c, double face, int p, int tail) {
+    if (face > 0.0 && pocket[c] == NONE && !s.active[c]) {
+      pocket[c] = p;
+      queue[tail] = c;
+      return tail + 1;
+    }
+    return tail;
+  }
+
+  /** Pocket beside a cell with metal, or none. */
+  private int beside(int c) {
+    int n = grid.stride;
+    int p = grid.faceX[c] > 0.0 ? pocket[c - 1] : NONE;
+    p = p == NONE && grid.faceX[c + 1] > 0.0 ? pocket[c + 1] : p;
+    p = p == NONE && grid.faceY[c] > 0.0 ? pocket[c - n] : p;
+    return p == NONE && grid.faceY[c + n] > 0.0 ? pocket[c + n] : p;
+  }
+
+  private void gather(FlowState s) {
+    Arrays.fill(mass, 0, pockets, 0.0);
+    Arrays.fill(room, 0, pockets, 0.0);
+    Arrays.fill(own, 0, pockets, 0.0);
+    for (int c = 0; c < grid.size; c++) {
+      if (grid.volume[c] > 0.0) {
+        int p = s.active[c] ? beside(c) : pocket[c];
+        if (p != NONE) {
+          room[p] += Math.max(0.0, grid.volume[c] - s.liquid[c]);
+          mass[p] += gas[c];
+          if (s.active[c]) {
+            gas[c] = 0.0;
+          } else {
+            own[p] += roomOf(s, c);
+          }
+        }
+      }
+    }
+  }
+
+  private void pressures(double time) {
+    double cell = grid.dx * grid.dx;
+    for (int p = 0; p < pockets; p++) {
+      double least = LEAST_VOLUME * cell * grid.dx;
+      room[p] = Math.max(room[p], least);
+      double usual = law.start() / perGas * room[p];
+      if (mass[p] < LEAST_GAS * usual && area[p] < FEW * cell) {
+        leaked -= usual - mass[p];
+        mass[p] = usual;
+      }
+      double absolute = Math.max(LOWEST, Math.min(HIGHEST, mass[p] * perGas / room[p]));
+      pressure[p] = absolute - Air.OPEN_AIR;
+      stiffness[p] = room[p] / absolute;
+      double density = absolute / perGas;
+      leak[p] = 0.0;
+      leakSlope[p] = 0.0;
+      if (law.permeability() > 0.0) {
+        double shape = shapeFactor(p, absolute, time);
+        leak[p] +=
+            AirEscape.mouldFlow(
+                    law.permeability(), shape, absolute, law.temperature(), law.outside())
+                / density;
+        leakSlope[p] +=
+            AirEscape.mouldSlope(law.permeability(), shape, absolute, law.temperature()) / density;
+      }
+      if (law.crack() > 0.0 && outline[p] > 0.0) {
+        double t = law.temperature();
+        double edge = outline[p];
+        double way = law.crackDepth();
+        leak[p] +=
+            AirEscape.crackFlow(law.crack(), edge, way, absolute, t, law.outside()) / density;
+        leakSlope[p] +=
+            AirEscape.crackSlope(law.crack(), edge, way, absolute, t, law.outside()) / density;
+      }
+    }
+    for (int k = 0; k < law.vents().size(); k++) {
+      AirLaw.Hole hole = law.vents().get(k);
+      int p = pocket[hole.cell()] == NONE ? beside(hole.cell()) : pocket[hole.cell()];
+      if (p != NONE) {
+        double absolute = pressure[p] + Air.OPEN_AIR;
+        double density = absolute / perGas;
+        double t = law.temperature();
+        leak[p] += AirEscape.orificeFlow(hole.opening(), absolute, t, law.outside(), t) / density;
+        leakSlope[p] +=
+            AirEscape.orificeSlope(hole.opening(), absolute, t, law.outside(), t) / density;
+      }
+    }
+  }
+
+  private double shapeFactor(int p, double absolute, double time) {
+    double length = span[p];
+    double width = area[p] / length;
+    double gap = room[p] / area[p];
+    double radius = (width + gap) / Math.PI;
+    double viscosity = Air.viscosity(law.temperature());
+    double depth =
+        AirEscape.pressedDepth(
+            radius,
+            law.toSurface(),
+            law.permeability(),
+            law.porosity(),
+            absolute,
+            viscosity,
+            Math.max(0.0, time));
+    return AirEscape.shapeFactor(length, radius, depth);
+  }
+
+  private void share(FlowState s) {
+    for (int c = 0; c < grid.size; c++) {
+      int p = pocket[c];
+      if (p != NONE) {
+        gas[c] = mass[p] * roomOf(s, c) / own[p];
+        s.airPressure[c] = pressure[p];
+      }
+    }
+  }
+
+  /** Room for air in a cell [m3], never quite nothing. */
+  private double roomOf(FlowState s, int c) {
+    return Math.max(1e-9 * grid.volume[c], grid.volume[c] - s.liquid[c]);
+  }
+
+  /**
+   * Books what leaked in a step whose pocket pressures were solved.
+   *
+   * @param p pocket
+   * @param solved its pressure at the end of the step, above open air [Pa]
+   * @param dt step [s]
+   */
+  void book(int p, double solved, double dt) {
+    double density = (pressure[p] + Air.OPEN_AIR) / perGas;
+    double out = density * dt * (leak[p] + leakSlope[p] * (solved - pressure[p]));
+    out = Math.min(out, mass[p]);
+    leaked += out;
+    change[p] = mass[p] > 0.0 ? (mass[p] - out) / mass[p] : 1.0;
+    arrived[p] = mass[p] > 0.0 ? 0.0 : -out;
+  }
+
+  /** Takes what leaked out of the cells, once all pockets are booked. */
+  void settle(FlowState s, double[] solved) {
+    for (int c = 0; c < grid.size; c++) {
+      int p = pocket[c];
+      if (p != NONE) {
+        gas[c] = gas[c] * change[p] + arrived[p] * roomOf(s, c) / own[p];
+        s.airPressure[c] = solved[p];
+      }
+    }
+  }
+
+  int count() {
+    return pockets;
+  }
+
+  /** Room for air in a pocket [m3]. */
+  double room(int p) {
+    return room[p];
+  }
+
+  /** Air that has left [kg]; negative when more came in. */
+  double leaked() {
+    return leaked;
+  }
+
+  /** Air in the cavity now [kg]. */
+  double held() {
+    double sum = 0.0;
+    for (double g : gas) {
+      sum += g;
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,71 @@
+package lastinch.solver.numerics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
+
+import org.junit.jupiter.api.Test;
+
+/** Solutions of the pressure system, and its limits. */
+class CellRowsExactTest {
+  /** A box of n x n cells, one side held at 0, with one more unknown along the opposite side. */
+  private static CellRows box(int n, boolean more) {
+    CellRows s = new CellRows(n * n, 2, n);
+    for (int j = 0; j < n; j++) {
+      for (int i = 0; i < n; i++) {
+        boolean linked = more && i == n - 1;
+        double sides =
+            (i > 0 ? 1 : 0) + (i < n - 1 ? 1 : 0) + (j > 0 ? 1 : 0) + (j < n - 1 ? 1 : 0);
+        double diagonal = sides + (i == 0 ? 2.0 : 0.0) + (linked ? 2.0 : 0.0);
+        double source = Math.sin(7.0 * i / n) + j / (double) n;
+        s.add(diagonal, i > 0 ? 1.0 : 0.0, j > 0 ? 1.0 : 0.0, (j - 1) * n + i, source, 1.0, 0.0);
+      }
+    }
+    if (more) {
+      s.addOther(2.0 * n + 0.01, -3.0, 1.0, 0.0);
+      for (int j = 0; j < n; j++) {
+        s.link(j * n + n - 1, 0, 2.0);
+      }
+    }
+    return s;
+  }
+
+  private static double worstResidual(CellRows s, int n, boolean more) {
+    double worst = 0.0;
+    double other = more ? s.other(0) : 0.0;
+    double sum = 0.0;
+    for (int j = 0; j < n; j++) {
+      for (int i = 0; i < n; i++) {
+        int k = j * n + i;
+        double here = s.cell(k);
+        double r = Math.sin(7.0 * i / n) + j / (double) n;
+        r += i > 0 ? s.cell(k - 1) - here : -2.0 * here;
+        r += i < n - 1 ? s.cell(k + 1) - here : more ? 2.0 * (other - here) : 0.0;
+        r += j > 0 ? s.cell(k - n) - here : 0.0;
+        r += j < n - 1 ? s.cell(k + n) - here : 0.0;
+        sum += i == n - 1 ? 2.0 * (here - other) : 0.0;
+        worst = Math.max(worst, Math.abs(r));
+      }
+    }
+    return more ? Math.max(worst, Math.abs(-3.0 - 0.01 * other + sum)) : worst;
+  }
+
+  @Test
+  void solutionFulfilsItsEquations() {
+    CellRows s = box(20, true);
+    s.solve(1e-11, 500);
+    assertThat(worstResidual(s, 20, true)).isLessThan(1e-10);
+    CellRows plain = box(20, false);
+    plain.solve(1e-11, 500);
+    assertThat(worstResidual(plain, 20, false)).isLessThan(1e-10);
+  }
+
+  @Test
+  void tooManyCellsAreRefused() {
+    CellRows s = new CellRows(1, 0, 1);
+    s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0);
+    s.solve(1e-12, 5);
+    assertThat(s.cell(0)).isCloseTo(1.0, offset(1e-12));
+    org.assertj.core.api.Assertions.assertThatThrownBy(() -> s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}
