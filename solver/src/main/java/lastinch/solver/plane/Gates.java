@@ -13,19 +13,29 @@ final class Gates {
   /** Most of a cell's metal that goes back through a gate in a step [-]. */
   private static final double MOST_BACK = 0.2;
 
-  /**
-   * One gate.
-   *
-   * @param cells it opens into
-   * @param area of it that lies in each cell [m2]
-   * @param directionX of the metal coming in, a unit vector or nothing for metal from above [-]
-   * @param directionY likewise
-   * @param loss coefficient on its speed, its exit not counted [-]
-   */
-  record Gate(int[] cells, double[] area, double directionX, double directionY, double loss) {
-    Gate {
-      cells = cells.clone();
-      area = area.clone();
+  /** One gate. */
+  static final class Gate {
+    private final int[] cells;
+    private final double[] area;
+    private final double directionX;
+    private final double directionY;
+    private final double loss;
+
+    /**
+     * Describes a gate.
+     *
+     * @param cells it opens into
+     * @param area of it that lies in each cell [m2]
+     * @param directionX of the metal coming in, a unit vector or nothing for metal from above [-]
+     * @param directionY likewise
+     * @param loss coefficient on its speed, its exit not counted [-]
+     */
+    Gate(int[] cells, double[] area, double directionX, double directionY, double loss) {
+      this.cells = cells.clone();
+      this.area = area.clone();
+      this.directionX = directionX;
+      this.directionY = directionY;
+      this.loss = loss;
     }
 
     double totalArea() {
@@ -45,6 +55,11 @@ final class Gates {
 
   final boolean[] held;
   final double[] heldSpeed;
+
+  /** By gate: length of the column behind it that carries its inertia [m], and its loss [-]. */
+  final double[] column;
+
+  final double[] loss;
 
   /**
    * By gate cell, in the order of {@code cells}: which gate, area, speed, what a step makes of it.
@@ -73,9 +88,13 @@ final class Gates {
     pressure = new double[gates.size()];
     held = new boolean[gates.size()];
     heldSpeed = new double[gates.size()];
+    column = new double[gates.size()];
+    loss = new double[gates.size()];
     passed = new double[gates.size()];
     int k = 0;
     for (int g = 0; g < gates.size(); g++) {
+      column[g] = COLUMN;
+      loss[g] = gates.get(g).loss;
       for (int i = 0; i < gates.get(g).cells.length; i++) {
         cells[k] = gates.get(g).cells[i];
         area[k] = gates.get(g).area[i];
@@ -94,10 +113,10 @@ final class Gates {
         gain[k] = 0.0;
         continue;
       }
-      double loss = 1.0 + gates.get(g).loss;
-      double slow = 1.0 / (1.0 + dt * loss * Math.abs(speed[k]) / (2.0 * COLUMN));
-      known[k] = slow * (speed[k] + dt * pressure[g] / (density * COLUMN));
-      gain[k] = slow * dt / (density * COLUMN);
+      double way = column[g];
+      double slow = 1.0 / (1.0 + dt * (1.0 + loss[g]) * Math.abs(speed[k]) / (2.0 * way));
+      known[k] = slow * (speed[k] + dt * pressure[g] / (density * way));
+      gain[k] = slow * dt / (density * way);
     }
   }
 

@@ -8,6 +8,7 @@ package lastinch.solver.plane;
  * @param tension of the surface, in the plane [N/m]
  * @param capillary what thin gaps push back with, times the gap [N/m]; 0 for none
  * @param keepsOpen share of that push with which a gap also drives metal out again [-]
+ * @param flowStop share of solid at which it no longer flows [-]
  * @param gravityX pull along the plane [m/s2]
  * @param gravityY across [m/s2]
  * @param frictionless whether the walls do not hold the metal
@@ -18,6 +19,21 @@ record Liquid(
     double tension,
     double capillary,
     double keepsOpen,
+    double flowStop,
     double gravityX,
     double gravityY,
-    boolean frictionless) {}
+    boolean frictionless) {
+
+  /** A liquid that does not freeze. */
+  Liquid(
+      double density,
+      double viscosity,
+      double tension,
+      double capillary,
+      double keepsOpen,
+      double gravityX,
+      double gravityY,
+      boolean frictionless) {
+    this(density, viscosity, tension, capillary, keepsOpen, 1.0, gravityX, gravityY, frictionless);
+  }
+}

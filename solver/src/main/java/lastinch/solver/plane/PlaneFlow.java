@@ -75,7 +75,7 @@ final class PlaneFlow {
   void begin() {
     pockets.start(state);
     state.findWetPart(gates.cells);
-    pockets.sort(state, 0.0);
+    pockets.sort(state, 0.0, FIRST);
   }
 
   /** Longest step that the present speeds allow [s]. */
@@ -115,7 +115,7 @@ final class PlaneFlow {
     carried.carry(state, dt);
     transport.move(state);
     time += dt;
-    pockets.sort(state, time);
+    pockets.sort(state, time, dt);
     friction.find(state, shut, dt);
     projection.project(state, dt);
     lastStep = dt;

@@ -1,5 +1,6 @@
 package lastinch.solver.plane;
 
+import lastinch.solver.casting.GapMap;
 import lastinch.solver.material.Checks;
 
 /**
@@ -11,6 +12,9 @@ import lastinch.solver.material.Checks;
 final class PlaneGrid {
   /** Rows of wall round the grid. */
   static final int HALO = 2;
+
+  /** Open share below which a cell of a map is given to its neighbour [-]. */
+  private static final double SLIVER = 0.15;
 
   final int nx;
   final int ny;
@@ -113,6 +117,88 @@ final class PlaneGrid {
     }
     faces(share, openX, openY);
     walls(share);
+  }
+
+  /** Lays the cells of a map of a cavity. */
+  static PlaneGrid over(GapMap map) {
+    return new PlaneGrid(map);
+  }
+
+  private PlaneGrid(GapMap map) {
+    this(
+        map.nx(),
+        map.ny(),
+        map.cell(),
+        new double[map.nx() * map.ny()],
+        new double[map.nx() * map.ny()],
+        new double[0],
+        new double[0]);
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int k = j * nx + i;
+        int c = cell(i, j);
+        if (map.isOpen(k)) {
+          gap[c] = map.gap(k);
+          volume[c] = map.volume(k);
+          perVolume[c] = 1.0 / map.volume(k);
+          wall[c] = map.wall(k);
+          rim[c] = Math.max(0.0, map.wall(k) - 2.0 * map.open(k) * dx * dx) / gap[c];
+        }
+      }
+    }
+    mergeSlivers(map);
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int c = cell(i, j);
+        if (i > 0 && map.faceX(i, j) > 0.0 && volume[c] > 0.0 && volume[c - 1] > 0.0) {
+          gapX[c] = between(gap[c], gap[c - 1]);
+          faceX[c] = Math.min(map.faceX(i, j), 2.0 * dx * Math.min(gap[c], gap[c - 1]));
+        }
+        if (j > 0 && map.faceY(i, j) > 0.0 && volume[c] > 0.0 && volume[c - stride] > 0.0) {
+          gapY[c] = between(gap[c], gap[c - stride]);
+          faceY[c] = Math.min(map.faceY(i, j), 2.0 * dx * Math.min(gap[c], gap[c - stride]));
+        }
+      }
+    }
+  }
+
+  /** A sliver of a cell goes to the neighbour it opens to widest; alone it would choke the step. */
+  private void mergeSlivers(GapMap map) {
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int k = j * nx + i;
+        int c = cell(i, j);
+        if (!map.isOpen(k) || map.open(k) >= SLIVER) {
+          continue;
+        }
+        int to = widest(map, i, j, c);
+        if (to != c) {
+          volume[to] += volume[c];
+          perVolume[to] = 1.0 / volume[to];
+          wall[to] += wall[c];
+          rim[to] += rim[c];
+        }
+        volume[c] = 0.0;
+        perVolume[c] = 0.0;
+        gap[c] = 0.0;
+        wall[c] = 0.0;
+        rim[c] = 0.0;
+      }
+    }
+  }
+
+  private int widest(GapMap map, int i, int j, int c) {
+    double[] face = {map.faceX(i, j), map.faceX(i + 1, j), map.faceY(i, j), map.faceY(i, j + 1)};
+    int[] cells = {c - 1, c + 1, c - stride, c + stride};
+    int best = c;
+    double most = 0.0;
+    for (int k = 0; k < 4; k++) {
+      if (face[k] > most && volume[cells[k]] > 2.0 * volume[c]) {
+        most = face[k];
+        best = cells[k];
+      }
+    }
+    return best;
   }
 
   private void faces(double[] share, double[] openX, double[] openY) {

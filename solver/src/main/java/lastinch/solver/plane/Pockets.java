@@ -18,10 +18,11 @@ final class Pockets {
   static final int NONE = -1;
 
   private static final double LEAST_VOLUME = 1e-3;
-  private static final double LEAST_GAS = 1e-3;
+  private static final double LEAST_GAS = 5e-3;
   private static final double LOWEST = 0.2 * Air.OPEN_AIR;
   private static final double HIGHEST = 20.0 * Air.OPEN_AIR;
   private static final double HALF = 0.5;
+  private static final double FAST = 3.0;
 
   /** A void of fewer cells than this that opens in metal without any gas draws air at once. */
   private static final double FEW = 3.0;
@@ -43,6 +44,7 @@ final class Pockets {
 
   private final double[] room = new double[MOST];
   private final double[] own = new double[MOST];
+  private final double[] bulk = new double[MOST];
   private final double[] change = new double[MOST];
   private final double[] arrived = new double[MOST];
   private final double[] area = new double[MOST];
@@ -79,8 +81,13 @@ final class Pockets {
     }
   }
 
-  /** Sorts cells into metal and air, joins air into pockets, finds their pressures. */
-  void sort(FlowState s, double time) {
+  /**
+   * Sorts cells into metal and air, joins air into pockets, finds their pressures.
+   *
+   * @param time since the start [s]
+   * @param dt step to come [s]
+   */
+  void sort(FlowState s, double time, double dt) {
     classify(s);
     if (!law.pushes()) {
       return;
@@ -91,6 +98,7 @@ final class Pockets {
     }
     gather(s);
     pressures(time);
+    letFastOnesGo(dt);
     share(s);
   }
 
@@ -199,6 +207,7 @@ final class Pockets {
     Arrays.fill(mass, 0, pockets, 0.0);
     Arrays.fill(room, 0, pockets, 0.0);
     Arrays.fill(own, 0, pockets, 0.0);
+    Arrays.fill(bulk, 0, pockets, 0.0);
     for (int c = 0; c < grid.size; c++) {
       if (grid.volume[c] > 0.0) {
         int p = s.active[c] ? beside(c) : pocket[c];
@@ -208,6 +217,7 @@ final class Pockets {
           if (s.active[c]) {
             gas[c] = 0.0;
           } else {
+            bulk[p] += grid.volume[c];
             own[p] += roomOf(s, c);
           }
         }
@@ -218,8 +228,7 @@ final class Pockets {
   private void pressures(double time) {
     double cell = grid.dx * grid.dx;
     for (int p = 0; p < pockets; p++) {
-      double least = LEAST_VOLUME * cell * grid.dx;
-      room[p] = Math.max(room[p], least);
+      room[p] = Math.max(room[p], LEAST_VOLUME * bulk[p]);
       double usual = law.start() / perGas * room[p];
       if (mass[p] < LEAST_GAS * usual && area[p] < FEW * cell) {
         leaked -= usual - mass[p];
@@ -260,6 +269,23 @@ final class Pockets {
         leak[p] += AirEscape.orificeFlow(hole.opening(), absolute, t, law.outside(), t) / density;
         leakSlope[p] +=
             AirEscape.orificeSlope(hole.opening(), absolute, t, law.outside(), t) / density;
+      }
+    }
+  }
+
+  /**
+   * Pockets whose air leaks much faster than a step lasts stand at the pressure outside; anything
+   * else would let the stored air push once more than it can.
+   */
+  private void letFastOnesGo(double dt) {
+    for (int p = 0; p < pockets; p++) {
+      if (leakSlope[p] * dt > FAST * stiffness[p]) {
+        double left = law.outside() / perGas * room[p];
+        leaked += mass[p] - left;
+        mass[p] = left;
+        pressure[p] = law.outside() - Air.OPEN_AIR;
+        stiffness[p] = room[p] / Math.max(LOWEST, law.outside());
+        leak[p] = 0.0;
       }
     }
   }

@@ -80,6 +80,7 @@ final class SurfaceTransport {
       }
     }
     limit(s);
+    limitSmall(s);
   }
 
   /** State after one direction, dilatation included. */
@@ -167,8 +168,9 @@ final class SurfaceTransport {
                 + Math.max(0.0, -s.fluxX[c])
                 + Math.max(0.0, s.fluxY[c + n])
                 + Math.max(0.0, -s.fluxY[c]);
-        if (out > s.liquid[c]) {
-          scale[c] = s.liquid[c] / out;
+        double moves = s.liquid[c] - s.skin[c];
+        if (out > moves) {
+          scale[c] = Math.max(0.0, moves / out);
           any = true;
           limited++;
         }
@@ -181,6 +183,49 @@ final class SurfaceTransport {
       for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
         s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c - 1] : scale[c];
         s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c - n] : scale[c];
+      }
+    }
+    for (int j = r0; j <= r1; j++) {
+      Arrays.fill(scale, j * n + c0, j * n + c1 + 1, 1.0);
+    }
+  }
+
+  /**
+   * A small cell beside a wide one may be swept over more than once in a step: it takes its fill.
+   */
+  private void limitSmall(FlowState s) {
+    int n = grid.stride;
+    boolean any = false;
+    for (int j = r0; j <= r1; j++) {
+      for (int c = j * n + c0; c <= j * n + c1; c++) {
+        if (s.active[c] || grid.volume[c] == 0.0) {
+          continue;
+        }
+        double out =
+            Math.max(0.0, s.fluxX[c + 1])
+                + Math.max(0.0, -s.fluxX[c])
+                + Math.max(0.0, s.fluxY[c + n])
+                + Math.max(0.0, -s.fluxY[c]);
+        double room = Math.max(0.0, grid.volume[c] - s.liquid[c]) + out;
+        double in =
+            Math.max(0.0, -s.fluxX[c + 1])
+                + Math.max(0.0, s.fluxX[c])
+                + Math.max(0.0, -s.fluxY[c + n])
+                + Math.max(0.0, s.fluxY[c]);
+        if (in > room * (1.0 + 1e-12)) {
+          scale[c] = room / in;
+          any = true;
+          limited++;
+        }
+      }
+    }
+    if (!any) {
+      return;
+    }
+    for (int j = r0; j <= r1 + 1; j++) {
+      for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
+        s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c] : scale[c - 1];
+        s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c] : scale[c - n];
       }
     }
     for (int j = r0; j <= r1; j++) {

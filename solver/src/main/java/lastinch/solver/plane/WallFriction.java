@@ -41,6 +41,12 @@ final class WallFriction {
     faces(s, grid.faceY, grid.gapY, leavesY, n, shut, dt);
   }
 
+  /** Whether the metal on both sides of a face, taken together, carries too much solid to flow. */
+  private boolean isStiff(FlowState s, int a, int b) {
+    double solid = s.slurry[a] * s.liquid[a] + s.slurry[b] * s.liquid[b];
+    return solid > 0.0 && solid >= liquid.flowStop() * (s.liquid[a] + s.liquid[b]);
+  }
+
   private double rate(FlowState s, int c) {
     double b = grid.gap[c];
     double open = s.openShare[c];
@@ -66,7 +72,7 @@ final class WallFriction {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
-        if (face[c] == 0.0 || shut[c] || shut[c - d]) {
+        if (face[c] == 0.0 || shut[c] || shut[c - d] || isStiff(s, c, c - d)) {
           leaves[c] = 0.0;
         } else {
           double b = gapAt[c];

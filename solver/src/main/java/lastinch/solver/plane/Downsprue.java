@@ -1,0 +1,391 @@
+package lastinch.solver.plane;
+
+import java.util.OptionalDouble;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.Sprue;
+import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.material.MouldTable;
+import lastinch.solver.physics.Friction;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.physics.Losses;
+import lastinch.solver.wall.WallColumns;
+import lastinch.solver.wall.WallGrid;
+
+/**
+ * Hand, cup and sprue over the plane. Metal falls down the sprue until it stands in it up to the
+ * cup; what stands presses on the gate that opens into the plane, drains through it, and gives heat
+ * to the sprue's wall. Metal on its way down takes the time of its fall and keeps its heat.
+ */
+final class Downsprue {
+  private static final int CELLS = 10;
+
+  /** A pool at the foot drains in no less than this [s]. */
+  private static final double DRAINS = 10e-3;
+
+  private final PlaneMelt melt;
+  private final PouringCup cup;
+  private final double tall;
+  private final double footAcross;
+  private final double topAcross;
+  private final double rise;
+  private final double heldHead;
+  private final double forcedFlow;
+  private final double entryLoss;
+  private final double[] volume = new double[CELLS];
+  private final double[] content = new double[CELLS];
+  private final double[] room = new double[CELLS];
+  private final double[] wall = new double[CELLS];
+  private final double[] share = new double[CELLS + 1];
+  private final WallColumns columns;
+  private final double mouldTemperature;
+  private final FallingMetal falling = new FallingMetal();
+  private double cupContent;
+  private double spilledHeat;
+  private double given;
+  private double drawn;
+  private double mostStanding;
+  private double atFoot;
+
+  Downsprue(PourCase job, PlaneMelt melt, double cavity, double mouldTemperature) {
+    this.melt = melt;
+    this.mouldTemperature = mouldTemperature;
+    Sprue sprue = job.gating().sprue();
+    tall = sprue.tall();
+    footAcross = sprue.foot();
+    topAcross = sprue.top();
+    double angle = job.mould().attitude().angle();
+    rise = job.mould().attitude().upright() ? 1.0 : StrictMath.cos(angle);
+    double sum = 0.0;
+    for (int i = 0; i < CELLS; i++) {
+      double a = across(tall * i / CELLS);
+      double b = across(tall * (i + 1) / CELLS);
+      room[i] = Math.PI / 12.0 * (a * a + a * b + b * b) * tall / CELLS;
+      wall[i] = Math.PI * 0.5 * (a + b) * tall / CELLS;
+      sum += room[i];
+    }
+    entryLoss = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+    double toRim = melt.density * (cavity + sum + job.gating().cup().volume());
+    cup =
+        new PouringCup(
+            job.pour(),
+            job.gating().cup(),
+            melt.density,
+            job.metal().melted(),
+            toRim,
+            Math.PI / 4.0 * topAcross * topAcross,
+            entryLoss);
+    OptionalDouble kept = job.checking().cupKeptAt();
+    heldHead = kept.orElse(0.0);
+    forcedFlow = job.checking().entersAt().orElse(0.0);
+    atFoot = melt.enthalpyIn;
+    columns = columns(job, melt, mouldTemperature);
+  }
+
+  private static WallColumns columns(PourCase job, PlaneMelt melt, double mouldTemperature) {
+    double hot = melt.table.temperature(melt.enthalpyIn);
+    MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
+    WallGrid grid =
+        WallGrid.usual(table.conductivityAt(mouldTemperature) / table.capacityAt(hot), 20.0);
+    return job.checking().mouldStaysAtHeat()
+        ? WallColumns.fixed(CELLS + 1, grid, table, melt.table)
+        : new WallColumns(CELLS + 1, grid, table, melt.table);
+  }
+
+  private double across(double height) {
+    return footAcross + (topAcross - footAcross) * height / tall;
+  }
+
+  /** Whether checking options feed the plane without cup and sprue. */
+  boolean isHeld() {
+    return heldHead > 0.0 || forcedFlow > 0.0;
+  }
+
+  /** Sets the gate for a step [s] that starts at a time [s], and lets the hand pour. */
+  void before(Gates gates, double time, double dt) {
+    if (isHeld()) {
+      gates.held[0] = forcedFlow > 0.0;
+      gates.heldSpeed[0] = forcedFlow;
+      gates.pressure[0] = melt.density * Gravity.G * heldHead;
+      return;
+    }
+    pour(time, dt);
+    land(time + dt);
+    double standing = standing();
+    mostStanding = Math.max(mostStanding, standing);
+    boolean full = isFull();
+    double head = full ? tall + cup.level() : standing;
+    double area = gates.gates.get(0).totalArea();
+    gates.pressure[0] = melt.density * Gravity.G * rise * head;
+    gates.column[0] = Math.max(Gates.COLUMN, area * inertia(standing));
+    gates.loss[0] = loss(gates.flow(0), area, standing, full);
+    double total = held();
+    double most = total / (area * Math.max(DRAINS, 2.0 * dt));
+    double now = gates.flow(0) / area;
+    gates.held[0] = !full && now > most;
+    gates.heldSpeed[0] = Math.min(most, Math.max(0.0, now));
+  }
+
+  /** Takes what went through the gate in the step. */
+  void after(Gates gates) {
+    double passed = gates.passed(0) - drawn;
+    drawn = gates.passed(0);
+    given += passed;
+    if (isHeld()) {
+      return;
+    }
+    if (passed < 0.0) {
+      volume[0] -= passed;
+      content[0] -= passed * melt.enthalpyIn;
+      rise();
+      return;
+    }
+    double wanted = passed;
+    for (int i = 0; i < CELLS && wanted > 0.0; i++) {
+      double h = volume[i] > 0.0 ? content[i] / volume[i] : 0.0;
+      double part = Math.min(wanted, volume[i]);
+      volume[i] -= part;
+      content[i] = volume[i] > 0.0 ? content[i] - part * h : 0.0;
+      wanted -= part;
+    }
+    sink();
+    if (isFull()) {
+      double need = Math.min(totalRoom() - held(), cup.volume());
+      if (need > 0.0) {
+        double h = cupContent / cup.volume();
+        cup.draw(need);
+        cupContent -= need * h;
+        add(CELLS - 1, need, h);
+      }
+    }
+  }
+
+  private void pour(double time, double dt) {
+    double before = cup.volume();
+    double spilled = cup.spilled();
+    double mass = cup.pour(time, dt);
+    spilledHeat += (cup.spilled() - spilled) * melt.enthalpyIn;
+    double added = cup.volume() - before;
+    if (mass > 0.0 && added > 0.0) {
+      cupContent += added * melt.enthalpyIn;
+    }
+    if (cup.volume() > 0.0 && !isFull()) {
+      double h = cupContent / cup.volume();
+      double out = cup.drainFree(dt);
+      cupContent -= out * h;
+      if (out > 0.0) {
+        double u = cup.leavingSpeed();
+        double g = Gravity.G * rise;
+        double way = Math.max(0.0, tall - standing());
+        double fall = (Math.sqrt(u * u + 2.0 * g * way) - u) / g;
+        fly(time + fall, out, h);
+      }
+    }
+  }
+
+  private void fly(double arrives, double out, double h) {
+    if (falling.isFull()) {
+      landFirst();
+    }
+    falling.send(arrives, out, h);
+  }
+
+  private void landFirst() {
+    add(standingCell(), falling.firstVolume(), falling.firstEnthalpy());
+    falling.takeFirst();
+  }
+
+  private void land(double now) {
+    while (falling.hasArrived(now)) {
+      landFirst();
+    }
+    rise();
+  }
+
+  private void add(int cell, double v, double h) {
+    volume[cell] += v;
+    content[cell] += v * h;
+  }
+
+  private int standingCell() {
+    int i = 0;
+    while (i < CELLS - 1 && volume[i] >= room[i] * (1.0 - 1e-9)) {
+      i++;
+    }
+    return i;
+  }
+
+  /** What is too much for a cell goes up; what is too much for the sprue goes back to the cup. */
+  private void rise() {
+    for (int i = 0; i < CELLS; i++) {
+      double over = volume[i] - room[i];
+      if (over > 0.0) {
+        double h = content[i] / volume[i];
+        volume[i] -= over;
+        content[i] -= over * h;
+        if (i < CELLS - 1) {
+          add(i + 1, over, h);
+        } else {
+          cup.draw(-over);
+          cupContent += over * h;
+        }
+      }
+    }
+  }
+
+  /** What stands higher sinks into what was drained below. */
+  private void sink() {
+    for (int i = 0; i < CELLS - 1; i++) {
+      double lack = room[i] - volume[i];
+      int from = i + 1;
+      while (lack > 0.0 && from < CELLS) {
+        double part = Math.min(lack, volume[from]);
+        if (part > 0.0) {
+          double h = content[from] / volume[from];
+          volume[from] -= part;
+          content[from] = volume[from] > 0.0 ? content[from] - part * h : 0.0;
+          add(i, part, h);
+          lack -= part;
+        }
+        from++;
+      }
+    }
+  }
+
+  /** Heat to cup and sprue walls over a heat step [s]. */
+  void heat(double dt) {
+    if (melt.water || isHeld()) {
+      return;
+    }
+    for (int i = 0; i < CELLS; i++) {
+      if (volume[i] > 1e-6 * room[i]) {
+        double h = exchange(i, dt, volume[i], wall[i], volume[i] / room[i], content[i] / volume[i]);
+        content[i] = h * volume[i];
+      }
+    }
+    if (cup.volume() > 1e-10) {
+      double h = cupContent / cup.volume();
+      cupContent =
+          cup.volume() * exchange(CELLS, dt, cup.volume(), cup.wall(), cup.wettedShare(), h);
+    }
+  }
+
+  private double exchange(int i, double dt, double v, double area, double wet, double h) {
+    double fill = Math.min(1.0, wet);
+    if (fill > share[i]) {
+      if (share[i] == 0.0) {
+        double curvature = i < CELLS ? 4.0 / (footAcross + topAcross) : 0.0;
+        columns.open(i, mouldTemperature, curvature, Double.POSITIVE_INFINITY);
+      } else {
+        columns.widen(i, share[i], fill);
+      }
+      share[i] = fill;
+    }
+    double wetArea = share[i] * area;
+    double conductance = melt.conductance(2.0 * v / (fill * area), 0.0) * fill / share[i];
+    return columns.exchange(i, dt, conductance, melt.density * v / wetArea, h);
+  }
+
+  /** Specific enthalpy of what stands at the foot [J/kg]. */
+  double footEnthalpy() {
+    if (!isHeld() && volume[0] > 1e-6 * room[0]) {
+      atFoot = content[0] / volume[0];
+    }
+    return atFoot;
+  }
+
+  private double inertia(double standing) {
+    double sum = 0.0;
+    for (int i = 0; i < CELLS; i++) {
+      double length = Math.min(standing, tall * (i + 1) / CELLS) - tall * i / CELLS;
+      double a = across(tall * (i + 0.5) / CELLS);
+      sum += length > 0.0 ? length / (Math.PI / 4.0 * a * a) : 0.0;
+    }
+    return sum;
+  }
+
+  /** Losses on the way, on the speed at the foot; the speed head itself is counted by the gate. */
+  private double loss(double flow, double area, double standing, boolean full) {
+    double foot = Math.max(1e-9, Math.abs(flow) / area);
+    double narrower = area / (Math.PI / 4.0 * topAcross * topAcross);
+    double sum = full ? entryLoss * narrower * narrower : 0.0;
+    double middle = across(0.5 * standing);
+    double mean = Math.PI / 4.0 * middle * middle;
+    double speed = foot * area / mean;
+    double viscosity = Math.max(1e-6, melt.alloy.viscosity().value());
+    double gradient =
+        Friction.gradientOverSpeed(melt.density, viscosity, speed, middle, Friction.ROUND) * speed;
+    return sum + gradient * standing / (0.5 * melt.density * foot * foot + 1e-12);
+  }
+
+  /** Metal that stands in the sprue [m3]. */
+  double held() {
+    double sum = 0.0;
+    for (double v : volume) {
+      sum += v;
+    }
+    return sum;
+  }
+
+  private double totalRoom() {
+    double sum = 0.0;
+    for (double v : room) {
+      sum += v;
+    }
+    return sum;
+  }
+
+  /** Whether metal stands up to the cup. */
+  boolean isFull() {
+    return held() >= totalRoom() * (1.0 - 1e-6);
+  }
+
+  /** Height of metal that stands in the sprue [m]. */
+  double standing() {
+    double h = 0.0;
+    for (int i = 0; i < CELLS; i++) {
+      h += tall / CELLS * Math.min(1.0, volume[i] / room[i]);
+    }
+    return h;
+  }
+
+  /** Metal over the plane: in the cup, standing and falling [m3]. */
+  double above() {
+    return cup.volume() + held() + falling.total();
+  }
+
+  /** Its heat [J], 0 for liquid at the liquidus. */
+  double heatAbove() {
+    double sum = cupContent + falling.content();
+    for (double e : content) {
+      sum += e;
+    }
+    return sum * melt.density;
+  }
+
+  /** Heat in the walls of cup and sprue above their start [J]. */
+  double heatInWalls() {
+    double sum = 0.0;
+    for (int i = 0; i <= CELLS; i++) {
+      double area = i < CELLS ? wall[i] : cup.wall();
+      sum += share[i] > 0.0 ? columns.held(i) * share[i] * area : 0.0;
+    }
+    return sum;
+  }
+
+  PouringCup cup() {
+    return cup;
+  }
+
+  double spilledHeat() {
+    return spilledHeat;
+  }
+
+  /** Volume given to the plane [m3]. */
+  double given() {
+    return given;
+  }
+
+  double mostStanding() {
+    return mostStanding;
+  }
+}

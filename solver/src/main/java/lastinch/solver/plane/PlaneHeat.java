@@ -1,0 +1,351 @@
+package lastinch.solver.plane;
+
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MouldTable;
+import lastinch.solver.numerics.LimitedFace;
+import lastinch.solver.physics.Slurry;
+import lastinch.solver.wall.OuterAir;
+import lastinch.solver.wall.WallColumns;
+import lastinch.solver.wall.WallGrid;
+
+/**
+ * Heat of the metal, cell by cell: carried with the same volumes as the metal, second order where
+ * cells are full and never beyond its neighbours; given to a column of mould by every wetted cell;
+ * conducted along the plane. New solid is shared between slurry and skin; only what is not skin
+ * moves on.
+ */
+final class PlaneHeat implements PlaneFlow.Carried {
+  private static final double FULL = 0.95;
+  private static final double TRACE = 1e-5;
+  private static final double OLD = 0.25;
+
+  /** Less metal than this share of a cell has no heat of its own that rounding leaves sound. */
+  private static final double FEW = 1e-5;
+
+  /** Biot number above which metal is resolved through the gap [-]. */
+  private static final double THICK = 0.1;
+
+  /** Outside of a shell: air, 10 W/(m2 K), emissivity 0.8; estimates of the catalogue. */
+  private static final double OUTSIDE = 293.15;
+
+  private static final double CONVECTION = 10.0;
+  private static final double EMISSIVITY = 0.8;
+  private static final double REOPENS = 0.05;
+
+  private final PlaneGrid grid;
+  private final PlaneMelt melt;
+  private final WallColumns columns;
+  private final double mouldTemperature;
+  private final double depthLimit;
+
+  /** Heat in a cell over density, liquid times specific enthalpy [m3 J/kg]. */
+  final double[] content;
+
+  /** Specific enthalpy of what moves [J/kg]. */
+  final double[] enthalpy;
+
+  final double[] mostSolid;
+  final double[] wetted;
+  final double[] mushShare;
+  private final double[] temperature;
+  private final double[] curvature;
+  private final double[] age;
+  private final double[] due;
+  private final double[] share;
+  private final double[] flowX;
+  private final double[] flowY;
+  private final boolean[] shut;
+  private double entering;
+  private double carriedIn;
+  private double leastStop;
+  private final double coldest;
+  private int count;
+
+  PlaneHeat(PlaneGrid grid, PlaneMelt melt, PourCase job, double mouldTemperature, boolean[] shut) {
+    this.grid = grid;
+    this.melt = melt;
+    this.mouldTemperature = mouldTemperature;
+    this.shut = shut;
+    int n = grid.size;
+    content = new double[n];
+    enthalpy = new double[n];
+    mostSolid = new double[n];
+    wetted = new double[n];
+    mushShare = new double[n];
+    temperature = new double[n];
+    age = new double[n];
+    due = new double[n];
+    share = new double[n];
+    flowX = new double[n];
+    flowY = new double[n];
+    entering = melt.enthalpyIn;
+    curvature = job.checking().wallCurvature() ? RimCurvature.of(grid) : new double[n];
+    for (int c = 0; c < n; c++) {
+      mushShare[c] = grid.volume[c] > 0.0 ? melt.mushShare(grid.gap[c], mouldTemperature) : 0.0;
+    }
+    double shellWall = job.mould().wallThickness().value();
+    boolean shell = shellWall > 0.0;
+    depthLimit = shell ? shellWall : Double.POSITIVE_INFINITY;
+    columns = columns(job, melt, mouldTemperature, n, shell);
+    leastStop = 1.0;
+    coldest = melt.table.enthalpy(Math.max(mouldTemperature, melt.table.temperature(-1e9)));
+  }
+
+  private static WallColumns columns(
+      PourCase job, PlaneMelt melt, double mouldTemperature, int count, boolean shell) {
+    double hot = melt.table.temperature(melt.enthalpyIn);
+    MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
+    double diffusivity = 0.0;
+    for (double t = mouldTemperature; t < hot; t += 100.0) {
+      diffusivity = Math.max(diffusivity, table.conductivityAt(t) / table.capacityAt(t));
+    }
+    WallGrid nodes = WallGrid.usual(diffusivity, 8.0).withMetalNodes(8);
+    if (job.checking().mouldStaysAtHeat()) {
+      return WallColumns.fixed(count, nodes, table, melt.table);
+    }
+    return shell
+        ? WallColumns.shell(
+            count, nodes, table, melt.table, OuterAir.of(OUTSIDE, CONVECTION, EMISSIVITY))
+        : new WallColumns(count, nodes, table, melt.table);
+  }
+
+  /** What metal that enters from now on holds [J/kg]. */
+  void enters(double specificEnthalpy) {
+    entering = specificEnthalpy;
+  }
+
+  @Override
+  public void carry(FlowState s, double dt) {
+    int n = grid.stride;
+    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
+      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+        share[c] = s.liquid[c] * grid.perVolume[c];
+      }
+    }
+    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+        flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s.fluxX[c], c, 1);
+        flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s.fluxY[c], c, n);
+      }
+    }
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+        double flux = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
+        double after = s.liquid[c] + flux + s.gateFlux[c];
+        if (after <= 0.0) {
+          content[c] = 0.0;
+          continue;
+        }
+        double gate = s.gateFlux[c];
+        double in = gate == 0.0 ? 0.0 : gate * (gate > 0.0 ? entering : enthalpy[c]);
+        content[c] += (flowX[c] - flowX[c + 1]) + (flowY[c] - flowY[c + n]) + in;
+        carriedIn += in;
+        refresh(s, c, after);
+      }
+    }
+  }
+
+  private double faceValue(double flux, int c, int d) {
+    boolean forward = flux > 0.0;
+    int up = forward ? c - d : c;
+    int down = forward ? c : c - d;
+    int behind = forward ? c - 2 * d : c + d;
+    if (share[up] > FULL && share[down] > FULL && share[behind] > FULL) {
+      double courant = Math.min(1.0, Math.abs(flux) * grid.perVolume[up]);
+      return LimitedFace.face(enthalpy[behind], enthalpy[up], enthalpy[down], courant);
+    }
+    return enthalpy[up];
+  }
+
+  /** Specific enthalpy of the moving part: skin is colder by the latent heat it has given. */
+  private void refresh(FlowState s, int c, double liquid) {
+    double h = content[c] / liquid;
+    if (liquid < FEW * grid.volume[c]) {
+      h = Math.max(coldest, Math.min(melt.enthalpyIn, h));
+    }
+    if (s.skin[c] > 0.0) {
+      double skin = Math.min(1.0, s.skin[c] / liquid);
+      h += melt.table.latentHeat() * skin * (1.0 - s.slurry[c]);
+    }
+    enthalpy[c] = h;
+  }
+
+  /** One heat step [s] for all wetted cells. */
+  void step(FlowState s, double dt, boolean last) {
+    if (melt.water) {
+      return;
+    }
+    count++;
+    conduct(s, dt);
+    int n = grid.stride;
+    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
+      for (int c = j * n + PlaneGrid.HALO; c < j * n + PlaneGrid.HALO + grid.nx; c++) {
+        if (s.liquid[c] <= TRACE * grid.volume[c]) {
+          continue;
+        }
+        due[c] += wetted[c] == 0.0 ? 0.5 * dt : dt;
+        boolean turn = last || age[c] < OLD || ((count + c) & 3) == 0;
+        if (turn && due[c] > 0.0) {
+          stepCell(s, c, due[c]);
+          due[c] = 0.0;
+        }
+      }
+    }
+  }
+
+  private boolean isThick(int c) {
+    double half = 0.5 * grid.gap[c];
+    return !melt.perfectContact && melt.contactLiquid * half / melt.conductivity > THICK;
+  }
+
+  private void wetWall(int c, double fill, double h) {
+    if (fill <= wetted[c]) {
+      return;
+    }
+    if (wetted[c] == 0.0) {
+      double k = curvature[c];
+      if (isThick(c)) {
+        columns.openThick(c, mouldTemperature, k, depthLimit, 0.5 * grid.gap[c], h);
+      } else {
+        columns.open(c, mouldTemperature, k, depthLimit);
+      }
+    } else {
+      columns.widen(c, wetted[c], fill);
+    }
+    wetted[c] = fill;
+  }
+
+  private void stepCell(FlowState s, int c, double dt) {
+    double liquid = s.liquid[c];
+    double h = content[c] / liquid;
+    double before = melt.table.solid(h);
+    double fill = Math.min(1.0, liquid * grid.perVolume[c]);
+    wetWall(c, fill, h);
+    double plateGap = isThick(c) ? 0.0 : grid.gap[c];
+    double conductance = melt.conductance(plateGap, mostSolid[c]) * fill / wetted[c];
+    double perArea = melt.density * liquid / (wetted[c] * grid.wall[c]);
+    h = columns.exchange(c, dt, conductance, perArea, h);
+    age[c] += dt;
+    content[c] = h * liquid;
+    settle(s, c, before, melt.table.solid(h));
+    refresh(s, c, liquid);
+  }
+
+  /** Shares new solid between skin and slurry. */
+  private void settle(FlowState s, int c, double before, double after) {
+    double liquid = s.liquid[c];
+    double change = after - before;
+    double skin = s.skin[c];
+    if (change > 0.0) {
+      skin += (1.0 - mushShare[c]) * change * liquid;
+    } else if (skin > 0.0) {
+      skin = Math.max(0.0, skin + change * liquid);
+    }
+    skin = Math.min(skin, after * liquid);
+    s.skin[c] = skin;
+    mostSolid[c] = after <= 0.0 ? 0.0 : Math.max(mostSolid[c], after);
+    double part = skin / liquid;
+    s.openShare[c] = Math.max(1e-3, 1.0 - part);
+    s.slurry[c] =
+        after <= 0.0 ? 0.0 : part < 1.0 ? Math.max(0.0, (after - part) / (1.0 - part)) : 1.0;
+    s.thickening[c] = Slurry.viscosityFactor(Math.min(1.0, s.slurry[c]), melt.flowStop);
+    shut[c] = isShut(s, c);
+  }
+
+  private boolean isShut(FlowState s, int c) {
+    if (s.liquid[c] < 0.5 * grid.volume[c]) {
+      return false;
+    }
+    double gap = grid.gap[c];
+    double stop = Slurry.openGapStop(gap);
+    double open = gap * s.openShare[c];
+    if (shut[c]) {
+      return s.slurry[c] >= melt.flowStop - REOPENS || open < 1.2 * stop;
+    }
+    leastStop = Math.min(leastStop, gap > stop ? (open - stop) / (gap - stop) : 1.0);
+    return s.slurry[c] >= melt.flowStop || open < stop;
+  }
+
+  /** Conduction along the plane between cells that are at least half full. */
+  private void conduct(FlowState s, double dt) {
+    int n = grid.stride;
+    double factor = dt / (melt.density * grid.dx);
+    for (int j = s.rowFrom - 1; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo; c++) {
+        boolean half = s.liquid[c] > 0.5 * grid.volume[c];
+        temperature[c] = half ? melt.table.temperature(content[c] / s.liquid[c]) : 0.0;
+        flowX[c] = 0.0;
+        flowY[c] = 0.0;
+      }
+    }
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+        if (temperature[c] > 0.0) {
+          double k = factor * melt.table.conductivity(content[c] / s.liquid[c]);
+          flowX[c] = between(c, c - 1, k * grid.faceX[c]);
+          flowY[c] = between(c, c - n, k * grid.faceY[c]);
+        }
+      }
+    }
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+        if (temperature[c] > 0.0) {
+          double right = c + 1 <= j * n + s.columnTo ? flowX[c + 1] : 0.0;
+          double top = j < s.rowTo ? flowY[c + n] : 0.0;
+          content[c] += (flowX[c] - right) + (flowY[c] - top);
+        }
+      }
+    }
+  }
+
+  private double between(int c, int other, double size) {
+    return temperature[other] > 0.0 ? size * (temperature[other] - temperature[c]) : 0.0;
+  }
+
+  /** Temperature of the metal in a cell [K]. */
+  double temperatureOf(FlowState s, int c) {
+    return melt.table.temperature(s.liquid[c] > 0.0 ? content[c] / s.liquid[c] : melt.enthalpyIn);
+  }
+
+  /** Share of solid in a cell [-]. */
+  double solidOf(FlowState s, int c) {
+    return s.liquid[c] > 0.0 ? melt.table.solid(content[c] / s.liquid[c]) : 0.0;
+  }
+
+  /** Heat in the metal [J], 0 for liquid at the liquidus. */
+  double heldInMetal() {
+    double sum = 0.0;
+    for (double e : content) {
+      sum += e;
+    }
+    return sum * melt.density;
+  }
+
+  /** Heat in the mould above its start, from the stored profiles [J]. */
+  double heldInMould() {
+    double sum = 0.0;
+    for (int c = 0; c < grid.size; c++) {
+      sum += wetted[c] > 0.0 ? columns.held(c) * wetted[c] * grid.wall[c] : 0.0;
+    }
+    return sum;
+  }
+
+  /** Heat that left through the outside of a shell [J]. */
+  double lostToAir() {
+    double sum = 0.0;
+    for (int c = 0; c < grid.size; c++) {
+      sum += wetted[c] > 0.0 ? columns.lostToAir(c) * wetted[c] * grid.wall[c] : 0.0;
+    }
+    return sum;
+  }
+
+  /** Heat brought through the gates [J]. */
+  double carriedIn() {
+    return carriedIn * melt.density;
+  }
+
+  /** Least open gap over what stops it, as a share of what there was, anywhere so far [-]. */
+  double leastOpen() {
+    return Math.max(0.0, leastStop);
+  }
+}

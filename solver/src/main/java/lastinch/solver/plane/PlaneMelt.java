@@ -1,0 +1,111 @@
+package lastinch.solver.plane;
+
+import lastinch.solver.casting.Checking;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.Alloy;
+import lastinch.solver.material.MetalTable;
+import lastinch.solver.material.MouldMedium;
+import lastinch.solver.physics.Capillary;
+import lastinch.solver.physics.ContactLaw;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.physics.Slurry;
+
+/** Figures of the poured metal and its wall that stay the same through a run of the plane. */
+final class PlaneMelt {
+  /** Water at 20 degC: density [kg/m3], viscosity [Pa s], White, Fluid Mechanics, from memory. */
+  private static final double WATER_DENSITY = 998.0;
+
+  private static final double WATER_VISCOSITY = 1.0e-3;
+
+  final MetalTable table;
+  final Alloy alloy;
+  final boolean water;
+  final double density;
+  final double enthalpyIn;
+  final double enthalpyStop;
+  final double flowStop;
+  final double capillaryLength;
+  final double conductivity;
+  final double contactLiquid;
+  final boolean perfectContact;
+  private final MouldMedium medium;
+  private final Checking checking;
+  private final double rangeRatio;
+
+  PlaneMelt(PourCase job, double coldest) {
+    alloy = job.metal().alloy();
+    checking = job.checking();
+    medium = job.mould().medium();
+    rangeRatio = job.laws().rangeRatio().value();
+    water = checking.fluid() == Checking.Fluid.WATER;
+    double entered = checking.lipLoss() ? job.metal().entered() : job.metal().reading().value();
+    table =
+        MetalTable.of(
+            alloy,
+            checking.freezingStraight(),
+            coldest - 50.0,
+            Math.max(entered, alloy.liquidus()) + 50.0);
+    density = water ? WATER_DENSITY : alloy.density(entered);
+    enthalpyIn = table.enthalpy(entered);
+    flowStop = alloy.flowStop().value();
+    enthalpyStop = table.enthalpyAtSolid(flowStop);
+    capillaryLength = Capillary.length(Math.max(1e-6, alloy.surfaceTension().value()), density);
+    conductivity = alloy.conductivityLiquid().value();
+    contactLiquid = medium.contactLiquid().value();
+    perfectContact = checking.perfectContact();
+  }
+
+  /** What flows, pulled along the plane. */
+  Liquid liquid(PourCase job) {
+    boolean pushes = checking.pushesBack() && !water;
+    double capillary =
+        pushes
+            ? Capillary.strength(
+                alloy.surfaceTension().value(),
+                alloy.wettingAngle().value(),
+                alloy.filmFactor().value())
+            : 0.0;
+    return new Liquid(
+        density,
+        water ? WATER_VISCOSITY : Math.max(1e-6, alloy.viscosity().value()),
+        pushes ? alloy.surfaceTension().value() : 0.0,
+        capillary,
+        0.0,
+        flowStop,
+        -Gravity.G * job.mould().attitude().rise(),
+        0.0,
+        checking.frictionFactor().orElse(1.0) == 0.0);
+  }
+
+  /** Share of new solid that rides along in a gap [m] at a mould temperature [K]. */
+  double mushShare(double gap, double mouldTemperature) {
+    if (checking.mushShare().isPresent()) {
+      return checking.mushShare().getAsDouble();
+    }
+    double effective = table.temperature(table.enthalpyAtSolid(Slurry.EFFECTIVE_SOLID));
+    double range = alloy.liquidus() - effective;
+    if (range < 1e-6) {
+      return 0.0;
+    }
+    double flux = contactLiquid * Math.max(1.0, alloy.liquidus() - mouldTemperature);
+    double separation =
+        Slurry.separation(
+            alloy.liquidus(), effective, flux, gap, alloy.conductivitySolid().value());
+    return Slurry.mushShare(separation, rangeRatio);
+  }
+
+  /** Heat passed from lumped metal to the mould face per degree and area [W/(m2 K)]. */
+  double conductance(double gap, double mostSolid) {
+    double plate = ContactLaw.plateResistance(gap, conductivity);
+    if (perfectContact) {
+      return plate > 0.0 ? 1.0 / plate : Double.POSITIVE_INFINITY;
+    }
+    double share =
+        ContactLaw.gapShare(mostSolid, medium.skinFrees().value(), medium.gapOpen().value());
+    return ContactLaw.inSeries(
+        share == 0.0
+            ? contactLiquid
+            : ContactLaw.conductance(share, contactLiquid, medium.contactGap().value()),
+        plate);
+  }
+}

@@ -1,0 +1,219 @@
+package lastinch.solver.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import lastinch.solver.casting.GapMap;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MouldMedium;
+import lastinch.solver.physics.AirEscape;
+import lastinch.solver.result.Outcome;
+
+/** One run of the plane: builds everything, steps until the verdict stands. */
+final class PlaneRun {
+  private static final double HARD_END = 60.0;
+  private static final double HEAT_STEP = 2e-3;
+  private static final double STILL = 0.15;
+  private static final double STILL_SHARE = 1e-4;
+  private static final double ALL = 0.9995;
+
+  final PourCase job;
+  final GapMap map;
+  final PlaneGrid grid;
+  final PlaneMelt melt;
+  final double mouldTemperature;
+  final PlaneFlow flow;
+  final PlaneHeat heat;
+  final Origins origins;
+  final PlaneRecorder recorder;
+  final Downsprue sprue;
+
+  /** Whether a cell belongs to the piece. */
+  final boolean[] piece;
+
+  /** Cell of the map by cell of the grid. */
+  final int[] mapCell;
+
+  final double pieceVolume;
+  final double airAtStart;
+  private double sinceHeat;
+  private double lastFilled;
+  private double lastAbove;
+  private double lastChange;
+  private double mostAirPush;
+  private int heatSteps;
+
+  PlaneRun(PourCase job, GapMap map) {
+    this.job = job;
+    this.map = map;
+    grid = PlaneGrid.over(map);
+    mouldTemperature = MouldBefore.atNearestEdge(job.mould());
+    melt = new PlaneMelt(job, mouldTemperature);
+    piece = new boolean[grid.size];
+    mapCell = new int[grid.size];
+    int[] gateOfCell = new int[grid.size];
+    double volume = 0.0;
+    for (int j = 0; j < grid.ny; j++) {
+      for (int i = 0; i < grid.nx; i++) {
+        int c = grid.cell(i, j);
+        int k = j * grid.nx + i;
+        mapCell[c] = k;
+        gateOfCell[c] = Origins.NONE;
+        if (map.isOpen(k)) {
+          GapMap.Part part = map.parts().get(map.part(k));
+          piece[c] = part.kind() == GapMap.Kind.PIECE || part.kind() == GapMap.Kind.BOSS;
+          volume += piece[c] ? grid.volume[c] : 0.0;
+          gateOfCell[c] = part.kind() == GapMap.Kind.GATE ? gateNumber(job, part) : Origins.NONE;
+        }
+      }
+    }
+    pieceVolume = volume;
+    Gates gates = new Gates(List.of(inlet()));
+    origins = new Origins(grid, job.gating().gates().size(), gateOfCell);
+    flow = new PlaneFlow(grid, melt.liquid(job), gates, air(), (s, dt) -> carryAll(s, dt));
+    heat = new PlaneHeat(grid, melt, job, mouldTemperature, flow.shut);
+    recorder = new PlaneRecorder(grid, melt, heat, mouldTemperature);
+    sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
+    flow.begin();
+    airAtStart = flow.pockets.held();
+  }
+
+  private void carryAll(FlowState s, double dt) {
+    heat.carry(s, dt);
+    origins.carry(s, dt);
+  }
+
+  private static int gateNumber(PourCase job, GapMap.Part part) {
+    for (int g = 0; g < job.gating().gates().size(); g++) {
+      if (job.gating().gates().get(g).name().equals(part.name())) {
+        return g;
+      }
+    }
+    return Origins.NONE;
+  }
+
+  private int gridCell(int mapIndex) {
+    return grid.cell(mapIndex % grid.nx, mapIndex / grid.nx);
+  }
+
+  private Gates.Gate inlet() {
+    int n = map.inlets().size();
+    int[] cells = new int[n];
+    double[] area = new double[n];
+    for (int k = 0; k < n; k++) {
+      cells[k] = gridCell(map.inlets().get(k).cell());
+      area[k] = map.inlets().get(k).area();
+    }
+    return new Gates.Gate(cells, area, 0.0, 0.0, 0.0);
+  }
+
+  private AirLaw air() {
+    if (!job.checking().pushesBack() || melt.water) {
+      return AirLaw.NONE;
+    }
+    MouldMedium medium = job.mould().medium();
+    List<AirLaw.Hole> holes = new ArrayList<>();
+    for (GapMap.Opening o : map.vents()) {
+      holes.add(new AirLaw.Hole(gridCell(o.cell()), AirEscape.VENT_DISCHARGE * o.area()));
+    }
+    double temperature =
+        0.5 * (melt.table.temperature(melt.enthalpyIn) + job.mould().temperature().value());
+    return new AirLaw(
+        true,
+        temperature,
+        lastinch.solver.physics.Air.OPEN_AIR,
+        job.mould().behindPressure(),
+        medium.permeability().value(),
+        Math.max(1e-3, medium.porosity()),
+        job.gating().sprue().tall(),
+        job.mould().partingCrack().value(),
+        job.gating().sprue().tall(),
+        holes);
+  }
+
+  /** Runs to the end. */
+  Outcome run(PlaneSolver.Watch watch, BooleanSupplier stop) {
+    Optional<Outcome> outcome = Optional.empty();
+    try {
+      while (outcome.isEmpty()) {
+        step();
+        outcome = ending();
+        if (outcome.isEmpty() && stop.getAsBoolean()) {
+          outcome = Optional.of(new Outcome.Cancelled(flow.time()));
+        }
+        if (flow.steps() % 32 == 0) {
+          watch.onStep(flow.time(), filledFraction());
+        }
+      }
+    } catch (PlaneBreakdown b) {
+      outcome = Optional.of(new Outcome.BrokeDown(b.time, "plane", b.quantity, b.reason));
+    }
+    heat.step(flow.state, sinceHeat, true);
+    sprue.heat(sinceHeat);
+    return outcome.orElseThrow();
+  }
+
+  /** One step: the hand, the flow, what it carries, heat when due, and the record. */
+  void step() {
+    double dt = flow.chooseStep();
+    if (!(dt > 1e-9)) {
+      throw new PlaneBreakdown(flow.time(), "step", "too short");
+    }
+    sprue.before(flow.gates, flow.time(), dt);
+    heat.enters(sprue.footEnthalpy());
+    flow.step(dt);
+    sprue.after(flow.gates);
+    sinceHeat += dt;
+    if (sinceHeat >= HEAT_STEP * 0.75) {
+      heat.step(flow.state, sinceHeat, false);
+      sprue.heat(sinceHeat);
+      sinceHeat = 0.0;
+      heatSteps++;
+    }
+    recorder.note(flow.state, flow.time(), piece);
+    for (int p = 0; p < flow.pockets.count(); p++) {
+      mostAirPush = Math.max(mostAirPush, flow.pockets.pressure[p]);
+    }
+  }
+
+  private Optional<Outcome> ending() {
+    double filled = filledFraction();
+    double now = flow.time();
+    if (filled >= ALL) {
+      return Optional.of(new Outcome.Filled(now));
+    }
+    double inside = flow.state.totalLiquid();
+    double above = sprue.above();
+    double noticed = STILL_SHARE * grid.totalVolume();
+    if (Math.abs(inside - lastFilled) > noticed || above > lastAbove + noticed) {
+      lastFilled = inside;
+      lastAbove = above;
+      lastChange = now;
+    }
+    if (now - lastChange > STILL && inside > 0.0) {
+      return Optional.of(new Outcome.Misrun(now));
+    }
+    if (now > HARD_END) {
+      throw new PlaneBreakdown(now, "time", "metal still runs");
+    }
+    return Optional.empty();
+  }
+
+  /** Share of the piece that holds metal [-]. */
+  double filledFraction() {
+    double sum = 0.0;
+    for (int c = 0; c < grid.size; c++) {
+      sum += piece[c] ? Math.min(flow.state.liquid[c], grid.volume[c]) : 0.0;
+    }
+    return Math.min(1.0, sum / pieceVolume);
+  }
+
+  double mostAirPush() {
+    return mostAirPush;
+  }
+
+  int heatSteps() {
+    return heatSteps;
+  }
+}
