@@ -99,7 +99,8 @@ final class PlaneFlow {
       double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
       rate = Math.max(rate, (x + y) / area + gates.flowInto(c) * grid.perVolume[c]);
     }
-    double g = Math.hypot(liquid.gravityX(), liquid.gravityY());
+    double g =
+        Math.sqrt(liquid.gravityX() * liquid.gravityX() + liquid.gravityY() * liquid.gravityY());
     double dt = Math.min(LONGEST, capillaryStep);
     dt = Math.min(dt, g > 0.0 ? Math.sqrt(COURANT * grid.dx / g) : LONGEST);
     dt = Math.min(dt, steps < 2 ? FIRST : GROWTH * lastStep);

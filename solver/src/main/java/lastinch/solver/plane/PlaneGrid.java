@@ -227,7 +227,7 @@ final class PlaneGrid {
         if (volume[c] > 0.0) {
           double sx = share(faceX[c + 1], gapX[c + 1]) - share(faceX[c], gapX[c]);
           double sy = share(faceY[c + stride], gapY[c + stride]) - share(faceY[c], gapY[c]);
-          double cut = Math.hypot(sx, sy) * dx;
+          double cut = Math.sqrt(sx * sx + sy * sy) * dx;
           boolean corner = share[c] == 1.0;
           double straight =
               (Math.abs(sx) + Math.abs(sy)) * dx
