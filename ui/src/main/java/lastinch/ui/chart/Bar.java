@@ -1,6 +1,7 @@
 package lastinch.ui.chart;
 
 import java.awt.Shape;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -10,6 +11,9 @@ import java.util.List;
 /** A channel or a part of the piece as a body: a middle line with its sizes along it. */
 final class Bar {
   private static final double END_ON = 1e-6;
+
+  /** Cosine of a bend that counts as none. */
+  private static final double STRAIGHT = 0.98;
 
   /**
    * A point of the middle line.
@@ -89,7 +93,10 @@ final class Bar {
 
   /** Way along the bar as a view shows it, of length 1; null length when it is looked at end on. */
   double[] way(View view, double s) {
-    int i = before(s);
+    return wayFrom(view, before(s));
+  }
+
+  private double[] wayFrom(View view, int i) {
     double u = knots.get(i + 1).spot().u() - knots.get(i).spot().u();
     double v = knots.get(i + 1).spot().v(view) - knots.get(i).spot().v(view);
     double size = Math.hypot(u, v);
@@ -110,6 +117,9 @@ final class Bar {
   Shape outline(View view, double from, double to, Half half) {
     if (isEndOn(view)) {
       return endOn(view, from);
+    }
+    if (isBent(view, from, to)) {
+      return bent(view, from, to, half);
     }
     List<Double> places = new ArrayList<>();
     places.add(from);
@@ -146,6 +156,54 @@ final class Bar {
     double[] way = way(view, s);
     Spot3 p = at(s);
     return new double[] {p.u() - off * way[1], p.v(view) + off * way[0]};
+  }
+
+  private boolean isBent(View view, double from, double to) {
+    for (int i = 1; i < along.length - 1; i++) {
+      double[] a = wayFrom(view, i - 1);
+      double[] b = wayFrom(view, i);
+      if (along[i] > from && along[i] < to && a[0] * b[0] + a[1] * b[1] < STRAIGHT) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Leg by leg, each a little longer at a bend, so that its corner is square and whole. */
+  private Shape bent(View view, double from, double to, Half half) {
+    Area all = new Area();
+    for (int i = 0; i + 1 < along.length; i++) {
+      double a = Math.max(from, along[i]);
+      double b = Math.min(to, along[i + 1]);
+      if (b <= a) {
+        continue;
+      }
+      double before = i > 0 && a == along[i] ? half.at(a) : 0.0;
+      double after = i + 2 < along.length && b == along[i + 1] ? half.at(b) : 0.0;
+      double[] way = wayFrom(view, i);
+      double middle = 0.5 * (a + b);
+      Path2D leg = new Path2D.Double();
+      double[][] corners = {
+        corner(middle, a - before, half.at(a), view, way),
+        corner(middle, b + after, half.at(b), view, way),
+        corner(middle, b + after, -half.at(b), view, way),
+        corner(middle, a - before, -half.at(a), view, way)
+      };
+      leg.moveTo(corners[0][0], corners[0][1]);
+      for (int k = 1; k < corners.length; k++) {
+        leg.lineTo(corners[k][0], corners[k][1]);
+      }
+      leg.closePath();
+      all.add(new Area(leg));
+    }
+    return all;
+  }
+
+  private double[] corner(double middle, double s, double off, View view, double[] way) {
+    Spot3 p = at(middle);
+    double u = p.u() + (s - middle) * way[0];
+    double v = p.v(view) + (s - middle) * way[1];
+    return new double[] {u - off * way[1], v + off * way[0]};
   }
 
   private Shape endOn(View view, double s) {

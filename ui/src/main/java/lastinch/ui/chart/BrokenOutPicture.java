@@ -304,10 +304,9 @@ final class BrokenOutPicture {
       double x = frame.place(s, 0.0).getX();
       Pens.line(g, new Line2D.Double(x, y, x, y + 4.0), Look.INK, Look.THIN);
       String text = figures.rulerBare(s);
-      g.drawString(text, (float) (x - 0.5 * Paper.wide(text, Look.TICK)), (float) (y + 16.0));
+      String shown = s == 0.0 ? text + " " + figures.lengthUnit() : text;
+      g.drawString(shown, (float) (x - 0.5 * Paper.wide(text, Look.TICK)), (float) (y + 16.0));
     }
-    String unit = figures.lengthUnit();
-    g.drawString(unit, (float) (left - Paper.wide(unit, Look.TICK) - 8.0), (float) (y + 16.0));
   }
 
   private static void tickedLine(Graphics2D g, double left, double right, double y) {

@@ -25,6 +25,9 @@ final class ManyFrontsChart {
   private static final double ROOM = 1.22;
   private static final double TALL = 500.0;
 
+  /** Neighbouring places reached so much of the pour apart belong to two fronts [-]. */
+  private static final double ANOTHER = 0.08;
+
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
@@ -132,11 +135,13 @@ final class ManyFrontsChart {
     PassageRecord p = parts.get(k);
     Path2D path = new Path2D.Double();
     boolean open = false;
+    double apart = ANOTHER * Math.max(plan.result().outcome().time(), 0.1);
     for (int i = 0; i < p.size(); i++) {
       if (!p.reached(i)) {
         open = false;
         continue;
       }
+      open &= i > 0 && Math.abs(p.arrivalTime(i) - p.arrivalTime(i - 1)) < apart;
       double x = Sheet.x(plot, area, p.arrivalTime(i));
       double y = Sheet.y(plot, area, figures.length(base.get(k) + p.at(i)));
       if (open) {

@@ -232,25 +232,24 @@ final class MouldPicture {
     }
   }
 
-  /** Writes the name beside the rim that faces up, or right. */
+  /**
+   * Writes the name beside the rim that faces up, or right; beside the other where that is full.
+   */
   private void nameOf(Graphics2D g, Sight sight, Frame frame, Bar bar, Slips slips) {
     View view = sight.view();
     double s = (layout.piece().containsKey(bar.name()) ? 0.65 : 0.5) * bar.length();
     double[] way = bar.way(view, s);
     Point2D across = frame.way(-way[1], way[0]);
     boolean level = Math.abs(across.getY()) > Math.abs(across.getX());
-    double side = (level ? -across.getY() : across.getX()) < 0.0 ? -1.0 : 1.0;
-    double[] rim = bar.beside(view, s, side * bar.half(view, s));
-    Point2D at = frame.place(rim[0], rim[1]);
-    slips.write(
-        g,
-        PlainLetters.of(bar.name()),
-        Look.NAME,
-        Look.INK,
-        at.getX(),
-        at.getY(),
-        side * across.getX(),
-        side * across.getY());
+    double first = (level ? -across.getY() : across.getX()) < 0.0 ? -1.0 : 1.0;
+    List<Slips.Anchor> anchors = new ArrayList<>();
+    for (double side : new double[] {first, -first}) {
+      double[] rim = bar.beside(view, s, side * bar.half(view, s));
+      Point2D at = frame.place(rim[0], rim[1]);
+      anchors.add(
+          new Slips.Anchor(at.getX(), at.getY(), side * across.getX(), side * across.getY()));
+    }
+    slips.write(g, PlainLetters.of(bar.name()), Look.NAME, Look.INK, anchors);
   }
 
   /** A length to compare with, and which way is down. */

@@ -1,10 +1,14 @@
 package lastinch.ui.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
+import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Swing;
+import lastinch.solver.material.Basis;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LedgerLine;
@@ -22,6 +26,9 @@ final class ReportTables {
   private static final double FAINT = 0.3;
   private static final double PLAIN = 0.6;
   private static final double KILO = 1e3;
+
+  /** More to spare than so many lengths of the piece is only said to be more. */
+  private static final double FAR = 3.0;
 
   private final Html html;
   private final PouredPlan plan;
@@ -50,6 +57,7 @@ final class ReportTables {
     gates();
     meetings();
     heat();
+    plan.bands().ifPresent(this::bands);
     if (!plan.assumed().isEmpty()) {
       html.element("h3", say("report.assumed"));
       html.open("ul");
@@ -203,5 +211,44 @@ final class ReportTables {
             say("report.heat.gained"),
             say("report.heat.share")),
         rows);
+  }
+
+  /** What each figure that nobody knows exactly does by itself, the weightiest first. */
+  private void bands(BandStudy study) {
+    html.element("h3", say("report.bands"));
+    html.element("p", say("report.bands.why"), "class", "small");
+    List<List<String>> rows = new ArrayList<>();
+    List<Swing> ordered = new ArrayList<>(study.swings());
+    ordered.sort(Comparator.comparingDouble(Swing::share).reversed());
+    for (Swing s : ordered) {
+      rows.add(
+          List.of(
+              say("unknown." + s.unknown().name()),
+              s.band().source().basis() == Basis.TYPED
+                  ? say("basis.TYPED")
+                  : say("report.bands.usual"),
+              end(s.fillsLow(), s.marginLow()),
+              end(s.fillsHigh(), s.marginHigh()),
+              figures.percent(s.share())));
+    }
+    html.table(
+        "plain",
+        List.of(
+            say("report.figure"),
+            say("material.head.from"),
+            say("report.bands.low"),
+            say("report.bands.high"),
+            say("report.bands.share")),
+        rows);
+  }
+
+  private String end(boolean fills, double margin) {
+    double length = plan.pourCase().piece().limbs().get(0).length();
+    double off = Math.abs(margin) * length;
+    String distance = figures.ruler(Math.min(off, FAR * length));
+    return say(
+        fills ? off > FAR * length ? "sure.far" : "sure.spare" : "sure.short",
+        "distance",
+        distance);
   }
 }
