@@ -64,7 +64,7 @@ final class Beyond {
     boolean arriving = time(c, last) > time(c, from);
     double flow = arriving ? flowOver(c, from, last) : flowIntoPiece();
     double kept = arriving ? MarkCooling.kept(noted, c, from, last) : 1.0;
-    walk(c, endB, last, flow, kept);
+    walk(c, endB, last, flow, kept, arriving ? Double.POSITIVE_INFINITY : patience());
   }
 
   private boolean isReached(Channel c, int i) {
@@ -95,7 +95,23 @@ final class Beyond {
     return run.pieceVolume / Math.max(1e-3, state.time - first);
   }
 
-  private void walk(Channel c, boolean endB, int last, double flow, double kept) {
+  /**
+   * How long the rest of the piece could wait [s] where metal reached the end first: as long as
+   * leading metal would have lasted at its worst place.
+   */
+  private double patience() {
+    double least = Double.POSITIVE_INFINITY;
+    for (Channel c : state.channels) {
+      for (int i = 0; i < c.shape.cells; i++) {
+        if (NetworkRun.isPiece(c.shape) && isReached(c, i)) {
+          least = Math.min(least, noted.freezeTime[c.firstCell + i] - time(c, i));
+        }
+      }
+    }
+    return least;
+  }
+
+  private void walk(Channel c, boolean endB, int last, double flow, double kept, double patience) {
     Melt melt = state.melt;
     ChannelShape shape = c.shape;
     double end = endB ? shape.length : 0.0;
@@ -110,8 +126,9 @@ final class Beyond {
     double h = noted.arrivalEnthalpy[c.firstCell + last];
     h = MarkCooling.after(melt, h, 0.5 * shape.dx * area / flow, pull, wall, c.mushShare);
     double x = 0.0;
+    double seconds = 0.0;
     Margin.LimitedBy ends = Margin.LimitedBy.HEAT;
-    while (x < Margin.FAR && h > melt.enthalpyStop) {
+    while (x < Margin.FAR && h > melt.enthalpyStop && seconds < patience) {
       double speed = flow / area * slowed(c, end, flow, x, rise * x);
       if (speed <= 0.0) {
         ends = Margin.LimitedBy.PUSH;
@@ -125,6 +142,7 @@ final class Beyond {
         break;
       }
       x += share * step;
+      seconds += share * step / speed;
       h = next;
     }
     double found = Math.min(Margin.FAR, x);

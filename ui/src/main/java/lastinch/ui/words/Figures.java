@@ -59,6 +59,11 @@ public final class Figures {
     return trimmed(Math.rint(value / step) * step, 2) + " " + lengthUnit();
   }
 
+  /** A length [m] beyond which nothing was looked at: {@code 2 m}. */
+  public String far(double metres) {
+    return metric() ? trimmed(metres, 1) + " m" : roughly(metres);
+  }
+
   /** Whether a length [m] is too small for a ruler to show. */
   public boolean vanishes(double metres) {
     return rulerBare(metres).equals("0");

@@ -129,7 +129,7 @@ final class HowSure {
     }
     double metres = signed * whole;
     if (metres >= Margin.FAR) {
-      return scene.say("sure.far", "distance", scene.figures().roughly(Margin.FAR));
+      return scene.say("sure.far", "distance", scene.figures().far(Margin.FAR));
     }
     return scene.say(
         metres < 0.0 ? "sure.short" : "sure.spare",

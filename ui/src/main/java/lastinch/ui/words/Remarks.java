@@ -11,6 +11,7 @@ import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.Spot;
 
 /** Edge, laps, meetings, boss, flask, weights: one labelled line each. */
@@ -75,21 +76,29 @@ final class Remarks {
       return;
     }
     List<String> parts = new ArrayList<>();
+    double boss = 0.0;
     for (LapStretch lap : scene.result().laps()) {
-      String key =
-          lap.worstIndex() >= PULSES
-              ? "laps.pulses"
-              : lap.worstIndex() >= PLAIN ? "laps.plain" : "laps.faint";
+      if (scene.role(lap.passage()).filter(r -> r == PassageRecord.Role.BOSS).isPresent()) {
+        boss = Math.max(boss, lap.worstIndex());
+        continue;
+      }
       parts.add(
           span(
               scene,
-              key,
+              grade(lap.worstIndex()),
               scene.onRuler(lap.passage(), lap.from()),
               scene.onRuler(lap.passage(), lap.to())));
+    }
+    if (boss > 0.0) {
+      parts.add(0, scene.say(grade(boss) + ".boss"));
     }
     page.entry(
         scene.say("label.laps"),
         parts.isEmpty() ? scene.say("laps.none") : String.join(", ", parts));
+  }
+
+  private static String grade(double index) {
+    return index >= PULSES ? "laps.pulses" : index >= PLAIN ? "laps.plain" : "laps.faint";
   }
 
   private static String span(Scene scene, String key, double from, double to) {

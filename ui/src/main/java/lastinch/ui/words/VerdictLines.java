@@ -64,9 +64,30 @@ final class VerdictLines {
               HowSure.day(scene, false),
               "second",
               second);
-      case JUST_FILLS, FILLS ->
-          scene.say("verdict." + verdict.key(), "heat", heat, "second", second);
+      case JUST_FILLS ->
+          least(scene) < result.margin().heat()
+              ? scene.say(
+                  "verdict.justFills.unlucky",
+                  "heat",
+                  heat,
+                  "least",
+                  figures.percent(least(scene)),
+                  "second",
+                  second)
+              : scene.say("verdict.justFills", "heat", heat, "second", second);
+      case FILLS -> scene.say("verdict.fills", "heat", heat, "second", second);
     };
+  }
+
+  /** Least heat to spare of all days that were worked out [-]. */
+  private static double least(Scene scene) {
+    double best = scene.result().margin().heat();
+    return scene
+        .plan()
+        .bands()
+        .map(b -> Math.min(b.unlucky().margin().heat(), b.lucky().margin().heat()))
+        .map(other -> Math.min(best, other))
+        .orElse(best);
   }
 
   private static String stopsShort(Scene scene, String word) {

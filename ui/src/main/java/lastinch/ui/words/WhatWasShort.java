@@ -46,7 +46,7 @@ final class WhatWasShort {
       String key = scene.fromTip() ? "spare.distance.fromTip" : "spare.distance";
       String beyond =
           far
-              ? scene.say("spare.distance.far", "distance", scene.figures().roughly(Margin.FAR))
+              ? scene.say("spare.distance.far", "distance", scene.figures().far(Margin.FAR))
               : scene.say(key, "distance", scene.figures().roughly(distance));
       indented(page, (beyond + " " + limit).strip());
     } else {

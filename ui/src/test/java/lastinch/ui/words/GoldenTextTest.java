@@ -107,6 +107,9 @@ class GoldenTextTest {
     PourResult easy = HandMade.filled(0.31, List.of());
     texts.put("fills-on-all-days", mm.full(allDays(HandMade.filled(0.24, List.of()), easy)));
     texts.put("edges-rounded-on-all-days", mm.full(allDays(HandMade.roundedEdges(), easy)));
+    texts.put(
+        "just-fills-on-an-unlucky-day",
+        mm.full(allDays(HandMade.filled(0.24, List.of()), HandMade.filled(0.06, List.of()))));
     texts.put("likely-fills-quiet", mm.verdict(otherDays(HandMade.filled(0.24, List.of()))));
     return texts;
   }
