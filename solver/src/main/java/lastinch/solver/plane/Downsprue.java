@@ -41,8 +41,8 @@ final class Downsprue {
   private final FallingMetal falling = new FallingMetal();
   private double cupContent;
   private double spilledHeat;
-  private double given;
   private double drawn;
+  private double drawnHeat;
   private double mostStanding;
   private double atFoot;
 
@@ -125,28 +125,36 @@ final class Downsprue {
     gates.heldSpeed[0] = Math.min(most, Math.max(0.0, now));
   }
 
-  /** Takes what went through the gate in the step. */
-  void after(Gates gates) {
+  /**
+   * Takes what went through the gate in the step.
+   *
+   * @param carried heat that went with it so far, over density [m3 J/kg]
+   */
+  void after(Gates gates, double carried) {
+    double heatPassed = carried - drawnHeat;
+    drawnHeat = carried;
     double passed = gates.passed(0) - drawn;
     drawn = gates.passed(0);
-    given += passed;
     if (isHeld()) {
       return;
     }
     if (passed < 0.0) {
       volume[0] -= passed;
-      content[0] -= passed * melt.enthalpyIn;
+      content[0] -= heatPassed;
       rise();
       return;
     }
     double wanted = passed;
+    double taken = 0.0;
     for (int i = 0; i < CELLS && wanted > 0.0; i++) {
       double h = volume[i] > 0.0 ? content[i] / volume[i] : 0.0;
       double part = Math.min(wanted, volume[i]);
       volume[i] -= part;
+      taken += volume[i] > 0.0 ? part * h : content[i];
       content[i] = volume[i] > 0.0 ? content[i] - part * h : 0.0;
       wanted -= part;
     }
+    content[0] -= heatPassed - taken;
     sink();
     if (isFull()) {
       double need = Math.min(totalRoom() - held(), cup.volume());
@@ -253,7 +261,7 @@ final class Downsprue {
 
   /** Heat to cup and sprue walls over a heat step [s]. */
   void heat(double dt) {
-    if (melt.water || isHeld()) {
+    if (melt.water || isHeld() || dt <= 0.0) {
       return;
     }
     for (int i = 0; i < CELLS; i++) {
@@ -376,13 +384,9 @@ final class Downsprue {
     return cup;
   }
 
+  /** Heat that ran over the rim, over density [J]. */
   double spilledHeat() {
     return spilledHeat;
-  }
-
-  /** Volume given to the plane [m3]. */
-  double given() {
-    return given;
   }
 
   double mostStanding() {

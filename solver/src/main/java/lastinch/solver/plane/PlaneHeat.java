@@ -32,6 +32,9 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private static final double EMISSIVITY = 0.8;
   private static final double REOPENS = 0.05;
 
+  /** Share of a cell's heat per degree that one face may conduct in a step [-]. */
+  private static final double MOST_CONDUCTED = 0.2;
+
   private final PlaneGrid grid;
   private final PlaneMelt melt;
   private final WallColumns columns;
@@ -58,6 +61,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private double entering;
   private double carriedIn;
   private double leastStop;
+  private final double leastHeat;
   private final double coldest;
   private int count;
 
@@ -88,6 +92,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
     depthLimit = shell ? shellWall : Double.POSITIVE_INFINITY;
     columns = columns(job, melt, mouldTemperature, n, shell);
     leastStop = 1.0;
+    leastHeat =
+        Math.min(melt.alloy.specificHeatLiquid().value(), melt.alloy.specificHeatSolid().value());
     coldest = melt.table.enthalpy(Math.max(mouldTemperature, melt.table.temperature(-1e9)));
   }
 
@@ -282,8 +288,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
         if (temperature[c] > 0.0) {
           double k = factor * melt.table.conductivity(content[c] / s.liquid[c]);
-          flowX[c] = between(c, c - 1, k * grid.faceX[c]);
-          flowY[c] = between(c, c - n, k * grid.faceY[c]);
+          flowX[c] = between(s, c, c - 1, k * grid.faceX[c]);
+          flowY[c] = between(s, c, c - n, k * grid.faceY[c]);
         }
       }
     }
@@ -298,8 +304,11 @@ final class PlaneHeat implements PlaneFlow.Carried {
     }
   }
 
-  private double between(int c, int other, double size) {
-    return temperature[other] > 0.0 ? size * (temperature[other] - temperature[c]) : 0.0;
+  /** Heat that goes over a face, never more than an explicit step may move. */
+  private double between(FlowState s, int c, int other, double size) {
+    double most = MOST_CONDUCTED * leastHeat * Math.min(s.liquid[c], s.liquid[other]);
+    double part = Math.min(size, most);
+    return temperature[other] > 0.0 ? part * (temperature[other] - temperature[c]) : 0.0;
   }
 
   /** Temperature of the metal in a cell [K]. */

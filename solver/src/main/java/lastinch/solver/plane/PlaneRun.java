@@ -163,7 +163,7 @@ final class PlaneRun {
     sprue.before(flow.gates, flow.time(), dt);
     heat.enters(sprue.footEnthalpy());
     flow.step(dt);
-    sprue.after(flow.gates);
+    sprue.after(flow.gates, heat.carriedIn() / melt.density);
     sinceHeat += dt;
     if (sinceHeat >= HEAT_STEP * 0.75) {
       heat.step(flow.state, sinceHeat, false);
