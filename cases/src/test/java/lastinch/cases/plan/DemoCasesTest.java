@@ -20,6 +20,15 @@ class DemoCasesTest {
         "tag-thin-rim.yaml",
         "feather-sand-tilted.yaml",
         "feather-sand-upright.yaml",
+        "trivet-spokes-meet.yaml",
+        "teaching/stops-short.yaml",
+        "teaching/just-fills.yaml",
+        "teaching/streams-join.yaml",
+        "teaching/lap-line.yaml",
+        "teaching/cold-shut.yaml",
+        "teaching/gate-freezes.yaml",
+        "teaching/out-of-metal.yaml",
+        "teaching/air-holds.yaml",
         "feather-investment-hot.yaml",
         "feather-investment-silicon.yaml"
       })

@@ -18,15 +18,24 @@ final class LimbAxis {
    */
   void place(Limb limb, boolean first) {
     boolean atStart = first || limb.from().isEmpty();
-    double start = atStart ? 0.0 : to.getOrDefault(limb.from(), 0.0);
+    double start = atStart ? 0.0 : endOfOther(limb.from(), 0.0);
     double free = start + limb.length() * StrictMath.cos(limb.heading());
     from.put(limb.name(), start);
     to.put(limb.name(), limb.to().isEmpty() ? free : endOfOther(limb.to(), free));
   }
 
   private double endOfOther(String name, double otherwise) {
-    boolean start = "boss".equals(name) || "start".equals(name);
-    return start ? 0.0 : to.getOrDefault(name, otherwise);
+    if ("boss".equals(name) || "start".equals(name)) {
+      return 0.0;
+    }
+    if (name.endsWith(PartNames.THICK_END)) {
+      return from.getOrDefault(without(name, PartNames.THICK_END), otherwise);
+    }
+    return to.getOrDefault(to.containsKey(name) ? name : without(name, PartNames.TIP), otherwise);
+  }
+
+  private static String without(String name, String end) {
+    return name.endsWith(end) ? name.substring(0, name.length() - end.length()) : name;
   }
 
   /** Axis position at a distance along a limb [m]. */

@@ -8,7 +8,17 @@ final class PartNames {
   /** Between the name of a limb and the number of its part. */
   static final String PART = " part ";
 
+  /** After the name of a limb: which of its ends. */
+  static final String TIP = " tip";
+
+  static final String THICK_END = " thick end";
+
   private PartNames() {}
+
+  /** Whether a place is the last station of a limb, named alone or as its tip. */
+  static boolean isEndOf(Limb limb, String place) {
+    return limb.name().equals(place) || place.equals(limb.name() + TIP);
+  }
 
   /** Limb, boss or other passage that a channel belongs to. */
   static String limbOf(ChannelShape shape) {

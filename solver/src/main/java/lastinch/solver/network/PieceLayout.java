@@ -201,6 +201,8 @@ final class PieceLayout {
         end = Graph.CLOSED;
       }
       named.put(limb.name(), end);
+      named.put(limb.name() + PartNames.TIP, end);
+      named.put(limb.name() + PartNames.THICK_END, start);
       on.put(0.0, start);
       on.put(limb.length(), end);
       axis.place(limb, first);
@@ -210,7 +212,7 @@ final class PieceLayout {
 
   private boolean isJoinedLater(Limb limb) {
     for (Limb other : limbs) {
-      if (limb.name().equals(other.from()) || limb.name().equals(other.to())) {
+      if (PartNames.isEndOf(limb, other.from()) || PartNames.isEndOf(limb, other.to())) {
         return true;
       }
     }
