@@ -43,6 +43,7 @@ public final class Main {
   private CommandLine commands(Faults faults, String... args) {
     CommandLine root = new CommandLine(new LastInch());
     root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new WhyCommand(surroundings, workshop, sentences));
     root.addSubcommand(new CompareCommand(surroundings, workshop, sentences));
     root.addSubcommand(new LeastCommand(surroundings, workshop, sentences));
     root.addSubcommand(new RoomCommand(surroundings, workshop, sentences));

@@ -12,6 +12,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Pour;
@@ -28,6 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the commands that make many runs print, write and end with; the runs are invented. */
 class StudyCommandsTest {
+  private static final String STRIP = "../cases/demo/strip-2mm.yaml";
   private static final String FLAT = "../cases/demo/feather-sand-flat.yaml";
 
   @TempDir Path folder;
@@ -208,6 +211,25 @@ class StudyCommandsTest {
             "fronts.png",
             "fronts.svg");
     assertThat(printed()).contains("What parts A from B is the pouring speed.");
+  }
+
+  @Test
+  void whyShowsWhereTheHeatWentInAHundredPercent() {
+    assertThat(run(new Shop(), "why", STRIP)).isZero();
+    assertThat(printed())
+        .contains("WHY IT STOPPED")
+        .contains("skimming and walking, 10.0 s")
+        .containsPattern("\\d+ +100 %")
+        .contains("Race along the piece")
+        .contains("What single changes would do")
+        .contains("pour faster");
+    int sum = 0;
+    Matcher percent = Pattern.compile("(?m)  (-?\\d+) %$").matcher(printed());
+    while (percent.find()) {
+      sum += Integer.parseInt(percent.group(1));
+    }
+    // all lines and the total below them; each may be off by half a percent
+    assertThat(sum).isBetween(195, 205);
   }
 
   @Test

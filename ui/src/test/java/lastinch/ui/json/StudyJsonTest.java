@@ -10,7 +10,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
 import lastinch.ui.Studied;
+import lastinch.ui.words.Explained;
 import org.junit.jupiter.api.Test;
 
 /** Answers of studies obey the schemas that document them. */
@@ -61,6 +66,21 @@ class StudyJsonTest {
                 "feather-investment-hot.yaml"));
     assertThat(schema("compare-schema.json").validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json).contains("\"pick\": \"C\"").contains("\"word\": \"mould/stands\"");
+  }
+
+  @Test
+  void heatAccountObeysItsSchema() throws IOException {
+    PourResult result = DryPour.run(FLAT.pourCase(), RunObserver.NONE, () -> false);
+    Explained why =
+        new Explained(
+            FLAT,
+            "feather.yaml",
+            result,
+            HeatAccount.of(FLAT.pourCase(), result),
+            Studied.least(FLAT, j -> -0.2, 0.2));
+    String json = WhyJson.of(why);
+    assertThat(schema("why-schema.json").validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json).contains("\"kind\": \"fromBehind\"").contains("\"channel\": \"runner\"");
   }
 
   @Test

@@ -1,0 +1,126 @@
+package lastinch.solver.decide;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import lastinch.solver.casting.Metal;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.LedgerLine;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Stop;
+
+/**
+ * Where the leading metal spent its heat, from the reading in the crucible to where it ended, in
+ * degrees' worth: heat over the heat per degree of the liquid [K]. Below the start of freezing a
+ * thermometer falls far less.
+ *
+ * @param lines in the order of the way
+ * @param spent all that was spent [K]; the sum of the lines
+ */
+public record HeatAccount(List<Line> lines, double spent) {
+  /** Stretches into which the piece is cut. */
+  private static final int STRETCHES = 4;
+
+  public HeatAccount {
+    lines = List.copyOf(lines);
+  }
+
+  /** What a line stands for. */
+  public enum Kind {
+    /** Skimming and walking. */
+    WAITING,
+    /** Over the lip and down the stream. */
+    LIP,
+    /** A channel on the way. */
+    CHANNEL,
+    /** A stretch of the piece. */
+    PIECE,
+    /** Warmth that came from the metal behind; takes away from what was spent. */
+    FROM_BEHIND
+  }
+
+  /**
+   * A line.
+   *
+   * @param kind what it stands for
+   * @param passage channel, empty for lines that have none
+   * @param from along the channel [m]
+   * @param to along the channel [m]
+   * @param degrees worth of heat [K]
+   * @param seconds spent there [s]
+   */
+  public record Line(
+      Kind kind, String passage, double from, double to, double degrees, double seconds) {
+    public Line {
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(passage, "passage");
+    }
+
+    /** The same with more heat and time. */
+    private Line plus(LedgerLine more, double end, double perDegree) {
+      return new Line(
+          kind,
+          passage,
+          Math.min(from, more.from()),
+          Math.max(to, end),
+          degrees + more.lost() / perDegree,
+          seconds + more.seconds());
+    }
+  }
+
+  /** The account of a run. */
+  public static HeatAccount of(PourCase job, PourResult result) {
+    Metal metal = job.metal();
+    double perDegree = metal.alloy().specificHeatLiquid().value();
+    List<Line> lines = new ArrayList<>();
+    if (job.checking().lipLoss()) {
+      double waiting = metal.coolingRate().value() * metal.waiting().value();
+      lines.add(new Line(Kind.WAITING, "", 0.0, 0.0, waiting, metal.waiting().value()));
+      lines.add(new Line(Kind.LIP, "", 0.0, 0.0, metal.lipLoss().value(), 0.0));
+    }
+    double gained = 0.0;
+    Map<String, Line> places = new LinkedHashMap<>();
+    for (LedgerLine entry : result.ledger()) {
+      gained += entry.gained() / perDegree;
+      boolean piece = isPiece(result, entry.passage());
+      String place = piece ? entry.passage() + "#" + stretch(result, entry) : entry.passage();
+      Kind kind = piece ? Kind.PIECE : Kind.CHANNEL;
+      Line before =
+          places.getOrDefault(
+              place, new Line(kind, entry.passage(), entry.from(), entry.from(), 0.0, 0.0));
+      places.put(place, before.plus(entry, Math.min(entry.to(), end(result, entry)), perDegree));
+    }
+    lines.addAll(places.values());
+    lines.add(new Line(Kind.FROM_BEHIND, "", 0.0, 0.0, -gained, 0.0));
+    return new HeatAccount(lines, lines.stream().mapToDouble(Line::degrees).sum());
+  }
+
+  /** How far metal got in the channel of a line of the ledger [m]. */
+  private static double end(PourResult result, LedgerLine entry) {
+    return result.stops().stream()
+        .filter(s -> s.passage().equals(entry.passage()) && s.at() >= entry.from())
+        .mapToDouble(Stop::at)
+        .min()
+        .orElse(entry.to());
+  }
+
+  private static boolean isPiece(PourResult result, String passage) {
+    return result.passages().stream()
+        .anyMatch(p -> p.name().equals(passage) && p.role() == PassageRecord.Role.PIECE);
+  }
+
+  /** Number of the stretch of its channel in which a line of the ledger begins. */
+  private static int stretch(PourResult result, LedgerLine entry) {
+    double length =
+        result.passages().stream()
+            .filter(p -> p.name().equals(entry.passage()))
+            .mapToDouble(PassageRecord::length)
+            .findFirst()
+            .orElse(1.0);
+    double middle = 0.5 * (entry.from() + entry.to());
+    return (int) Math.min(STRETCHES - 1.0, Math.floor(STRETCHES * middle / length));
+  }
+}

@@ -1,0 +1,79 @@
+package lastinch.ui.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import lastinch.solver.decide.Goal;
+import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.decide.Least;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.Levers;
+import lastinch.solver.decide.Studies;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.RunObserver;
+import lastinch.ui.json.WhyJson;
+import lastinch.ui.words.Explained;
+import lastinch.ui.words.Sentences;
+import lastinch.ui.words.WhyText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch why CASE}. */
+@Command(name = "why")
+final class WhyCommand extends StudyCommand {
+  private static final double USUAL_SPARE = 0.20;
+
+  /** Levers of which it is said what they would change; the others are for {@code least}. */
+  private static final List<String> TELLING =
+      List.of(
+          "emptiesIn",
+          "cupFullAfter",
+          "poursAt",
+          "waiting",
+          "reading",
+          "mouldTemperature",
+          "sprueTall",
+          "thicker");
+
+  @Parameters(paramLabel = "CASE", descriptionKey = "case")
+  private Path file;
+
+  WhyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    super(surroundings, workshop, sentences);
+  }
+
+  @Override
+  List<Path> files() {
+    return List.of(file);
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    PourResult result = workshop.pour(asked.plan().pourCase(), RunObserver.NONE, () -> false);
+    if (result.outcome() instanceof Outcome.Cancelled) {
+      throw new Studies.Cancelled();
+    }
+    List<Lever> levers =
+        Levers.of(asked.plan().pourCase(), asked.owned()).stream()
+            .filter(l -> TELLING.contains(l.key()))
+            .toList();
+    double spare = asked.plan().want().heatToSpare().orElse(USUAL_SPARE);
+    Least least = Least.of(studies, asked.plan().pourCase(), levers, Goal.heat(spare));
+    Explained explained =
+        new Explained(
+            asked.plan(),
+            file.toString(),
+            result,
+            HeatAccount.of(asked.plan().pourCase(), result),
+            least);
+    WhyText text = new WhyText(sentences, asked.figures());
+    return new Answer(
+        text.full(explained),
+        text.brief(explained),
+        WhyJson.of(explained),
+        Map.of(),
+        least.whole(),
+        !(result.outcome() instanceof Outcome.BrokeDown));
+  }
+}

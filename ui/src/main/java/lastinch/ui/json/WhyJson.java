@@ -1,0 +1,42 @@
+package lastinch.ui.json;
+
+import lastinch.solver.decide.HeatAccount;
+import lastinch.ui.words.Explained;
+
+/** Where the heat went, in the format {@value #FORMAT}; its schema lies beside it. */
+public final class WhyJson {
+  /** Name and version of the format. */
+  public static final String FORMAT = "last inch why 1";
+
+  private static final double MILLI = 1e3;
+
+  private WhyJson() {}
+
+  /** The account as text, without a line end. What changes would do is {@link LeastJson}. */
+  public static String of(Explained why) {
+    JsonText json = new JsonText();
+    json.open('{')
+        .put("format", FORMAT)
+        .put("file", why.file())
+        .put("title", why.plan().title())
+        .put("digest", why.plan().digest())
+        .put("spent_degC", why.account().spent(), StudyJson.DIGITS);
+    StudyJson.glance(json.open("plan", '{'), why.changes().base()).close('}');
+    json.open("account", '[');
+    for (HeatAccount.Line line : why.account().lines()) {
+      json.open('{').put("kind", ResultJson.camel(line.kind()));
+      if (line.passage().isEmpty()) {
+        json.nothing("channel");
+      } else {
+        json.put("channel", line.passage());
+      }
+      json.put("from_mm", MILLI * line.from(), StudyJson.DIGITS)
+          .put("to_mm", MILLI * line.to(), StudyJson.DIGITS)
+          .put("degrees_degC", line.degrees(), StudyJson.DIGITS)
+          .put("percent", 100.0 * line.degrees() / why.account().spent(), StudyJson.DIGITS)
+          .put("seconds", line.seconds(), StudyJson.DIGITS)
+          .close('}');
+    }
+    return json.close(']').close('}').text();
+  }
+}

@@ -1,0 +1,264 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lastinch.solver.casting.Station;
+import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PushBalance;
+import lastinch.solver.result.Stop;
+
+/** The printed answer to: why did it end as it did? */
+public final class WhyText {
+  private static final int PLACE = 34;
+  private static final int NUMBER = 6;
+  private static final int BAR = 26;
+
+  private final Sentences sentences;
+  private final Figures figures;
+  private final GlanceWords glances;
+  private final LeverWords levers;
+
+  public WhyText(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+    this.glances = new GlanceWords(sentences, figures);
+    this.levers = new LeverWords(sentences, figures);
+  }
+
+  /** The whole answer, line by line. */
+  public List<String> full(Explained why) {
+    Page page = new Page();
+    boolean fills = why.result().outcome() instanceof Outcome.Filled;
+    page.line(sentences.say(fills ? "why.title.fills" : "why.title", "title", why.plan().title()));
+    breath(page, why);
+    page.blank();
+    account(page, why);
+    page.blank();
+    race(page, why);
+    page.blank();
+    push(page, why);
+    WhatWasShort.add(page, new Scene(poured(why), sentences, figures));
+    page.blank();
+    changes(page, why);
+    page.blank();
+    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    return PlainLetters.all(page.lines());
+  }
+
+  /** One sentence. */
+  public List<String> brief(Explained why) {
+    Page page = new Page();
+    breath(page, why);
+    return PlainLetters.all(page.lines());
+  }
+
+  private static PouredPlan poured(Explained why) {
+    return new PouredPlan(
+        why.plan().pourCase(),
+        why.result(),
+        why.file(),
+        why.plan().digest(),
+        List.of(),
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalLong.empty());
+  }
+
+  /** How much of the heat was gone before the piece, and where most of it went. */
+  private void breath(Page page, Explained why) {
+    double before = 0.0;
+    HeatAccount.Line most = why.account().lines().get(0);
+    for (HeatAccount.Line line : why.account().lines()) {
+      if (line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND) {
+        before += line.degrees();
+      }
+      if (line.degrees() > most.degrees()) {
+        most = line;
+      }
+    }
+    page.paragraph(
+        sentences.say(
+            "why.breath",
+            "outcome",
+            glances.outcome(why.changes().base()),
+            "before",
+            figures.percent(before / why.account().spent()),
+            "most",
+            place(why, most)));
+  }
+
+  private void account(Page page, Explained why) {
+    HeatAccount account = why.account();
+    page.line(sentences.say("why.account"));
+    page.wrapped(
+        "  ",
+        "  ",
+        sentences.say(
+            "why.account.spent",
+            "spent",
+            figures.degrees(account.spent()),
+            "reading",
+            figures.heat(why.plan().pourCase().metal().reading().value()),
+            "freezing",
+            figures.heat(why.plan().pourCase().metal().alloy().liquidus())));
+    page.blank();
+    for (HeatAccount.Line line : account.lines()) {
+      int bar = (int) Math.round(BAR * Math.max(0.0, line.degrees()) / account.spent());
+      String number = figures.degrees(line.degrees());
+      String percent = figures.percent(line.degrees() / account.spent());
+      page.line(
+          "  "
+              + Page.pad(place(why, line), PLACE)
+              + " ".repeat(Math.max(0, NUMBER - number.length()))
+              + number
+              + "  "
+              + Page.pad("#".repeat(bar), BAR)
+              + " ".repeat(Math.max(0, NUMBER - percent.length()))
+              + percent);
+    }
+    String all = figures.degrees(account.spent());
+    page.line(
+        " ".repeat(PLACE + 2)
+            + " ".repeat(Math.max(0, NUMBER - all.length()))
+            + all
+            + "  "
+            + " ".repeat(BAR)
+            + " 100 %");
+  }
+
+  private String place(Explained why, HeatAccount.Line line) {
+    return switch (line.kind()) {
+      case WAITING -> sentences.say("why.waiting", "seconds", figures.seconds(line.seconds()));
+      case LIP -> sentences.say("why.lip");
+      case FROM_BEHIND -> sentences.say("why.behind");
+      case CHANNEL ->
+          sentences.say(
+              "why.channel", "channel", line.passage(), "seconds", figures.seconds(line.seconds()));
+      case PIECE -> {
+        double start = start(why, line.passage());
+        yield sentences.say(
+            "why.piece",
+            "channel",
+            line.passage(),
+            "from",
+            figures.rulerBare(start + line.from()),
+            "to",
+            figures.ruler(start + line.to()));
+      }
+    };
+  }
+
+  private static double start(Explained why, String passage) {
+    return why.result().passages().stream()
+        .filter(p -> p.name().equals(passage))
+        .mapToDouble(PassageRecord::start)
+        .findFirst()
+        .orElse(0.0);
+  }
+
+  /** Metal against freezing at every station. */
+  private void race(Page page, Explained why) {
+    page.line(sentences.say("why.race"));
+    for (PassageRecord p : why.result().passages()) {
+      if (p.role() == PassageRecord.Role.PIECE) {
+        for (double at : stations(why, p)) {
+          int cell = (int) Math.min(p.size() - 1.0, Math.floor(p.size() * at / p.length()));
+          boolean reached = Double.isFinite(p.arrivalTime(cell));
+          String place = figures.ruler(p.start() + at);
+          if (reached) {
+            double spare = p.freezeTime(cell) - p.arrivalTime(cell);
+            page.line(
+                "  "
+                    + sentences.say(
+                        "why.race.reached",
+                        "place",
+                        Page.pad(place, 10),
+                        "arrives",
+                        figures.seconds(p.arrivalTime(cell)),
+                        "stops",
+                        seconds(p.freezeTime(cell)),
+                        "spare",
+                        seconds(Math.max(0.0, spare))));
+          } else {
+            page.line("  " + sentences.say("why.race.never", "place", Page.pad(place, 10)));
+          }
+        }
+      }
+    }
+  }
+
+  private String seconds(double time) {
+    return Double.isFinite(time) ? figures.seconds(time) : sentences.say("why.race.long");
+  }
+
+  private static List<Double> stations(Explained why, PassageRecord passage) {
+    List<Double> all = new ArrayList<>();
+    why.plan().pourCase().piece().limbs().stream()
+        .filter(l -> l.name().equals(passage.name()))
+        .forEach(l -> l.stations().stream().map(Station::at).forEach(all::add));
+    if (all.isEmpty()) {
+      all.add(passage.length());
+    }
+    return all;
+  }
+
+  private void push(Page page, Explained why) {
+    Optional<Stop> stop = why.result().stops().stream().findFirst();
+    if (stop.isEmpty()) {
+      return;
+    }
+    PushBalance b = stop.get().balance();
+    Scene scene = new Scene(poured(why), sentences, figures);
+    page.paragraph(
+        sentences.say(
+            "why.push",
+            "head",
+            figures.ruler(scene.asHeight(b.head())),
+            "friction",
+            figures.ruler(scene.asHeight(b.friction())),
+            "gap",
+            figures.ruler(scene.asHeight(b.capillary())),
+            "air",
+            figures.ruler(scene.asHeight(b.air()))));
+    page.blank();
+  }
+
+  private void changes(Page page, Explained why) {
+    page.line(sentences.say("why.changes"));
+    for (LeverAnswer a : why.changes().answers()) {
+      String text =
+          switch (a.kind()) {
+            case ENOUGH, MAY_SLIP ->
+                sentences.say(
+                    "why.change",
+                    "move",
+                    levers.move(a.lever(), a.at().orElseThrow().value()),
+                    "values",
+                    levers.fromTo(a.lever(), a.at().orElseThrow().value()),
+                    "outcome",
+                    glances.outcome(a.at().orElseThrow().glance()));
+            case NOT_ENOUGH ->
+                sentences.say(
+                    "why.change",
+                    "move",
+                    levers.move(a.lever(), a.best().value()),
+                    "values",
+                    levers.fromTo(a.lever(), a.best().value()),
+                    "outcome",
+                    glances.outcome(a.best().glance()));
+            case NO_HELP, HOLDS ->
+                sentences.say("why.change.none", "lever", levers.name(a.lever()));
+            case NO_ANSWER -> sentences.say("why.change.notThere", "lever", levers.name(a.lever()));
+          };
+      page.wrapped("  ", "    ", text);
+    }
+    page.entry(sentences.say("label.next"), sentences.say("why.next", "file", why.file()));
+  }
+}
