@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class HeatAccountConservationTest {
   @Test
   void theLinesAddUpToTheHeatFromTheReadingToTheTip() {
-    PourCase job = SampleJob.featherInSand(16.0).alloy(SampleFoundry.roundBronze()).build();
+    PourCase job = SampleJob.featherInSand(20.0).alloy(SampleFoundry.roundBronze()).build();
     PourResult result = DryPour.run(job, RunObserver.NONE, () -> false);
     Stop stop = result.stops().get(0);
     MetalTable table = MetalTable.of(job.metal().alloy(), false, 300.0, 1600.0);
