@@ -55,8 +55,12 @@ public final class CaseReader {
     Fields root = new Fields(Vocabulary.CASE, fit);
     Optional<Alloy> alloy =
         root.group("metal").flatMap(m -> m.typed("alloy")).flatMap(materials::alloy);
+    Optional<ModelFile> model =
+        root.group("piece").flatMap(p -> p.group("model")).flatMap(m -> ModelFile.of(m, problems));
+    model.map(ModelFile::file).ifPresent(beside::add);
     CrossChecks checks =
-        new CrossChecks(root, alloy, medium(merged), shop.map(ShopReader.Read::shop), problems);
+        new CrossChecks(
+            root, alloy, medium(merged), shop.map(ShopReader.Read::shop), model, problems);
     checks.check();
     if (!problems.isEmpty()) {
       return unsound();
@@ -65,7 +69,8 @@ public final class CaseReader {
     chain.get().links().forEach(l -> sources.add(l.source()));
     sources.addAll(beside);
     Plan plan =
-        new PlanAssembly(root, alloy.orElseThrow(), materials, shop.map(ShopReader.Read::shop))
+        new PlanAssembly(
+                root, alloy.orElseThrow(), materials, shop.map(ShopReader.Read::shop), model)
             .build(file, Digest.of(sources), Typed.of(fit), problems);
     return new ReadResult.Sound(plan, problems.notes());
   }

@@ -14,6 +14,7 @@ final class CrossChecks {
   private final Optional<Alloy> alloy;
   private final Optional<MouldMedium> medium;
   private final Optional<Shop> shop;
+  private final Optional<ModelFile> model;
   private final Problems problems;
 
   CrossChecks(
@@ -21,8 +22,10 @@ final class CrossChecks {
       Optional<Alloy> alloy,
       Optional<MouldMedium> medium,
       Optional<Shop> shop,
+      Optional<ModelFile> model,
       Problems problems) {
     this.root = root;
+    this.model = model;
     this.alloy = alloy;
     this.medium = medium;
     this.shop = shop;
@@ -34,7 +37,7 @@ final class CrossChecks {
     Optional<Fields> mould = root.group("mould");
     Optional<Fields> gating = root.group("gating");
     Optional<Fields> metal = root.group("metal");
-    Optional<PieceChecks> pieceChecks = piece.map(p -> new PieceChecks(p, problems));
+    Optional<PieceChecks> pieceChecks = piece.map(p -> new PieceChecks(p, model, problems));
     pieceChecks.ifPresent(PieceChecks::check);
     Map<String, Double> lengths = pieceChecks.map(PieceChecks::lengths).orElse(Map.of());
     Optional<Fields> boss = piece.flatMap(p -> p.group("boss"));

@@ -10,6 +10,8 @@ import lastinch.solver.casting.Feeder;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.MiddleLine;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Overflow;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
@@ -23,8 +25,11 @@ import lastinch.solver.casting.Well;
 final class GatingAssembly {
   private final Fields gating;
   private final List<Limb> limbs;
+  private final List<MiddleLine> lines;
   private final Sizes sizes;
   private final Side usualSide;
+
+  private static final double NEAR = 1e-6;
 
   /**
    * An assembly.
@@ -35,6 +40,7 @@ final class GatingAssembly {
   GatingAssembly(Fields gating, Piece piece, Sizes sizes) {
     this.gating = gating;
     this.limbs = piece.limbs();
+    this.lines = piece.model().map(Model::lines).orElse(List.of());
     this.sizes = sizes;
     this.usualSide =
         gating
@@ -130,12 +136,37 @@ final class GatingAssembly {
       return Optional.of(new Place.Into(part ? folded : limb(into.get())));
     }
     Optional<Compounds.Along> along = fields.along("at");
+    if (along.isPresent() && along.get().across().isPresent()) {
+      return Optional.of(spot(along.get()));
+    }
     return along.map(
         a ->
             new Place.At(
                 limb(a.limb().orElse(Limb.ONLY)),
                 sizes.along(a.distance().si()),
                 fields.word("side").map(GatingAssembly::side).orElse(usualSide)));
+  }
+
+  /** A place read off the picture: the nearest distance and side go with it. */
+  private Place spot(Compounds.Along typed) {
+    Limb limb = limbs.get(0);
+    double x = sizes.along(typed.distance().si());
+    double y = sizes.along(typed.across().orElseThrow().si());
+    double at = Math.max(0.0, Math.min(limb.length(), x));
+    double middle = y;
+    if (!lines.isEmpty()) {
+      MiddleLine line = lines.get(0);
+      at = line.nearest(x, y);
+      double heading = line.headingAt(at);
+      middle =
+          StrictMath.cos(heading) * (y - line.yAt(at))
+              - StrictMath.sin(heading) * (x - line.xAt(at));
+    }
+    Side side =
+        at <= NEAR
+            ? Side.THICK_END
+            : at >= limb.length() - NEAR ? Side.TIP : middle >= 0.0 ? Side.LEFT : Side.RIGHT;
+    return new Place.At(limb.name(), at, side, Optional.of(new Place.Spot(x, y)));
   }
 
   /** The name of a limb as it was given to it. */

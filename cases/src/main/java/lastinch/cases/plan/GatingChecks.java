@@ -73,6 +73,10 @@ final class GatingChecks {
     if (along.isEmpty()) {
       return;
     }
+    if (along.get().across().isPresent()) {
+      spot(fields, along.get());
+      return;
+    }
     String limb = along.get().limb().orElse("").toLowerCase(Locale.ROOT);
     Double length = lengths.get(limb);
     if (length == null) {
@@ -89,6 +93,22 @@ final class GatingChecks {
       problems.add(
           fields.span("at"),
           "This lies outside the piece. Allowed here: " + Limits.show(0.0, length, unit));
+    }
+  }
+
+  /** A place by coordinates has to lie in the rectangle of the piece, its middle line at 0. */
+  private void spot(Fields fields, Compounds.Along typed) {
+    Double length = lengths.get("");
+    if (length == null) {
+      if (!lengths.isEmpty()) {
+        problems.add(fields.span("at"), "A place by two sizes works for a piece of one part only");
+      }
+      return;
+    }
+    double x = typed.distance().si();
+    if (!(x >= -length && x <= 2.0 * length)
+        || !(Math.abs(typed.across().orElseThrow().si()) <= 2.0 * length)) {
+      problems.add(fields.span("at"), "This lies far outside the piece");
     }
   }
 
@@ -151,6 +171,8 @@ final class GatingChecks {
     Optional<Compounds.Along> atB = b.along("at");
     if (atA.isEmpty()
         || atB.isEmpty()
+        || atA.get().across().isPresent()
+        || atB.get().across().isPresent()
         || !atA.get().limb().equals(atB.get().limb())
         || !a.word("side").equals(b.word("side"))) {
       return false;

@@ -15,13 +15,6 @@ final class Needs {
 
   /** Says of words that are understood but that no part of the solver can take yet. */
   static void sayNotYet(Fields root, Problems problems) {
-    root.group("piece")
-        .filter(p -> p.has("model"))
-        .ifPresent(
-            p ->
-                problems.add(
-                    p.span("model"),
-                    "This needs the reader of drawn solids, not there yet; give stations"));
     root.group("gating")
         .filter(g -> !g.list("chills").isEmpty())
         .ifPresent(

@@ -13,12 +13,18 @@ import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
+import lastinch.solver.shape.Drawn;
 
 /** Builds the cavity of the piece. */
 final class PieceAssembly {
   private PieceAssembly() {}
 
-  static Piece of(Fields piece, Sizes sizes) {
+  static Piece of(Fields piece, Sizes sizes, Optional<ModelFile> model) {
+    if (model.isPresent()) {
+      Drawn drawn = model.get().cavity(sizes);
+      return new Piece(
+          drawn.limbs(), piece.group("boss").map(b -> boss(b, sizes)), Optional.of(drawn.model()));
+    }
     List<Limb> limbs = new ArrayList<>();
     if (piece.has("limbs")) {
       for (Fields limb : piece.list("limbs")) {

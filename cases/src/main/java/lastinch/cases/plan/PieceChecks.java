@@ -26,10 +26,12 @@ final class PieceChecks {
   private static final double FAR_APART = 0.30;
 
   private final Fields piece;
+  private final Optional<ModelFile> model;
   private final Problems problems;
 
-  PieceChecks(Fields piece, Problems problems) {
+  PieceChecks(Fields piece, Optional<ModelFile> model, Problems problems) {
     this.piece = piece;
+    this.model = model;
     this.problems = problems;
   }
 
@@ -92,6 +94,7 @@ final class PieceChecks {
   Map<String, Double> lengths() {
     Map<String, Double> lengths = new TreeMap<>();
     length(piece).ifPresent(l -> lengths.put("", l));
+    model.ifPresent(m -> lengths.put("", m.drawn().length()));
     for (Fields limb : piece.list("limbs")) {
       OptionalDouble length = length(limb);
       Optional<String> name = limb.word("name");
@@ -115,6 +118,7 @@ final class PieceChecks {
   /** Greatest width of the piece as measured [m]. */
   double widest() {
     double widest = piece.group("boss").map(b -> b.si("wide").orElse(0.0)).orElse(0.0);
+    widest = Math.max(widest, model.map(m -> m.drawn().widest()).orElse(0.0));
     List<Fields> all = new ArrayList<>(piece.list("limbs"));
     all.add(piece);
     for (Fields fields : all) {
@@ -133,7 +137,7 @@ final class PieceChecks {
     if (mass.isEmpty() || density.isEmpty()) {
       return;
     }
-    Piece print = PieceAssembly.of(piece, new Sizes(1.0, 0.0));
+    Piece print = PieceAssembly.of(piece, new Sizes(1.0, 0.0), model);
     double measured = Volumes.piece(print) * density.getAsDouble();
     double ratio = measured / mass.getAsDouble();
     double off = Math.abs(ratio - 1.0);

@@ -21,9 +21,16 @@ final class PlanAssembly {
   private final Alloy alloy;
   private final Materials materials;
   private final Optional<Shop> shop;
+  private final Optional<ModelFile> model;
 
-  PlanAssembly(Fields root, Alloy alloy, Materials materials, Optional<Shop> shop) {
+  PlanAssembly(
+      Fields root,
+      Alloy alloy,
+      Materials materials,
+      Optional<Shop> shop,
+      Optional<ModelFile> model) {
     this.root = root;
+    this.model = model;
     this.alloy = alloy;
     this.materials = materials;
     this.shop = shop;
@@ -34,7 +41,7 @@ final class PlanAssembly {
     Fields pieceWords = root.group("piece").orElseThrow();
     Fields mouldWords = root.group("mould").orElseThrow();
     Sizes sizes = Sizes.of(pieceWords, mouldWords, alloy.name(), materials, taken);
-    Piece piece = PieceAssembly.of(pieceWords, sizes);
+    Piece piece = PieceAssembly.of(pieceWords, sizes, model);
     Mould mould = new MouldAssembly(mouldWords, alloy.name(), materials, taken).build();
     noteMake(mouldWords, mould, problems);
     Gating gating = new GatingAssembly(root.group("gating").orElseThrow(), piece, sizes).build();

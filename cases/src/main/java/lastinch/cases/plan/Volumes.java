@@ -17,6 +17,9 @@ final class Volumes {
   /** Piece with its boss. */
   static double piece(Piece piece) {
     double volume = piece.boss().map(b -> b.length() * b.width() * b.depth()).orElse(0.0);
+    if (piece.model().isPresent()) {
+      return volume + piece.model().get().solid().volume();
+    }
     for (Limb limb : piece.limbs()) {
       List<Station> s = limb.stations();
       for (int i = 1; i < s.size(); i++) {

@@ -22,6 +22,7 @@ public final class Compounds {
   private static final Pattern TO = Pattern.compile("(.+?) to (.+)");
   private static final Pattern TIMES = Pattern.compile("(.+?) ?[x\u00d7] ?(.+)");
   private static final Pattern HOLDS = Pattern.compile("(.+?(?:kg|g|lb|oz)) (\\D.*)");
+  private static final Pattern SPOT = Pattern.compile("(.+?) by (.+)");
   private static final Pattern LIMB_AT = Pattern.compile("(.+?) at (.+)", Pattern.CASE_INSENSITIVE);
   private static final Pattern LIMB_END =
       Pattern.compile("(.+) (tip|thick end)", Pattern.CASE_INSENSITIVE);
@@ -131,11 +132,13 @@ public final class Compounds {
   }
 
   /**
-   * A distance along a limb.
+   * A distance along a limb, or a place by its coordinates.
    *
    * @param limb its name; empty for the piece itself
+   * @param distance along the limb, or along the edge of the picture
+   * @param across to the left as printed up the side of the picture, when it is a place
    */
-  public record Along(Optional<String> limb, Quantity distance) {}
+  public record Along(Optional<String> limb, Quantity distance, Optional<Quantity> across) {}
 
   /** A distance along the piece or a limb. */
   public static Optional<Along> along(Node node, Problems problems) {
@@ -143,10 +146,24 @@ public final class Compounds {
     if (text.isEmpty()) {
       return Optional.empty();
     }
+    Matcher spot = SPOT.matcher(text.get());
+    if (spot.matches()) {
+      Optional<Quantity> across = plain(node, spot.group(2), Dimension.LENGTH, problems);
+      boolean bare = QuantityText.number(spot.group(1)) instanceof Parsed.Good<?>;
+      String first =
+          bare && across.isPresent()
+              ? spot.group(1) + " " + across.get().unit().symbol()
+              : spot.group(1);
+      Optional<Quantity> along = plain(node, first, Dimension.LENGTH, problems);
+      return along.isEmpty() || across.isEmpty()
+          ? Optional.empty()
+          : Optional.of(new Along(Optional.empty(), along.get(), across));
+    }
     Matcher m = LIMB_AT.matcher(text.get());
     Optional<String> limb = m.matches() ? Optional.of(m.group(1)) : Optional.empty();
     String distance = m.matches() ? m.group(2) : text.get();
-    return plain(node, distance, Dimension.LENGTH, problems).map(d -> new Along(limb, d));
+    return plain(node, distance, Dimension.LENGTH, problems)
+        .map(d -> new Along(limb, d, Optional.empty()));
   }
 
   /**

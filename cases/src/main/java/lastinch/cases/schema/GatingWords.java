@@ -16,7 +16,10 @@ final class GatingWords {
 
   private static final Word INTO = may("into", new Kind.Into(), "the part it enters");
   private static final Word AT =
-      may("at", new Kind.Distance(), "where it enters, from the thick end");
+      may(
+          "at",
+          new Kind.Distance(),
+          "where it enters, from the thick end; or 120 by 15 mm as read off the picture");
   private static final Word SIDE =
       may(
           "side",

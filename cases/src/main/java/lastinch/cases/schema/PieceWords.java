@@ -45,8 +45,22 @@ final class PieceWords {
   private static final Part MODEL =
       Part.of(
           "model",
-          must("file", new Kind.FileName(), "STL, 3MF or OBJ"),
-          must("unit", Choice.of("mm", "cm", "m", "in"), "what one unit in the file is"));
+          must("file", new Kind.FileName(), "STL, 3MF or OBJ, beside this file"),
+          may("unit", Choice.of("mm", "cm", "m", "in"), "what one unit is where the file is silent")
+              .twins("units"),
+          may(
+                  "up",
+                  Choice.of("as found", "z", "-z", "y", "-y", "x", "-x"),
+                  "which way of the file points out of the cope; as found: the thinnest way")
+              .twins("parting side"),
+          may(
+              "thick end",
+              Choice.of("as found", "other end", "x", "-x", "y", "-y", "z", "-z"),
+              "which end is 0 mm, or the side of the file at which it lies"),
+          may(
+              "scale",
+              Amount.of(Dimension.SHARE, "1 %", "10000 %"),
+              "larger or smaller than drawn"));
 
   static final Part PIECE =
       Part.of(

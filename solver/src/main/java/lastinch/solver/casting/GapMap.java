@@ -265,6 +265,16 @@ public final class GapMap {
       along[cell] = alongAt;
     }
 
+    /** Sets the wall of an open cell [m2]. */
+    public void wall(int cell, double wallArea) {
+      wall[cell] = wallArea;
+    }
+
+    /** Wall of a cell so far [m2]. */
+    public double wall(int cell) {
+      return wall[cell];
+    }
+
     /** Section of the face between cells (i - 1, j) and (i, j) [m2]. */
     public void faceX(int i, int j, double area) {
       faceX[j * (grid.nx() + 1) + i] = area;

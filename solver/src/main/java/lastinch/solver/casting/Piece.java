@@ -1,6 +1,7 @@
 package lastinch.solver.casting;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -8,12 +9,20 @@ import java.util.Optional;
  *
  * @param limbs at least one
  * @param boss thick block before the first station of the first limb, if any
+ * @param model the drawn shape that the limbs were cut from, if there is one
  */
-public record Piece(List<Limb> limbs, Optional<Boss> boss) {
+public record Piece(List<Limb> limbs, Optional<Boss> boss, Optional<Model> model) {
   public Piece {
+    Objects.requireNonNull(boss, "boss");
+    Objects.requireNonNull(model, "model");
     limbs = List.copyOf(limbs);
     if (limbs.isEmpty()) {
       throw new IllegalArgumentException("a piece needs at least one limb");
     }
+  }
+
+  /** A piece that was measured with calipers. */
+  public Piece(List<Limb> limbs, Optional<Boss> boss) {
+    this(limbs, boss, Optional.empty());
   }
 }

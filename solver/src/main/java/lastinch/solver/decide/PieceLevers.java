@@ -55,7 +55,7 @@ final class PieceLevers {
           s.edge().isPresent()
               ? OptionalDouble.of(Math.max(1e-4, Math.min(thick, s.edge().getAsDouble() + by)))
               : s.edge();
-      all.add(new Station(s.at(), s.width(), thick, edge));
+      all.add(s.with(thick, edge));
     }
     return all;
   }
@@ -92,7 +92,7 @@ final class PieceLevers {
           all.add(between(before, here, a / (a - b), least));
         }
       }
-      all.add(new Station(here.at(), here.width(), Math.max(least, here.thickness()), here.edge()));
+      all.add(here.with(Math.max(least, here.thickness()), here.edge()));
     }
     return all;
   }
@@ -136,7 +136,7 @@ final class PieceLevers {
           s.edge().isPresent()
               ? OptionalDouble.of(Math.min(s.thickness(), s.edge().getAsDouble() + by))
               : s.edge();
-      all.add(new Station(s.at(), s.width(), s.thickness(), edge));
+      all.add(s.with(s.thickness(), edge));
     }
     return all;
   }

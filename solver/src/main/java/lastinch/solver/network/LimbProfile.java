@@ -10,7 +10,19 @@ final class LimbProfile {
   private LimbProfile() {}
 
   static SectionShape section(SectionForm form, List<Station> stations, double at) {
-    return SectionShape.of(form, widthAt(stations, at), thicknessAt(stations, at));
+    Station p = stations.get(stretch(stations, at));
+    Station q = stations.get(stretch(stations, at) + 1);
+    double width = widthAt(stations, at);
+    double thickness = thicknessAt(stations, at);
+    if (p.cut().isPresent() && q.cut().isPresent()) {
+      double share = (at - p.at()) / (q.at() - p.at());
+      Station.Cut a = p.cut().get();
+      Station.Cut b = q.cut().get();
+      double area = a.area() + share * (b.area() - a.area());
+      double perimeter = a.perimeter() + share * (b.perimeter() - a.perimeter());
+      return SectionShape.cut(width, thickness, area, perimeter);
+    }
+    return SectionShape.of(form, width, thickness);
   }
 
   static double widthAt(List<Station> stations, double at) {

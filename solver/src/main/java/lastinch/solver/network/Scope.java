@@ -1,12 +1,16 @@
 package lastinch.solver.network;
 
+import java.util.ArrayList;
 import java.util.List;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.PourCase;
 
 /** What a network of channels cannot hold yet. */
 public final class Scope {
   /** Parts beyond it. */
   public enum Part {
+    MODEL_TOO_WIDE,
+    MODEL_TOO_BRANCHED,
     STARTS_WET
   }
 
@@ -14,6 +18,19 @@ public final class Scope {
 
   /** Parts of a case that this solver does not have, in the order of the case. */
   public static List<Part> missing(PourCase job) {
-    return job.checking().startsWet().isEmpty() ? List.of() : List.of(Part.STARTS_WET);
+    List<Part> parts = new ArrayList<>();
+    job.piece().model().map(Model::form).ifPresent(f -> addForm(f, parts));
+    if (!job.checking().startsWet().isEmpty()) {
+      parts.add(Part.STARTS_WET);
+    }
+    return List.copyOf(parts);
+  }
+
+  private static void addForm(Model.Form form, List<Part> parts) {
+    switch (form) {
+      case LONG -> {}
+      case TOO_WIDE -> parts.add(Part.MODEL_TOO_WIDE);
+      case TOO_BRANCHED -> parts.add(Part.MODEL_TOO_BRANCHED);
+    }
   }
 }

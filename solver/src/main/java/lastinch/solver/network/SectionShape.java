@@ -44,6 +44,21 @@ record SectionShape(
         width, thickness, 2.0 / 3.0 * width * thickness, perimeter, LENS_LAMINAR);
   }
 
+  /**
+   * A section cut through a drawn shape. Slow flow follows from how full it is: the gap is taken as
+   * {@code t (1 - |s|^n)} across, with n from the share of width times thickness that is filled, so
+   * that a lens (2/3) and a plate (1) come out as they do by themselves.
+   */
+  static SectionShape cut(double width, double thickness, double area, double perimeter) {
+    double full = Math.max(0.3, Math.min(0.995, area / (width * thickness)));
+    double n = full / (1.0 - full);
+    double cube = 1.0 - 3.0 / (n + 1.0) + 3.0 / (2.0 * n + 1.0) - 1.0 / (3.0 * n + 1.0);
+    double aspect = Math.min(width, thickness) / Math.max(width, thickness);
+    double boxy = Math.max(0.0, Math.min(1.0, 3.0 * full - 2.0));
+    double plate = 96.0 + boxy * (Friction.laminarProductRectangle(aspect) - 96.0);
+    return new SectionShape(width, thickness, area, perimeter, plate * full * full * full / cube);
+  }
+
   /** Perimeter by Ramanujan's first approximation; laminar flow exact (Shah and London 1978). */
   static SectionShape ellipse(double width, double thickness) {
     double a = width / 2.0;

@@ -17,7 +17,8 @@ public final class UnsupportedCase extends RuntimeException {
     FEEDERS,
     CHILLS,
     GATE_ALONG_PIECE,
-    MODEL_FILE,
+    MODEL_TOO_WIDE,
+    MODEL_TOO_BRANCHED,
     STARTS_WET
   }
 

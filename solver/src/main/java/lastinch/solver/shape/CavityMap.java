@@ -2,10 +2,12 @@ package lastinch.solver.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.GapMap.Opening;
 import lastinch.solver.casting.GapMap.Part;
+import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Vent;
@@ -32,6 +34,29 @@ public final class CavityMap {
     List<Region> regions = new ArrayList<>(piece.regions());
     regions.addAll(gating.regions());
     List<Part> parts = new ArrayList<>();
+    GapMap.Draft draft = fill(regions, parts, cell, job.mould().attitude());
+    GapMap closed = draft.fix(parts, List.of(), List.of());
+    double foot = job.gating().sprue().foot();
+    return draft.fix(
+        parts,
+        inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot),
+        vents(closed, piece, job.gating().vents()));
+  }
+
+  /**
+   * The map of the piece alone, lying flat.
+   *
+   * @param piece the piece
+   * @param cell edge length of a cell [m]
+   */
+  public static GapMap of(Piece piece, double cell) {
+    List<Part> parts = new ArrayList<>();
+    List<Region> regions = new PieceShape(piece, false).regions();
+    return fill(regions, parts, cell, Attitude.FLAT).fix(parts, List.of(), List.of());
+  }
+
+  /** Fills a grid round some regions; their parts go on a list. */
+  static GapMap.Draft fill(List<Region> regions, List<Part> parts, double cell, Attitude stands) {
     int[] partOf = new int[regions.size()];
     Box box = regions.get(0).box();
     for (int r = 0; r < partOf.length; r++) {
@@ -44,13 +69,14 @@ public final class CavityMap {
     }
     GapGrid grid = GapGrid.covering(box.lowX(), box.lowY(), box.highX(), box.highY(), cell);
     GapMap.Draft draft = new GapMap.Draft(grid);
-    new Filling(regions, partOf, parts.size(), draft, job.mould().attitude().rise()).fill();
-    GapMap closed = draft.fix(parts, List.of(), List.of());
-    double foot = job.gating().sprue().foot();
-    return draft.fix(
-        parts,
-        inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot),
-        vents(closed, piece, job.gating().vents()));
+    Filling filling = new Filling(regions, partOf, parts.size(), draft, stands);
+    filling.fill();
+    for (int r = 0; r < regions.size(); r++) {
+      if (regions.get(r) instanceof SolidRegion drawn && !drawn.isOverlapping()) {
+        DrawnWall.set(drawn.solid(), draft, filling, r);
+      }
+    }
+    return draft;
   }
 
   private static List<Opening> inlets(GapMap map, List<Region> feet, double area) {

@@ -2,18 +2,25 @@ package lastinch.solver.shape;
 
 import java.util.Arrays;
 import java.util.List;
+import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
 
 /**
- * Fills cells from regions. Each cell is looked at in {@link #FINE} by {@code FINE} small squares;
- * where regions overlap the widest gap counts. A step between neighbouring small squares that is
- * steeper than a wall at 45 degrees on either face is taken as a rim, its length corrected for the
- * slant of the rim against the grid.
+ * Fills cells from regions. Each cell is looked at in {@link #FINE} by {@code FINE} small squares,
+ * a drawn piece in 4 by 4; where regions overlap the widest gap counts. A step between neighbouring
+ * small squares that is steeper than a wall at 45 degrees on either face is taken as a rim, its
+ * length corrected for the slant of the rim against the grid.
  */
 final class Filling {
   /** Small squares along the edge of a cell. */
   static final int FINE = 8;
+
+  /** The same for a drawn piece, whose wall is not taken from them. */
+  private static final int FINE_DRAWN = 4;
+
+  /** Stands for a cell with several regions. */
+  static final int MIXED = -2;
 
   private static final int NONE = -1;
 
@@ -22,7 +29,9 @@ final class Filling {
   private final GapMap.Draft draft;
   private final GapGrid grid;
   private final double rise;
+  private final double lean;
   private final double small;
+  private final int fine;
   private final int columns;
 
   /** Gap and region by small square: the rows of one row of cells and one row on either side. */
@@ -31,17 +40,25 @@ final class Filling {
   private final int[][] owner;
   private final double[] share;
 
-  Filling(List<Region> regions, int[] partOf, int parts, GapMap.Draft draft, double rise) {
+  /** By cell: the only region in it, or {@link #MIXED}. */
+  private final int[] only;
+
+  Filling(List<Region> regions, int[] partOf, int parts, GapMap.Draft draft, Attitude stands) {
     this.regions = regions;
     this.partOf = partOf.clone();
     this.draft = draft;
-    this.rise = rise;
+    rise = stands.rise();
+    lean = stands.upright() ? 0.0 : StrictMath.cos(stands.angle());
     grid = draft.grid();
-    small = grid.cell() / FINE;
-    columns = grid.nx() * FINE + 2;
-    gap = new double[FINE + 2][columns];
-    owner = new int[FINE + 2][columns];
+    boolean drawn = regions.stream().anyMatch(r -> r instanceof SolidRegion);
+    fine = drawn ? FINE_DRAWN : FINE;
+    small = grid.cell() / fine;
+    columns = grid.nx() * fine + 2;
+    gap = new double[fine + 2][columns];
+    owner = new int[fine + 2][columns];
     share = new double[Math.max(parts, 1)];
+    only = new int[grid.size()];
+    Arrays.fill(only, NONE);
   }
 
   void fill() {
@@ -54,6 +71,16 @@ final class Filling {
     }
   }
 
+  /** The only region in a cell, or {@link #MIXED}. */
+  int only(int cell) {
+    return only[cell];
+  }
+
+  /** Whether a cell holds no cavity. */
+  boolean isClosed(int cell) {
+    return only[cell] == NONE;
+  }
+
   private double xOf(int column) {
     return grid.x0() + (column - 0.5) * small;
   }
@@ -63,7 +90,7 @@ final class Filling {
   }
 
   private void sampleRow(int j) {
-    for (int row = 0; row < FINE + 2; row++) {
+    for (int row = 0; row < fine + 2; row++) {
       Arrays.fill(gap[row], 0.0);
       Arrays.fill(owner[row], NONE);
     }
@@ -72,7 +99,7 @@ final class Filling {
       Box box = region.box();
       int from = Math.max(0, (int) Math.floor((box.lowX() - grid.x0()) / small));
       int to = Math.min(columns - 1, (int) Math.ceil((box.highX() - grid.x0()) / small) + 1);
-      for (int row = 0; row < FINE + 2; row++) {
+      for (int row = 0; row < fine + 2; row++) {
         double y = yOf(j, row);
         if (y < box.lowY() || y > box.highY()) {
           continue;
@@ -95,12 +122,16 @@ final class Filling {
     double wall = 0.0;
     double most = 0.0;
     int chief = NONE;
-    for (int row = 1; row <= FINE; row++) {
-      for (int column = i * FINE + 1; column <= (i + 1) * FINE; column++) {
+    int single = NONE;
+    boolean mixed = false;
+    for (int row = 1; row <= fine; row++) {
+      for (int column = i * fine + 1; column <= (i + 1) * fine; column++) {
         double g = gap[row][column];
         if (g > 0.0) {
           int r = owner[row][column];
           count++;
+          mixed |= single != NONE && single != r;
+          single = r;
           sum += g;
           wall += wallOf(row, column);
           share[partOf[r]] += g;
@@ -113,9 +144,12 @@ final class Filling {
     }
     if (count > 0) {
       int cell = grid.index(i, j);
+      only[cell] = mixed ? MIXED : single;
       double x = grid.x(i);
-      draft.open(cell, partOf[chief], sum * small * small, (double) count / (FINE * FINE), wall);
-      draft.place(cell, rise * x, regions.get(chief).alongAt(x, grid.y(j)));
+      draft.open(cell, partOf[chief], sum * small * small, (double) count / (fine * fine), wall);
+      double y = grid.y(j);
+      Region region = regions.get(chief);
+      draft.place(cell, rise * x + lean * region.middleAt(x, y), region.alongAt(x, y));
     }
   }
 
@@ -168,14 +202,14 @@ final class Filling {
   private void setFaces(int j) {
     for (int i = 0; i <= grid.nx(); i++) {
       double area = 0.0;
-      for (int row = 1; row <= FINE; row++) {
-        area += passage(gap[row][i * FINE], gap[row][i * FINE + 1]);
+      for (int row = 1; row <= fine; row++) {
+        area += passage(gap[row][i * fine], gap[row][i * fine + 1]);
       }
       draft.faceX(i, j, area * small);
     }
     for (int i = 0; i < grid.nx(); i++) {
       double area = 0.0;
-      for (int column = i * FINE + 1; column <= (i + 1) * FINE; column++) {
+      for (int column = i * fine + 1; column <= (i + 1) * fine; column++) {
         area += passage(gap[0][column], gap[1][column]);
       }
       draft.faceY(i, j, area * small);

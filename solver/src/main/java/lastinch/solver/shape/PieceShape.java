@@ -7,19 +7,23 @@ import java.util.Map;
 import java.util.Optional;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.MiddleLine;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Side;
+import lastinch.solver.casting.Solid;
 
 /** The piece laid out in the parting plane, and where places on it are. */
 final class PieceShape {
   private static final double STEP = 1e-4;
   private static final double NEAR = 1e-6;
+  private static final int RAYS = 72;
   private static final String THICK_END = " thick end";
   private static final String TIP = " tip";
 
   private final Piece piece;
-  private final Map<String, SweptLimb> limbs = new LinkedHashMap<>();
+  private final Map<String, Course> limbs = new LinkedHashMap<>();
   private final List<Region> regions = new ArrayList<>();
   private final boolean sideRunner;
 
@@ -31,15 +35,33 @@ final class PieceShape {
   PieceShape(Piece piece, boolean sideRunner) {
     this.piece = piece;
     this.sideRunner = sideRunner;
-    for (Limb limb : piece.limbs()) {
+    if (piece.model().isPresent()) {
+      Model model = piece.model().get();
+      model.lines().forEach(l -> limbs.put(l.limb(), new DrawnCourse(l)));
+      if (limbs.isEmpty()) {
+        limbs.put(Limb.ONLY, new DrawnCourse(straight(model.solid())));
+      }
+      regions.add(new SolidRegion(model.solid(), model.lines()));
+    } else {
+      sweep(piece.limbs());
+    }
+    piece.boss().ifPresent(b -> regions.add(new Block(b)));
+  }
+
+  private void sweep(List<Limb> all) {
+    for (Limb limb : all) {
       double[] start = start(limb.from());
-      double x = start[0];
-      double y = start[1];
-      SweptLimb swept = new SweptLimb(limb, x, y);
+      SweptLimb swept = new SweptLimb(limb, start[0], start[1]);
       limbs.put(limb.name(), swept);
       regions.add(swept);
     }
-    piece.boss().ifPresent(b -> regions.add(new Block(b)));
+  }
+
+  /** A stand-in for the middle line of a piece that has none: straight through from end to end. */
+  private static MiddleLine straight(Solid solid) {
+    double middle = 0.5 * (solid.low(1) + solid.high(1));
+    return new MiddleLine(
+        Limb.ONLY, new double[] {solid.low(0), solid.high(0)}, new double[] {middle, middle});
   }
 
   /** Where a limb begins that grows from a named end: boss, limb (its tip) or one end of a limb. */
@@ -49,11 +71,11 @@ final class PieceShape {
         thick
             ? from.substring(0, from.length() - THICK_END.length())
             : from.endsWith(TIP) ? from.substring(0, from.length() - TIP.length()) : from;
-    SweptLimb before = limbs.get(name);
+    Course before = limbs.get(name);
     if (before == null) {
       return new double[] {0.0, 0.0};
     }
-    double s = thick ? 0.0 : before.limb().length();
+    double s = thick ? 0.0 : before.length();
     return new double[] {before.xAt(s), before.yAt(s)};
   }
 
@@ -80,10 +102,13 @@ final class PieceShape {
 
   /** The middle of the piece at a place: x, y [m]. */
   double[] middle(Place place) {
+    if (place instanceof Place.At at && at.spot().isPresent()) {
+      return new double[] {at.spot().get().x(), at.spot().get().y()};
+    }
     if (isBoss(place)) {
       return new double[] {-0.5 * piece.boss().orElseThrow().length(), 0.0};
     }
-    SweptLimb swept = limbOf(place);
+    Course swept = limbOf(place);
     double s = distanceOn(place, swept);
     return new double[] {swept.xAt(s), swept.yAt(s)};
   }
@@ -93,27 +118,32 @@ final class PieceShape {
    */
   double[] ventPlace(Place place) {
     if (place instanceof Place.Into && !isBoss(place)) {
-      SweptLimb swept = limbOf(place);
-      return new double[] {swept.xAt(swept.limb().length()), swept.yAt(swept.limb().length())};
+      Course swept = limbOf(place);
+      return new double[] {swept.xAt(swept.length()), swept.yAt(swept.length())};
     }
     return middle(place);
   }
 
   /** Where something joins the rim, and which way is out. */
   Rim rim(Place place, Side usual) {
+    if (place instanceof Place.At at && at.spot().isPresent()) {
+      return nearest(at.spot().get());
+    }
     if (isBoss(place)) {
       return sideRunner ? bossSide(usual) : bossEnd();
     }
-    SweptLimb swept = limbOf(place);
+    Course swept = limbOf(place);
     double s = distanceOn(place, swept);
     Side side = place instanceof Place.At at ? at.side() : Side.THICK_END;
     double x = swept.xAt(s);
     double y = swept.yAt(s);
+    double cos = StrictMath.cos(swept.headingAt(s));
+    double sin = StrictMath.sin(swept.headingAt(s));
     return switch (side) {
-      case LEFT -> outwards(x, y, -swept.sin(), swept.cos());
-      case RIGHT -> outwards(x, y, swept.sin(), -swept.cos());
-      case THICK_END -> new Rim(x, y, -swept.cos(), -swept.sin());
-      case TIP -> new Rim(x, y, swept.cos(), swept.sin());
+      case LEFT -> outwards(x, y, -sin, cos);
+      case RIGHT -> outwards(x, y, sin, -cos);
+      case THICK_END -> new Rim(x, y, -cos, -sin);
+      case TIP -> new Rim(x, y, cos, sin);
     };
   }
 
@@ -127,6 +157,32 @@ final class PieceShape {
     Boss boss = piece.boss().orElseThrow();
     double out = side == Side.RIGHT ? -1.0 : 1.0;
     return new Rim(-0.5 * boss.length(), out * 0.5 * boss.width(), 0.0, out);
+  }
+
+  /** The place on the rim nearest to a spot; out is straight away from the piece. */
+  private Rim nearest(Place.Spot spot) {
+    boolean inside = gapAt(spot.x(), spot.y()) > 0.0;
+    Box all = regions.stream().map(Region::box).reduce(Box::with).orElseThrow();
+    double far = all.highX() - all.lowX() + all.highY() - all.lowY();
+    double best = far;
+    double bestX = 1.0;
+    double bestY = 0.0;
+    for (int k = 0; k < RAYS; k++) {
+      double dx = StrictMath.cos(2.0 * Math.PI * k / RAYS);
+      double dy = StrictMath.sin(2.0 * Math.PI * k / RAYS);
+      double d = STEP;
+      while (d < best && gapAt(spot.x() + d * dx, spot.y() + d * dy) > 0.0 == inside) {
+        d += STEP;
+      }
+      if (d < best) {
+        best = d;
+        bestX = dx;
+        bestY = dy;
+      }
+    }
+    double sign = inside ? 1.0 : -1.0;
+    double reach = inside ? best - STEP : best;
+    return new Rim(spot.x() + reach * bestX, spot.y() + reach * bestY, sign * bestX, sign * bestY);
   }
 
   /** The last place along a line at which there is cavity. */
@@ -151,18 +207,18 @@ final class PieceShape {
     return new Rim(x + inside * outX, y + inside * outY, outX, outY);
   }
 
-  private SweptLimb limbOf(Place place) {
-    SweptLimb first = limbs.values().iterator().next();
+  private Course limbOf(Place place) {
+    Course first = limbs.values().iterator().next();
     String name =
         place instanceof Place.At at
             ? at.limb()
-            : place instanceof Place.Into into ? into.part() : first.limb().name();
+            : place instanceof Place.Into into ? into.part() : first.limb();
     return Optional.ofNullable(limbs.get(name)).orElse(first);
   }
 
-  private static double distanceOn(Place place, SweptLimb swept) {
+  private static double distanceOn(Place place, Course swept) {
     if (place instanceof Place.At at) {
-      double length = swept.limb().length();
+      double length = swept.length();
       return switch (at.side()) {
         case TIP -> length;
         case THICK_END -> 0.0;

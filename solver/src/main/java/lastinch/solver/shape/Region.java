@@ -15,6 +15,11 @@ interface Region {
     return x;
   }
 
+  /** Height of the middle of the gap above the parting plane [m], along the draw. */
+  default double middleAt(double x, double y) {
+    return 0.0;
+  }
+
   /** Rectangle outside of which the gap is 0. */
   Box box();
 }

@@ -11,45 +11,62 @@ import lastinch.solver.casting.Station;
  * A limb whose section is swept along its axis; width and thickness run straight from station to
  * station. The measured edge does not change the sweep.
  *
- * @param limb the limb
+ * @param swept the limb
  * @param x0 place of its first station [m]
  * @param y0 place of its first station [m]
  */
-record SweptLimb(Limb limb, double x0, double y0) implements Region {
+record SweptLimb(Limb swept, double x0, double y0) implements Region, Course {
   @Override
   public Part part() {
-    return new Part(Kind.PIECE, limb.name());
+    return new Part(Kind.PIECE, swept.name());
+  }
+
+  @Override
+  public String limb() {
+    return swept.name();
+  }
+
+  @Override
+  public double length() {
+    return swept.length();
+  }
+
+  @Override
+  public double headingAt(double along) {
+    return swept.heading();
   }
 
   double cos() {
-    return StrictMath.cos(limb.heading());
+    return StrictMath.cos(swept.heading());
   }
 
   double sin() {
-    return StrictMath.sin(limb.heading());
+    return StrictMath.sin(swept.heading());
   }
 
-  double xAt(double along) {
+  @Override
+  public double xAt(double along) {
     return x0 + along * cos();
   }
 
-  double yAt(double along) {
+  @Override
+  public double yAt(double along) {
     return y0 + along * sin();
   }
 
   @Override
   public double alongAt(double x, double y) {
     double s = (x - x0) * cos() + (y - y0) * sin();
-    return Math.max(0.0, Math.min(limb.length(), s));
+    return Math.max(0.0, Math.min(swept.length(), s));
   }
 
   @Override
   public double gapAt(double x, double y) {
     double s = (x - x0) * cos() + (y - y0) * sin();
-    if (s < 0.0 || s > limb.length()) {
+    if (s < 0.0 || s > swept.length()) {
       return 0.0;
     }
-    List<Station> stations = limb.stations();
+    List<Station> stations = swept.stations();
     double at = stations.get(0).at() + s;
     int k = 0;
     while (k < stations.size() - 2 && at > stations.get(k + 1).at()) {
@@ -63,7 +80,8 @@ record SweptLimb(Limb limb, double x0, double y0) implements Region {
     if (Math.abs(across) >= 1.0) {
       return 0.0;
     }
-    return (p.thickness() + share * (q.thickness() - p.thickness())) * form(limb.section(), across);
+    return (p.thickness() + share * (q.thickness() - p.thickness()))
+        * form(swept.section(), across);
   }
 
   /** Gap against that in the middle [-], across from -1 to 1. */
@@ -77,8 +95,8 @@ record SweptLimb(Limb limb, double x0, double y0) implements Region {
 
   @Override
   public Box box() {
-    double reach = 0.5 * limb.stations().stream().mapToDouble(Station::width).max().orElseThrow();
+    double reach = 0.5 * swept.stations().stream().mapToDouble(Station::width).max().orElseThrow();
     return Box.around(x0, y0, reach)
-        .with(Box.around(xAt(limb.length()), yAt(limb.length()), reach));
+        .with(Box.around(xAt(swept.length()), yAt(swept.length()), reach));
   }
 }

@@ -16,10 +16,12 @@ import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import lastinch.cases.mesh.ModelLook;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.ShapeText;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.text.TextUtils;
@@ -60,6 +62,16 @@ public final class ChartFiles {
     this.title = title;
     this.answer = answer;
     this.pictures.putAll(pictures);
+  }
+
+  /** Maps of a model. */
+  public static ChartFiles ofModel(
+      String file, ModelLook look, Sentences sentences, Figures figures) {
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
+    Map<String, Picture> maps = new LinkedHashMap<>();
+    maps.put("thickness", GapPicture.gap(look, sentences, figures));
+    maps.put("freezes-last", GapPicture.last(look, sentences, figures));
+    return new ChartFiles(file, new ShapeText(sentences, figures).headline(look), maps);
   }
 
   /** Names of the charts; files are named so with {@code .png} and {@code .svg}. */

@@ -51,6 +51,7 @@ public final class Main {
       root.addSubcommand(
           kind.command(), new MaterialsCommand(surroundings, workshop, sentences, kind));
     }
+    root.addSubcommand(new ShapeCommand(surroundings, workshop, sentences));
     root.addSubcommand(new NewCommand(surroundings, sentences));
     root.addSubcommand(new CompletionCommand(surroundings));
     root.addSubcommand(new CommandLine.HelpCommand());

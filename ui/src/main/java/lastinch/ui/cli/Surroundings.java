@@ -1,8 +1,10 @@
 package lastinch.ui.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where a command runs.
@@ -13,6 +15,8 @@ import java.util.Objects;
  * @param faults folder for reports of our own faults
  */
 record Surroundings(PrintStream out, PrintStream err, boolean terminal, Path faults) {
+  private static final int LONGEST_LINE = 1000;
+
   Surroundings {
     Objects.requireNonNull(out, "out");
     Objects.requireNonNull(err, "err");
@@ -37,6 +41,24 @@ record Surroundings(PrintStream out, PrintStream err, boolean terminal, Path fau
     } catch (ReflectiveOperationException beforeJava22) {
       return true;
     }
+  }
+
+  /** What the person types next, up to the end of the line. */
+  Optional<String> readLine() {
+    StringBuilder line = new StringBuilder();
+    try {
+      int c = System.in.read();
+      if (c < 0) {
+        return Optional.empty();
+      }
+      while (c >= 0 && c != '\n' && line.length() < LONGEST_LINE) {
+        line.append((char) c);
+        c = System.in.read();
+      }
+    } catch (IOException gone) {
+      return Optional.empty();
+    }
+    return Optional.of(line.toString());
   }
 
   void print(Iterable<String> lines) {

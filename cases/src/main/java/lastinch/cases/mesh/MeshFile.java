@@ -1,0 +1,66 @@
+package lastinch.cases.mesh;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+
+/** Reads a model file by what is in it, its name only a hint. */
+public final class MeshFile {
+  /** Largest file that is read [bytes]. */
+  static final long MOST_BYTES = 160L << 20;
+
+  private MeshFile() {}
+
+  /**
+   * Reads a model. Whatever the file holds, this ends with a mesh or with problems.
+   *
+   * @param path STL, OBJ or 3MF
+   * @param problems takes what stands in the way
+   */
+  public static Optional<Mesh> read(Path path, Problems problems) {
+    try {
+      return Optional.of(read(path));
+    } catch (MeshTrouble e) {
+      problems.add(Problem.ofFile(path.toString(), e.getMessage()));
+    } catch (NoSuchFileException e) {
+      problems.add(Problem.ofFile(path.toString(), "There is no such file"));
+    } catch (IOException e) {
+      problems.add(
+          Problem.ofFile(path.toString(), "This file cannot be read; is it whole, and yours?"));
+    }
+    return Optional.empty();
+  }
+
+  private static Mesh read(Path path) throws IOException, MeshTrouble {
+    if (Files.isDirectory(path)) {
+      throw new MeshTrouble("This is a folder; name the file in it");
+    }
+    if (Files.size(path) > MOST_BYTES) {
+      throw new MeshTrouble(
+          "This file is larger than 160 MB; make the model coarser in the drawing program");
+    }
+    byte[] bytes = Files.readAllBytes(path);
+    if (bytes.length == 0) {
+      throw new MeshTrouble("This file is empty");
+    }
+    String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K') {
+      return ThreeMfReader.read(path);
+    }
+    if (name.endsWith(".3mf")) {
+      throw new MeshTrouble("This is not a 3MF file: it is not packed as one");
+    }
+    if (name.endsWith(".obj")) {
+      return ObjReader.read(bytes);
+    }
+    if (name.endsWith(".stl") || StlReader.isBinary(bytes) || StlReader.looksLikeText(bytes)) {
+      return StlReader.read(bytes);
+    }
+    throw new MeshTrouble("This is no model that can be read; export it as STL, OBJ or 3MF");
+  }
+}

@@ -1,0 +1,88 @@
+package lastinch.cases.mesh;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+import lastinch.solver.shape.Cells;
+import lastinch.solver.shape.Drawn;
+import lastinch.solver.shape.Pose;
+import lastinch.solver.shape.Survey;
+
+/**
+ * A model looked over: checked, laid into the mould, mapped and cut.
+ *
+ * @param checks what is the matter with its surface; its points are in metres, scale counted in
+ * @param unit what one unit of the file was taken for
+ * @param pose how it lies
+ * @param survey its map, sizes and stations
+ * @param cell size of the cells of the map [m]
+ */
+public record ModelLook(MeshChecks checks, MeshUnit unit, Pose pose, Survey survey, double cell) {
+  /** More lines than this share that do not close leave the gap unknown; our choice. */
+  public static final double MOST_TORN = 0.005;
+
+  private static final double LEAST = 5e-3;
+  private static final double MOST = 5.0;
+
+  public ModelLook {
+    Objects.requireNonNull(checks, "checks");
+    Objects.requireNonNull(unit, "unit");
+  }
+
+  /**
+   * Looks a model over.
+   *
+   * @param mesh as read
+   * @param unit what one unit is
+   * @param scale larger or smaller than drawn [-]
+   * @param wish how it is to lie
+   * @param wantedCell size of the cells of the map [m]; the usual one when absent
+   * @param file its name for what has to be put right
+   * @param problems takes what stands in the way
+   */
+  public static Optional<ModelLook> of(
+      Mesh mesh,
+      MeshUnit unit,
+      double scale,
+      Pose.Wish wish,
+      OptionalDouble wantedCell,
+      String file,
+      Problems problems) {
+    double factor = unit.metres() * scale;
+    double longest = mesh.longest() * factor;
+    if (!(longest >= LEAST && longest <= MOST)) {
+      String sentence =
+          "The longest side of this model would be "
+              + millimetres(longest)
+              + " mm; is its unit right?";
+      problems.add(Problem.ofFile(file, sentence));
+      return Optional.empty();
+    }
+    MeshChecks checks = MeshChecks.of(mesh.scaled(factor));
+    Pose pose = Pose.of(checks.mesh().points(), checks.mesh().corners(), wish);
+    double cell = wantedCell.orElse(Cells.usual(pose.solid().high(0)));
+    Optional<Survey> survey = Survey.of(pose.solid(), cell);
+    if (survey.isEmpty()) {
+      problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));
+      return Optional.empty();
+    }
+    return Optional.of(new ModelLook(checks, unit, pose, survey.get(), cell));
+  }
+
+  /** Its stations. */
+  public Drawn drawn() {
+    return survey.drawn();
+  }
+
+  /** Whether its surface has holes that leave the gap unknown. */
+  public boolean isTorn() {
+    return survey.torn() > MOST_TORN || !(survey.volume() > 0.0);
+  }
+
+  private static String millimetres(double metres) {
+    double mm = metres * 1e3;
+    return mm >= 10.0 ? Long.toString(Math.round(mm)) : Double.toString(Math.round(mm * 1e2) / 1e2);
+  }
+}

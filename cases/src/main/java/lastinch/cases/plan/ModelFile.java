@@ -1,0 +1,123 @@
+package lastinch.cases.plan;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
+import lastinch.cases.format.SourceText;
+import lastinch.cases.format.Span;
+import lastinch.cases.mesh.Mesh;
+import lastinch.cases.mesh.MeshFile;
+import lastinch.cases.mesh.MeshUnit;
+import lastinch.cases.mesh.ModelLook;
+import lastinch.solver.shape.Cells;
+import lastinch.solver.shape.Drawn;
+import lastinch.solver.shape.Pose;
+
+/**
+ * A drawn piece as a case names it, laid into the mould in its drawn size.
+ *
+ * @param mesh points in metres, scale counted in
+ * @param wish how it is laid
+ * @param drawn stations cut in the drawn size
+ * @param file what the file holds, as one number
+ */
+record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
+  /** Reads the model that the piece names; what is wrong becomes problems of the case. */
+  static Optional<ModelFile> of(Fields model, Problems problems) {
+    Optional<Path> name = model.compound("file", Path.class);
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    Span span = model.span("file");
+    Path path = span.source().path();
+    Path folder = path.getParent();
+    Path file = folder == null ? name.get() : folder.resolve(name.get());
+    Problems own = new Problems();
+    Optional<Mesh> mesh = MeshFile.read(file, own);
+    for (Problem p : own.errors()) {
+      problems.add(span, p.sentence());
+    }
+    Optional<MeshUnit> unit = mesh.flatMap(m -> unit(m, model, span, problems));
+    if (mesh.isEmpty() || unit.isEmpty()) {
+      return Optional.empty();
+    }
+    Pose.Wish wish =
+        new Pose.Wish(
+            model.word("up").filter(u -> !u.equals("as found")),
+            model.word("thick end").filter(Pose.DIRECTIONS::contains),
+            model.word("thick end").orElse("as found").equals("other end"));
+    Optional<ModelLook> look =
+        ModelLook.of(
+            mesh.get(),
+            unit.get(),
+            model.si("scale").orElse(1.0),
+            wish,
+            OptionalDouble.empty(),
+            file.toString(),
+            own);
+    for (Problem p : own.errors()) {
+      problems.add(model.has("unit") ? model.span("unit") : span, p.sentence());
+    }
+    if (look.isPresent() && look.get().isTorn()) {
+      problems.add(
+          span,
+          "The surface of this model has holes; close it in the drawing program"
+              + " (lastinch shape says more)");
+      return Optional.empty();
+    }
+    return look.map(l -> new ModelFile(l.checks().mesh(), wish, l.drawn(), number(file)));
+  }
+
+  private static Optional<MeshUnit> unit(Mesh mesh, Fields model, Span span, Problems problems) {
+    Optional<MeshUnit> typed = model.word("unit").flatMap(MeshUnit::of);
+    if (mesh.unit().isPresent()) {
+      if (typed.isPresent() && !typed.equals(mesh.unit())) {
+        problems.add(
+            model.span("unit"), "The file itself says  " + mesh.unit().get().word() + "  here");
+        return Optional.empty();
+      }
+      return mesh.unit();
+    }
+    if (typed.isEmpty()) {
+      Optional<MeshUnit> likely = MeshUnit.plausible(mesh.longest());
+      String sentence = "This kind of file does not say what one unit is";
+      if (likely.isPresent()) {
+        problems.add(span, sentence, "unit: " + likely.get().word());
+      } else {
+        problems.add(span, sentence + "; write  unit: mm  beside it, or cm, m, in");
+      }
+    }
+    return typed;
+  }
+
+  /** The file as one number, so that the plan's own number changes with it. */
+  private static SourceText number(Path file) {
+    String text;
+    try {
+      MessageDigest sha = MessageDigest.getInstance("SHA-256");
+      text = HexFormat.of().formatHex(sha.digest(Files.readAllBytes(file)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    } catch (IOException gone) {
+      text = "gone";
+    }
+    return SourceText.of(file, text);
+  }
+
+  /** The piece as the cavity has it. */
+  Drawn cavity(Sizes sizes) {
+    if (sizes.factor() == 1.0 && sizes.perFace() == 0.0) {
+      return drawn;
+    }
+    Mesh larger = mesh.scaled(sizes.factor()).thickened(sizes.perFace());
+    Pose pose = Pose.of(larger.points(), larger.corners(), wish);
+    return Drawn.of(pose.solid(), Cells.usual(pose.solid().high(0)));
+  }
+}

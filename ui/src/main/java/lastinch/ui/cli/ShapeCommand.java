@@ -1,0 +1,247 @@
+package lastinch.ui.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.format.Problems;
+import lastinch.cases.mesh.Mesh;
+import lastinch.cases.mesh.MeshFile;
+import lastinch.cases.mesh.MeshUnit;
+import lastinch.cases.mesh.ModelLook;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.cases.units.Parsed;
+import lastinch.cases.units.Quantity;
+import lastinch.cases.units.QuantityText;
+import lastinch.solver.material.Alloy;
+import lastinch.solver.shape.Pose;
+import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.json.ProblemsJson;
+import lastinch.ui.json.ShapeJson;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.ProblemText;
+import lastinch.ui.words.Sentences;
+import lastinch.ui.words.ShapeText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch shape FILE}. */
+@Command(name = "shape")
+final class ShapeCommand implements Callable<Integer> {
+  private static final String OTHER = "other";
+
+  private final Surroundings surroundings;
+  private final Workshop workshop;
+  private final Sentences sentences;
+  private final ProblemText problemText;
+
+  @Parameters(paramLabel = "FILE", descriptionKey = "file")
+  private Path file;
+
+  @Option(names = "--unit", paramLabel = "mm|cm|m|in", descriptionKey = "unit")
+  private Optional<String> unit = Optional.empty();
+
+  @Option(names = "--up", paramLabel = "z|-z|y|-y|x|-x", descriptionKey = "up")
+  private Optional<String> up = Optional.empty();
+
+  @Option(names = "--thick-end", paramLabel = "other|-x|x...", descriptionKey = "end")
+  private Optional<String> end = Optional.empty();
+
+  @Option(names = "--cell", paramLabel = "SIZE", descriptionKey = "cell")
+  private Optional<String> cell = Optional.empty();
+
+  @Option(names = "--alloy", paramLabel = "NAME", descriptionKey = "alloy")
+  private String alloy = "tin bronze";
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
+  private Optional<Path> out = Optional.empty();
+
+  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
+  private String units = "mm";
+
+  @Option(names = "--quiet", descriptionKey = "quiet")
+  private boolean quiet;
+
+  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
+  private Optional<Path> materials = Optional.empty();
+
+  ShapeCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    this.surroundings = surroundings;
+    this.workshop = workshop;
+    this.sentences = sentences;
+    this.problemText = new ProblemText(sentences);
+  }
+
+  @Override
+  public Integer call() {
+    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    if (chosen.isEmpty()) {
+      return refuse(problemText.sentence("cli.units", "word", units));
+    }
+    Optional<List<String>> wrong = wrongWord();
+    if (wrong.isPresent()) {
+      return refuse(wrong.get());
+    }
+    Workshop.Shelf shelf = workshop.shelf(materials);
+    Optional<Alloy> metal = new CatalogueMaterials(shelf.catalogue()).alloy(alloy);
+    if (metal.isEmpty()) {
+      return refuse(problemText.sentence("material.unknown", "name", alloy, "command", "alloys"));
+    }
+    Problems problems = new Problems();
+    Optional<ModelLook> look = look(problems);
+    if (look.isEmpty()) {
+      return problems.isEmpty() ? Exit.BAD_INPUT : bad(problems);
+    }
+    try {
+      return answer(look.get(), metal.get(), new Figures(chosen.get()));
+    } catch (OutFolder.Unwritable e) {
+      return refuse(e.lines(problemText));
+    }
+  }
+
+  private Optional<List<String>> wrongWord() {
+    if (unit.isPresent() && MeshUnit.of(unit.get()).isEmpty()) {
+      return Optional.of(problemText.sentence("shape.wrong.unit", "word", unit.get()));
+    }
+    if (up.isPresent() && !Pose.DIRECTIONS.contains(up.get())) {
+      return Optional.of(problemText.sentence("shape.wrong.up", "word", up.get()));
+    }
+    if (end.isPresent() && !end.get().equals(OTHER) && !Pose.DIRECTIONS.contains(end.get())) {
+      return Optional.of(problemText.sentence("shape.wrong.end", "word", end.get()));
+    }
+    if (cell.isPresent() && cellSize().isEmpty()) {
+      return Optional.of(problemText.sentence("shape.wrong.cell", "word", cell.get()));
+    }
+    return Optional.empty();
+  }
+
+  private OptionalDouble cellSize() {
+    if (cell.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Parsed<Quantity> parsed = QuantityText.quantity(cell.get(), Dimension.LENGTH);
+    double si = parsed.value().map(Quantity::si).orElse(0.0);
+    return si >= 1e-4 && si <= 0.05 ? OptionalDouble.of(si) : OptionalDouble.empty();
+  }
+
+  private Optional<ModelLook> look(Problems problems) {
+    Optional<Mesh> mesh = MeshFile.read(file, problems);
+    if (mesh.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<MeshUnit> of = mesh.get().unit();
+    Optional<MeshUnit> typed = unit.flatMap(MeshUnit::of);
+    if (of.isPresent() && typed.isPresent() && !of.equals(typed)) {
+      surroundings.complain(problemText.sentence("shape.wrong.other", "unit", of.get().word()));
+      return Optional.empty();
+    }
+    Optional<MeshUnit> taken = of.or(() -> typed).or(() -> asked(mesh.get()));
+    if (taken.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return ModelLook.of(
+          mesh.get(),
+          taken.get(),
+          1.0,
+          new Pose.Wish(
+              up, end.filter(e -> !e.equals(OTHER)), end.filter(OTHER::equals).isPresent()),
+          cellSize(),
+          file.toString(),
+          problems);
+    } catch (IllegalArgumentException tooFine) {
+      surroundings.complain(problemText.sentence("shape.wrong.fine"));
+      return Optional.empty();
+    }
+  }
+
+  /** Asks for the unit at a terminal; elsewhere says which word is missing. */
+  private Optional<MeshUnit> asked(Mesh mesh) {
+    String likely = MeshUnit.plausible(mesh.longest()).map(MeshUnit::word).orElse("mm");
+    Figures plain = new Figures(DisplayUnits.METRIC);
+    String[] sizes = new String[3];
+    for (int axis = 0; axis < 3; axis++) {
+      sizes[axis] = plain.trimmed(mesh.extent(axis), 3);
+    }
+    String size = String.join(" x ", sizes);
+    if (!surroundings.terminal() || json) {
+      surroundings.complain(
+          problemText.sentence("shape.unit.missing", "size", size, "likely", likely));
+      return Optional.empty();
+    }
+    surroundings.complain(problemText.sentence("shape.unit.ask", "size", size, "likely", likely));
+    String line = surroundings.readLine().orElse("").strip();
+    Optional<MeshUnit> answer = MeshUnit.of(line.isEmpty() ? likely : line);
+    if (answer.isEmpty()) {
+      surroundings.complain(problemText.sentence("shape.wrong.unit", "word", line));
+    }
+    return answer;
+  }
+
+  private int answer(ModelLook look, Alloy metal, Figures figures) {
+    ShapeText text = new ShapeText(sentences, figures);
+    String answer = ShapeJson.of(file.toString(), look, metal, text.matters(look));
+    List<String> lines =
+        quiet
+            ? problemText.sentence("shape.only", "text", text.headline(look))
+            : text.full(file.toString(), look, metal);
+    Optional<OutFolder> folder = out.map(OutFolder::prepare);
+    if (json) {
+      surroundings.out().println(answer);
+    } else {
+      surroundings.print(lines);
+    }
+    if (folder.isPresent()) {
+      try (OutFolder open = folder.get()) {
+        write(open, look, figures, answer, text.full(file.toString(), look, metal));
+      }
+    }
+    if (surroundings.out().checkError()) {
+      return refuse(problemText.sentence("cli.cannot.print"));
+    }
+    return look.isTorn() ? Exit.BAD_INPUT : Exit.SOLVED;
+  }
+
+  private void write(
+      OutFolder folder, ModelLook look, Figures figures, String answer, List<String> lines) {
+    folder.add("shape.txt", f -> Files.write(f, lines, StandardCharsets.US_ASCII));
+    folder.add("shape.json", f -> Files.writeString(f, answer + "\n", StandardCharsets.US_ASCII));
+    ChartFiles charts = ChartFiles.ofModel(file.toString(), look, sentences, figures);
+    for (String chart : charts.names()) {
+      folder.add(chart + ".png", f -> charts.png(chart, f));
+      folder.add(chart + ".svg", f -> charts.svg(chart, f));
+    }
+    List<String> names = folder.finish();
+    if (!json && !quiet) {
+      surroundings.print(
+          problemText.sentence(
+              "cli.written",
+              "folder",
+              out.map(Path::toString).orElse(""),
+              "files",
+              String.join(", ", names)));
+    }
+  }
+
+  private int bad(Problems problems) {
+    if (json) {
+      surroundings.out().println(ProblemsJson.of(file.toString(), problems.errors(), List.of()));
+      return Exit.BAD_INPUT;
+    }
+    return refuse(problemText.problems(file.toString(), problems.errors()));
+  }
+
+  private int refuse(List<String> lines) {
+    surroundings.complain(lines);
+    return Exit.BAD_INPUT;
+  }
+}
