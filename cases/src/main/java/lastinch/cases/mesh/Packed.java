@@ -3,6 +3,9 @@ package lastinch.cases.mesh;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Enumeration;
 import java.util.Locale;
@@ -83,7 +86,7 @@ final class Packed {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
     try (InputStream in = new Counted(zip.getInputStream(entry), entry.getCompressedSize())) {
-      XMLStreamReader xml = new Guarded(factory.createXMLStreamReader(in));
+      XMLStreamReader xml = new Guarded(factory.createXMLStreamReader(text(in)));
       return use.apply(xml);
     } catch (XMLStreamException e) {
       if (e.getCause() instanceof Bomb || e.getNestedException() instanceof Bomb) {
@@ -97,6 +100,11 @@ final class Packed {
     } catch (Bomb e) {
       throw bomb();
     }
+  }
+
+  /** The text of a part; left to itself the parser prints on the screen about broken letters. */
+  private static Reader text(InputStream in) {
+    return new InputStreamReader(in, StandardCharsets.UTF_8);
   }
 
   private static MeshTrouble bomb() {

@@ -30,7 +30,10 @@ class DemoCasesTest {
         "teaching/out-of-metal.yaml",
         "teaching/air-holds.yaml",
         "feather-investment-hot.yaml",
-        "feather-investment-silicon.yaml"
+        "feather-investment-silicon.yaml",
+        "feather-model.yaml",
+        "ginkgo-leaf.yaml",
+        "trivet.yaml"
       })
   void every_demo_case_is_sound_and_says_it_is_invented(String name) {
     assertThat(plan(name).title()).isNotBlank();

@@ -78,7 +78,10 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
     if (found != wish.otherEnd()) {
       turned = apply(turned, new double[][] {{-1, 0, 0}, {0, -1, 0}, {0, 0, 1}});
     }
-    double middle = PlanMoments.of(turned, corners)[1];
+    double right = low(turned, 1);
+    double left = right + extent(turned, new double[] {0, 1, 0});
+    // a surface with holes may have its middle anywhere
+    double middle = Math.max(right, Math.min(left, PlanMoments.of(turned, corners)[1]));
     move(turned, -low(turned, 0), -middle, 0.0);
     double[] parting = parting(turned, corners);
     move(turned, 0.0, 0.0, -parting[0]);

@@ -1,5 +1,6 @@
 package lastinch.solver.shape;
 
+import org.apache.commons.math3.exception.MathArithmeticException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 
@@ -31,15 +32,31 @@ final class SurfaceAxes {
       }
     }
     if (!(total > 0.0)) {
-      return new double[] {0.0, 0.0, 1.0};
+      return up();
     }
     for (int d = 0; d < 3; d++) {
       for (int e = 0; e < 3; e++) {
         square[d][e] = square[d][e] / total - mean[d] * mean[e] / (total * total);
       }
     }
-    EigenDecomposition axes = new EigenDecomposition(new Array2DRowRealMatrix(square));
-    return axes.getEigenvector(2).toArray();
+    double trace = square[0][0] + square[1][1] + square[2][2];
+    if (!(trace > 0.0)) {
+      return up();
+    }
+    for (double[] row : square) {
+      for (int e = 0; e < 3; e++) {
+        row[e] /= trace;
+      }
+    }
+    try {
+      return new EigenDecomposition(new Array2DRowRealMatrix(square)).getEigenvector(2).toArray();
+    } catch (MathArithmeticException onOneLine) {
+      return up();
+    }
+  }
+
+  private static double[] up() {
+    return new double[] {0.0, 0.0, 1.0};
   }
 
   private static double area(double[][] v) {
