@@ -129,9 +129,11 @@ class PlanFiguresTest {
             Bench.problems(
                 bench.readChanged(
                     "  vents:\n",
-                    "  chills:\n"
-                        + "    - {name: c, into: boss, long: 9 mm, wide: 9 mm, thick: 9 mm}\n"
-                        + "  vents:\n")))
+                    """
+                      chills:
+                        - {name: c, into: boss, long: 9 mm, wide: 9 mm, thick: 9 mm}
+                      vents:
+                    """)))
         .singleElement()
         .asString()
         .contains("not there yet");

@@ -53,7 +53,7 @@ final class ShapeCommand implements Callable<Integer> {
   @Option(names = "--thick-end", paramLabel = "other|-x|x...", descriptionKey = "end")
   private Optional<String> end = Optional.empty();
 
-  @Option(names = "--cell", paramLabel = "SIZE", descriptionKey = "cell")
+  @Option(names = "--square", paramLabel = "SIZE", descriptionKey = "square")
   private Optional<String> cell = Optional.empty();
 
   @Option(names = "--alloy", paramLabel = "NAME", descriptionKey = "alloy")
