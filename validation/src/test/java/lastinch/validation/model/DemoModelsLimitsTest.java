@@ -87,7 +87,8 @@ class DemoModelsLimitsTest {
     assertThat(typed.outcome()).isInstanceOf(Outcome.Filled.class);
     double seconds = ((Outcome.Filled) typed.outcome()).time();
     assertThat(drawn.outcome()).isInstanceOf(Outcome.Filled.class);
-    assertThat(((Outcome.Filled) drawn.outcome()).time()).isCloseTo(seconds, within(0.02 * seconds));
+    assertThat(((Outcome.Filled) drawn.outcome()).time())
+        .isCloseTo(seconds, within(0.02 * seconds));
   }
 
   @Test
