@@ -75,7 +75,12 @@ final class Soup {
     if (triangleCount == 0) {
       throw new MeshTrouble("There is no face in this model");
     }
-    return Welding.of(
-        Arrays.copyOf(points, 3 * pointCount), Arrays.copyOf(corners, 3 * triangleCount), unit);
+    Mesh welded =
+        Welding.of(
+            Arrays.copyOf(points, 3 * pointCount), Arrays.copyOf(corners, 3 * triangleCount), unit);
+    if (welded.triangles() == 0) {
+      throw new MeshTrouble("Every face of this model has shrunk to a line or a point");
+    }
+    return welded;
   }
 }
