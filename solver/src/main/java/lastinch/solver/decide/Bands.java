@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
 
 /**
  * Pours a job again with each unknown at both ends of its band, then once on an unlucky and once on
@@ -42,30 +45,45 @@ public final class Bands {
     if (Verdict.of(best).isEmpty()) {
       return Optional.empty();
     }
-    ManyPours pours = new ManyPours(workers, stopRequested);
     List<Unknown> unknowns = applying(job, best);
     List<PourCase> jobs = new ArrayList<>();
     for (Unknown unknown : unknowns) {
       jobs.add(unknown.set(job, unknown.towards(job, false, 1.0)));
       jobs.add(unknown.set(job, unknown.towards(job, true, 1.0)));
     }
-    Optional<List<End>> ends = pours.pour(jobs, End::of);
-    if (ends.isEmpty()) {
+    try (Studies studies = new Studies(Pourer.DRY, workers, Studies.Watch.NONE, stopRequested)) {
+      List<Glance> ends = allOf(studies.pourAll(jobs));
+      List<Swing> swings = swings(job, unknowns, ends);
+      List<PourResult> days =
+          allOf(
+              studies.<PourResult>all(
+                  List.of(
+                      () -> whole(day(job, swings, false), stopRequested),
+                      () -> whole(day(job, swings, true), stopRequested))));
+      return Optional.of(
+          new BandStudy(
+              best,
+              days.get(0),
+              days.get(1),
+              swings,
+              Verdict.of(best, days).orElseThrow(),
+              weakest(swings),
+              measure(swings)));
+    } catch (Studies.Cancelled e) {
       return Optional.empty();
     }
-    List<Swing> swings = swings(job, unknowns, ends.get());
-    Optional<List<PourResult>> days =
-        pours.pour(List.of(day(job, swings, false), day(job, swings, true)), (j, r) -> r);
-    return days.map(
-        d ->
-            new BandStudy(
-                best,
-                d.get(0),
-                d.get(1),
-                swings,
-                Verdict.of(best, d).orElseThrow(),
-                weakest(swings),
-                measure(swings)));
+  }
+
+  private static <T> List<T> allOf(List<Optional<T>> found) {
+    return found.stream().map(f -> f.orElseThrow(Studies.Cancelled::new)).toList();
+  }
+
+  private static PourResult whole(PourCase job, BooleanSupplier stop) {
+    PourResult result = DryPour.run(job, RunObserver.NONE, stop);
+    if (result.outcome() instanceof Outcome.Cancelled) {
+      throw new Studies.Cancelled();
+    }
+    return result;
   }
 
   /**
@@ -85,14 +103,7 @@ public final class Bands {
     return unknowns;
   }
 
-  private record End(double margin, boolean fills, boolean decided) {
-    static End of(PourCase job, PourResult result) {
-      return new End(
-          SignedMargin.of(job, result), Verdict.fills(result), Verdict.of(result).isPresent());
-    }
-  }
-
-  private static List<Swing> swings(PourCase job, List<Unknown> unknowns, List<End> ends) {
+  private static List<Swing> swings(PourCase job, List<Unknown> unknowns, List<Glance> ends) {
     double sum = 0.0;
     for (int i = 0; i < unknowns.size(); i++) {
       double c = half(ends.get(2 * i), ends.get(2 * i + 1));
@@ -100,25 +111,25 @@ public final class Bands {
     }
     List<Swing> swings = new ArrayList<>();
     for (int i = 0; i < unknowns.size(); i++) {
-      End low = ends.get(2 * i);
-      End high = ends.get(2 * i + 1);
+      Glance low = ends.get(2 * i);
+      Glance high = ends.get(2 * i + 1);
       double c = half(low, high);
       swings.add(
           new Swing(
               unknowns.get(i),
               unknowns.get(i).band(job).orElseThrow(),
-              low.margin(),
-              high.margin(),
-              low.fills(),
-              high.fills(),
+              low.signed(),
+              high.signed(),
+              low.filled(),
+              high.filled(),
               sum > 0.0 ? c * c / sum : 0.0));
     }
     return swings;
   }
 
   /** Half the change of signed margin; nothing where one of the runs has no verdict. */
-  private static double half(End low, End high) {
-    return low.decided() && high.decided() ? 0.5 * (high.margin() - low.margin()) : 0.0;
+  private static double half(Glance low, Glance high) {
+    return low.answered() && high.answered() ? 0.5 * (high.signed() - low.signed()) : 0.0;
   }
 
   /** The job on a day when all unknowns lean the same way. */

@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.GateRecord;
@@ -53,12 +52,6 @@ public record Glance(
     FlowLimit limitedBy,
     Optional<StopReason> reason,
     Set<Finding.Kind> findings) {
-  /** Least heat to spare of a pour that more than just fills [-]; our own limit, no source. */
-  public static final double JUST = 0.10;
-
-  /** Lap index from which a line is plain to see [-]; our own threshold. */
-  public static final double PLAIN_LAP = 0.6;
-
   public Glance {
     Objects.requireNonNull(end, "end");
     Objects.requireNonNull(meeting, "meeting");
@@ -123,10 +116,10 @@ public record Glance(
     if (!filled()) {
       return Mark.STOPS;
     }
-    if (heat < JUST) {
+    if (heat < Verdict.JUST) {
       return Mark.JUST;
     }
-    return worstLap >= PLAIN_LAP ? Mark.LAPS : Mark.FILLS;
+    return worstLap >= LapStretch.PLAIN ? Mark.LAPS : Mark.FILLS;
   }
 
   /** A glance at a run that gave no answer. */
@@ -164,11 +157,11 @@ public record Glance(
         filled ? result.margin().heat() : 0.0,
         result.reach(),
         filled ? 0.0 : Math.max(0.0, -distance),
-        filled ? Math.max(0.0, distance) / length : Math.max(-1.0, distance / length),
+        SignedMargin.of(job, result),
         result.outcome().time(),
         coldest(result.passages()),
         result.laps().stream().mapToDouble(LapStretch::worstIndex).max().orElse(0.0),
-        filled && result.edges().stream().anyMatch(e -> e.state() != EdgeStretch.State.SHARP),
+        filled && Verdict.isEdgeRounded(result),
         result.gates().stream().mapToDouble(GateRecord::peakSpeed).max().orElse(0.0),
         result.meetings().stream().map(Meeting::kind).max(Enum::compareTo),
         result.flowLimitedBy(),

@@ -3,6 +3,7 @@ package lastinch.solver.decide;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 
 /** What else comes with an answer that fills. */
@@ -40,7 +41,7 @@ public enum LookOut {
     when(all, glance.findings().contains(Finding.Kind.TOO_LITTLE_METAL), TOO_LITTLE_METAL);
     when(all, glance.findings().contains(Finding.Kind.GATE_SPLASHES), GATE_SPLASHES);
     glance.meeting().filter(m -> m == Meeting.Kind.LAP).ifPresent(m -> all.add(LINE_SHOWS));
-    when(all, glance.worstLap() >= Glance.PLAIN_LAP, PLAIN_LAPS);
+    when(all, glance.worstLap() >= LapStretch.PLAIN, PLAIN_LAPS);
     when(all, glance.findings().contains(Finding.Kind.FALLS), FALLS);
     when(all, glance.findings().contains(Finding.Kind.AIR_PUSHES_BACK), AIR_PUSHES_BACK);
     return List.copyOf(all);

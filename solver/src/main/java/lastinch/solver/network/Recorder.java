@@ -9,6 +9,7 @@ import lastinch.solver.material.Alloy;
 import lastinch.solver.material.FilmForming;
 import lastinch.solver.physics.LapIndex;
 import lastinch.solver.result.FrontTrack;
+import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 
@@ -228,8 +229,8 @@ final class Recorder {
     boolean liquid = hA > 0.0 && hB > 0.0;
     boolean clean =
         film != FilmForming.YES
-            || (lap(c, cell, one, Math.abs(one.speed)) < LapIndex.CLEAN
-                && lap(c, cell, other, Math.abs(other.speed)) < LapIndex.CLEAN);
+            || (lap(c, cell, one, Math.abs(one.speed)) < LapStretch.CLEAN
+                && lap(c, cell, other, Math.abs(other.speed)) < LapStretch.CLEAN);
     Meeting.Kind kind =
         liquid && clean
             ? Meeting.Kind.JOINED

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import lastinch.solver.physics.LapIndex;
 import lastinch.solver.result.Accounts;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
@@ -185,13 +184,13 @@ final class ResultBuilder {
   /** 0 = clean or empty, 1 = faint, 2 = plain, 3 = pulses. */
   private static int grade(PassageRecord p, int i) {
     double index = p.lapIndex(i);
-    if (!p.reached(i) || index < LapIndex.CLEAN) {
+    if (!p.reached(i) || index < LapStretch.CLEAN) {
       return 0;
     }
-    if (index < LapIndex.PLAIN) {
+    if (index < LapStretch.PLAIN) {
       return 1;
     }
-    return index < LapIndex.HALTS ? 2 : 3;
+    return index < LapStretch.HALTS ? 2 : 3;
   }
 
   /** Heat the leading metal spent, by passage and, in limbs, by quarters of them. */

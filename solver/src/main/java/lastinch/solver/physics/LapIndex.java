@@ -18,15 +18,6 @@ public final class LapIndex {
           "surface drop of a half-space under a steady flux, Carslaw & Jaeger; index is ours",
           "thresholds and film additions are estimates");
 
-  /** Largest index that leaves no mark [-]. */
-  public static final double CLEAN = 0.3;
-
-  /** Index from which laps are plain, not faint [-]. */
-  public static final double PLAIN = 0.6;
-
-  /** Index above which the front pulses or halts [-]. */
-  public static final double HALTS = 1.0;
-
   /** Speed below which a front counts as standing [m/s]. */
   public static final double STANDING = 2e-3;
 

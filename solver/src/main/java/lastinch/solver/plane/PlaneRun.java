@@ -132,8 +132,15 @@ final class PlaneRun {
         holes);
   }
 
+  /** Told of progress after accepted steps, at most a few hundred times a run. */
+  @FunctionalInterface
+  interface Watch {
+    /** Called with the time [s] and the filled share of the piece [-]. */
+    void onStep(double time, double filled);
+  }
+
   /** Runs to the end. */
-  Outcome run(PlaneSolver.Watch watch, BooleanSupplier stop) {
+  Outcome run(Watch watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
     try {
       while (outcome.isEmpty()) {

@@ -5,6 +5,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
+import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
@@ -78,10 +79,10 @@ final class LapChart {
 
   private void laps(Graphics2D g, XYPlot plot, Rectangle2D area) {
     double top = plot.getRangeAxis().getUpperBound();
-    zone(g, plot, area, 0.0, LapStrokes.FAINT, "chart.laps.clean", false);
-    zone(g, plot, area, LapStrokes.FAINT, LapStrokes.PLAIN, "chart.laps.faint", true);
-    zone(g, plot, area, LapStrokes.PLAIN, LapStrokes.PULSES, "chart.laps.plain", false);
-    zone(g, plot, area, LapStrokes.PULSES, top, "chart.laps.pulses", true);
+    zone(g, plot, area, 0.0, LapStretch.CLEAN, "chart.laps.clean", false);
+    zone(g, plot, area, LapStretch.CLEAN, LapStretch.PLAIN, "chart.laps.faint", true);
+    zone(g, plot, area, LapStretch.PLAIN, LapStretch.HALTS, "chart.laps.plain", false);
+    zone(g, plot, area, LapStretch.HALTS, top, "chart.laps.pulses", true);
     g.clip(area);
     Path2D path = new Path2D.Double();
     boolean open = false;

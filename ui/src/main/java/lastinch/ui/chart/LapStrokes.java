@@ -12,12 +12,6 @@ import lastinch.solver.result.PourResult;
 
 /** Lap lines as ink strokes across the metal, bowed the way the front went. */
 final class LapStrokes {
-  /** From here on laps are plain, and from the second on the front pulsed: as in the answer. */
-  static final double FAINT = 0.3;
-
-  static final double PLAIN = 0.6;
-  static final double PULSES = 1.0;
-
   private static final double APART = 6e-3;
   private static final int POINTS = 12;
   private static final double BOW = 0.35;
@@ -39,11 +33,13 @@ final class LapStrokes {
         continue;
       }
       PassageRecord record = record(lap.passage());
-      double apart = lap.worstIndex() < PLAIN ? 2.0 * APART : APART;
+      double apart = lap.worstIndex() < LapStretch.PLAIN ? 2.0 * APART : APART;
       for (double s = lap.from() + 0.5 * apart; s < lap.to(); s += apart) {
-        boolean plain = lap.worstIndex() >= PLAIN;
+        boolean plain = lap.worstIndex() >= LapStretch.PLAIN;
         Stroke stroke =
-            lap.worstIndex() >= PULSES ? Look.MARK_LAP : plain ? Look.PLAIN_LAP : Look.FAINT_LAP;
+            lap.worstIndex() >= LapStretch.HALTS
+                ? Look.MARK_LAP
+                : plain ? Look.PLAIN_LAP : Look.FAINT_LAP;
         double share = plain ? 1.0 : 0.7;
         Pens.line(g, frame.place(stroke(bar, view, s, share, way(record, s))), Look.INK, stroke);
       }

@@ -11,9 +11,9 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Room;
+import lastinch.solver.result.LapStretch;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.LeverWords;
 import lastinch.ui.words.PlainLetters;
@@ -126,7 +126,7 @@ final class RoomChart {
       for (int column = 0; column < room.acrossValues().size(); column++) {
         boolean laps =
             room.at(column, row)
-                .filter(v -> v.filled() && v.worstLap() >= Glance.PLAIN_LAP)
+                .filter(v -> v.filled() && v.worstLap() >= LapStretch.PLAIN)
                 .isPresent();
         if (laps) {
           double x = x(plot, area, room.acrossValues().get(column));

@@ -130,9 +130,6 @@ abstract class StudyCommand implements Callable<Integer> {
     if (chosen.isEmpty()) {
       wrong.add(sentences.say("cli.units", "word", units));
     }
-    if (!wrong.isEmpty()) {
-      return refuse(wrong);
-    }
     List<Plan> plans = new ArrayList<>();
     Map<Path, List<Problem>> problems = new LinkedHashMap<>();
     for (Path file : files()) {
@@ -143,8 +140,8 @@ abstract class StudyCommand implements Callable<Integer> {
         plans.add(((ReadResult.Sound) read).plan());
       }
     }
-    if (!problems.isEmpty()) {
-      return unsound(problems);
+    if (!wrong.isEmpty() || !problems.isEmpty()) {
+      return refuse(wrong, problems);
     }
     for (int i = 0; i < plans.size(); i++) {
       if (!plans.get(i).needs().isEmpty()) {
@@ -154,7 +151,7 @@ abstract class StudyCommand implements Callable<Integer> {
     try {
       return study(plans, new Figures(chosen.orElseThrow()));
     } catch (WrongWords e) {
-      return refuse(e.said);
+      return refuse(e.said, Map.of());
     } catch (OutFolder.Unwritable e) {
       surroundings.complain(e.lines(problemText));
       return Exit.BAD_INPUT;
@@ -247,13 +244,20 @@ abstract class StudyCommand implements Callable<Integer> {
     }
   }
 
-  private int unsound(Map<Path, List<Problem>> problems) {
+  /** Says what is wrong with the words of the command and with the files, all of it. */
+  private int refuse(List<String> said, Map<Path, List<Problem>> problems) {
     if (json) {
       List<Problem> all = new ArrayList<>();
+      said.forEach(s -> all.add(Problem.ofFile(COMMAND_LINE, s)));
       problems.values().forEach(all::addAll);
-      String names = String.join(", ", problems.keySet().stream().map(Path::toString).toList());
-      surroundings.out().println(ProblemsJson.of(names, all, List.of()));
+      List<String> names = new ArrayList<>();
+      if (!said.isEmpty()) {
+        names.add(COMMAND_LINE);
+      }
+      problems.keySet().forEach(f -> names.add(f.toString()));
+      surroundings.out().println(ProblemsJson.of(String.join(", ", names), all, List.of()));
     } else {
+      said.forEach(s -> surroundings.complain(problemText.plain(s)));
       problems.forEach(
           (file, list) -> surroundings.complain(problemText.problems(file.toString(), list)));
     }
@@ -265,16 +269,6 @@ abstract class StudyCommand implements Callable<Integer> {
       surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
     } else {
       surroundings.complain(problemText.unsupported(file.toString(), needs));
-    }
-    return Exit.BAD_INPUT;
-  }
-
-  private int refuse(List<String> said) {
-    if (json) {
-      List<Problem> all = said.stream().map(s -> Problem.ofFile(COMMAND_LINE, s)).toList();
-      surroundings.out().println(ProblemsJson.of(COMMAND_LINE, all, List.of()));
-    } else {
-      said.forEach(s -> surroundings.complain(problemText.plain(s)));
     }
     return Exit.BAD_INPUT;
   }

@@ -11,6 +11,7 @@ import lastinch.solver.decide.Swing;
 import lastinch.solver.material.Basis;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.LedgerLine;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
@@ -23,8 +24,6 @@ import lastinch.ui.words.Sentences;
  * Tables of a dry pour: place by place, gates, meetings, heat by place, what was taken as usual.
  */
 final class ReportTables {
-  private static final double FAINT = 0.3;
-  private static final double PLAIN = 0.6;
   private static final double KILO = 1e3;
 
   /** More to spare than so many lengths of the piece is only said to be more. */
@@ -104,9 +103,9 @@ final class ReportTables {
       double index = p.lapIndex(cell);
       row.add(
           say(
-              index < FAINT
+              index < LapStretch.CLEAN
                   ? "chart.laps.clean"
-                  : index < PLAIN ? "report.faint" : "report.plain"));
+                  : index < LapStretch.PLAIN ? "report.faint" : "report.plain"));
     } else {
       row.add(say("report.none"));
       row.addAll(List.of("", "", ""));

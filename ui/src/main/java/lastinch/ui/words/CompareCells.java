@@ -72,7 +72,9 @@ final class CompareCells {
           sentences.say(
               glance.edgesRounded()
                   ? "compare.result.edges"
-                  : glance.heat() < Glance.JUST ? "compare.result.just" : "compare.result.fills");
+                  : glance.heat() < lastinch.solver.decide.Verdict.JUST
+                      ? "compare.result.just"
+                      : "compare.result.fills");
       case STOPPED ->
           sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
       case BROKE_DOWN -> sentences.say("compare.result.brokeDown");
@@ -134,7 +136,7 @@ final class CompareCells {
     boolean faint = false;
     for (LapStretch lap : p.result().laps()) {
       faint = true;
-      if (lap.worstIndex() >= Glance.PLAIN_LAP && plain.isEmpty()) {
+      if (lap.worstIndex() >= LapStretch.PLAIN && plain.isEmpty()) {
         plain = OptionalDouble.of(lap.from());
       }
     }

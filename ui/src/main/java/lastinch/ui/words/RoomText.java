@@ -10,6 +10,7 @@ import lastinch.solver.decide.Bound;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Room;
+import lastinch.solver.result.LapStretch;
 
 /** The printed map of room to move, and its table. */
 public final class RoomText {
@@ -145,7 +146,7 @@ public final class RoomText {
     if (!glance.get().fillsWith(room.spare())) {
       return '.';
     }
-    return glance.get().worstLap() >= Glance.PLAIN_LAP ? '+' : '#';
+    return glance.get().worstLap() >= LapStretch.PLAIN ? '+' : '#';
   }
 
   /** In three rows, where along the bottom it fills. */

@@ -1,5 +1,6 @@
 package lastinch.validation.pour;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,8 +67,8 @@ public final class ThinRimStudy implements Study {
   @Override
   public String note() {
     return "Compared with, not tuned to: the trade's words carry no sizes or rates of their own. At these"
-        + " sizes and rates the sum fills longer pieces than the trade reports; of that only the part"
-        + " that the words fix is required here.";
+        + " sizes and rates the sum fills longer pieces than the trade reports: that part of the words"
+        + " is not met and is only told.";
   }
 
   @Override
@@ -107,23 +108,19 @@ public final class ThinRimStudy implements Study {
   }
 
   private static void longer(Rows rows) {
-    StringBuilder got = new StringBuilder();
+    List<String> got = new ArrayList<>();
     boolean shortFills = false;
     for (double length : new double[] {0.3, 0.45, 0.6}) {
       PourResult result = pour(tapering(length), 0.45);
       boolean fills = result.outcome() instanceof Outcome.Filled;
       shortFills |= length == 0.3 && fills;
-      got.append(got.isEmpty() ? "" : ", ")
-          .append(
-              fills
-                  ? "fills"
-                  : String.format(Locale.ROOT, "stops at %.0f mm", 1e3 * result.reach()));
+      got.add(
+          fills ? "fills" : String.format(Locale.ROOT, "stops at %.0f mm", 1e3 * result.reach()));
     }
-    rows.trend(
-        "tapering piece of 300, 450, 600 mm at 0.45 kg/s",
-        "300 mm fills; the trade finds that longer ones do not",
-        got.toString(),
-        shortFills);
+    rows.trend("tapering piece of 300 mm at 0.45 kg/s", "fills", got.get(0), shortFills);
+    rows.told(
+        "tapering piece of 450, 600 mm; the trade finds that longer ones do not fill",
+        String.join(", ", got.subList(1, got.size())));
   }
 
   private static double rounded(PourResult result) {
