@@ -6,9 +6,9 @@ import lastinch.solver.material.Citation;
 import lastinch.solver.material.FilmForming;
 
 /**
- * How much of the leading surface freezes before the front has rolled over it: below {@link #CLEAN}
- * nothing shows, up to {@link #HALTS} laps stay on the casting, above it the front pulses or halts.
- * Gaps of 0.2 to 60 mm; thresholds are ours and meant to be set from real pours.
+ * How much of the leading surface freezes before the front has rolled over it: below 0.3 nothing
+ * shows, up to 1 laps stay on the casting, above it the front pulses or halts. Gaps of 0.2 to 60
+ * mm; thresholds are ours and meant to be set from real pours.
  */
 public final class LapIndex {
   /** Where the law comes from. */

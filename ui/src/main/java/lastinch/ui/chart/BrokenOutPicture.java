@@ -66,7 +66,13 @@ final class BrokenOutPicture {
         bodies.pieces() > 1
             ? " " + sentences.say("chart.broken.parts", "count", figures.whole(bodies.pieces()))
             : "";
-    return sentences.say("chart.broken.caption") + parts;
+    return sentences.say("chart.broken.caption") + parts + bent(plan, sentences);
+  }
+
+  /** What pictures to scale say besides where limbs join others by their tips. */
+  static String bent(PouredPlan plan, Sentences sentences) {
+    boolean meet = plan.pourCase().piece().limbs().stream().anyMatch(limb -> !limb.to().isEmpty());
+    return meet ? " " + sentences.say("chart.limbs.straight") : "";
   }
 
   private double leastThickness() {

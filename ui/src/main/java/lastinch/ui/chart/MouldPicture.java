@@ -66,7 +66,7 @@ final class MouldPicture {
     }
     return new Picture(
         sentences.say("chart.mould.heading"),
-        sentences.say("chart.mould.caption"),
+        sentences.say("chart.mould.caption") + BrokenOutPicture.bent(plan, sentences),
         tall,
         picture::draw);
   }
