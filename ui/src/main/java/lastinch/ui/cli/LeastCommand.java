@@ -1,7 +1,6 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,6 +67,16 @@ final class LeastCommand extends StudyCommand {
   }
 
   @Override
+  List<String> misfits(Asked asked) {
+    LeverWords words = new LeverWords(sentences, asked.figures());
+    List<Lever> all = Levers.of(asked.plan().pourCase(), asked.owned());
+    return only.stream()
+        .filter(name -> words.find(all, name).isEmpty())
+        .map(name -> words.unknown(all, name))
+        .toList();
+  }
+
+  @Override
   Answer answer(Asked asked, Studies studies) {
     LeverWords words = new LeverWords(sentences, asked.figures());
     List<Lever> all = Levers.of(asked.plan().pourCase(), asked.owned());
@@ -91,14 +100,6 @@ final class LeastCommand extends StudyCommand {
     if (only.isEmpty()) {
       return all;
     }
-    List<Lever> chosen = new ArrayList<>();
-    List<String> wrong = new ArrayList<>();
-    for (String name : only) {
-      words.find(all, name).ifPresentOrElse(chosen::add, () -> wrong.add(words.unknown(all, name)));
-    }
-    if (!wrong.isEmpty()) {
-      throw new WrongWords(wrong);
-    }
-    return chosen;
+    return only.stream().flatMap(name -> words.find(all, name).stream()).toList();
   }
 }

@@ -73,8 +73,10 @@ final class RoomCommand extends StudyCommand {
   /** A lever and the ends between which it is moved. */
   private record Side(Lever lever, double from, double to) {}
 
-  @Override
-  Answer answer(Asked asked, Studies studies) {
+  /** Both sides as far as they can be read, and what is wrong with them. */
+  private record Sides(Optional<Side> across, Optional<Side> up, List<String> wrong) {}
+
+  private Sides sides(Asked asked) {
     LeverWords words = new LeverWords(sentences, asked.figures());
     List<Lever> levers = Levers.of(asked.plan().pourCase(), asked.owned());
     List<String> wrong = new ArrayList<>();
@@ -86,15 +88,23 @@ final class RoomCommand extends StudyCommand {
         && x.get().lever().part().equals(y.get().lever().part())) {
       wrong.add(sentences.say("room.sameLever", "lever", words.name(x.get().lever())));
     }
-    if (!wrong.isEmpty()) {
-      throw new WrongWords(wrong);
-    }
+    return new Sides(x, y, wrong);
+  }
+
+  @Override
+  List<String> misfits(Asked asked) {
+    return sides(asked).wrong();
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    Sides sides = sides(asked);
     double wanted =
         spare
             .flatMap(LeastCommand::share)
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
-    Side a = x.orElseThrow();
-    Side b = y.orElseThrow();
+    Side a = sides.across().orElseThrow();
+    Side b = sides.up().orElseThrow();
     Room.Question question =
         new Room.Question(
             a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, wanted);

@@ -68,12 +68,16 @@ abstract class StudyCommand implements Callable<Integer> {
     return List.of();
   }
 
+  /** What of the words of the command does not fit the plans. */
+  List<String> misfits(Asked asked) {
+    return List.of();
+  }
+
   /**
    * Finds the answer.
    *
-   * @param asked plans and what there is to choose from
+   * @param asked plans and what there is to choose from; they fit the words of the command
    * @param studies makes the runs
-   * @throws WrongWords when the words of the command do not fit the plans
    */
   abstract Answer answer(Asked asked, Studies studies);
 
@@ -112,17 +116,6 @@ abstract class StudyCommand implements Callable<Integer> {
       boolean whole,
       boolean solved) {}
 
-  /** Words of the command that do not fit. */
-  static final class WrongWords extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-    private final transient List<String> said;
-
-    WrongWords(List<String> said) {
-      super(String.join(" ", said), null, false, false);
-      this.said = List.copyOf(said);
-    }
-  }
-
   @Override
   public Integer call() {
     List<String> wrong = new ArrayList<>(wrongWords());
@@ -140,6 +133,11 @@ abstract class StudyCommand implements Callable<Integer> {
         plans.add(((ReadResult.Sound) read).plan());
       }
     }
+    Materials known = new CatalogueMaterials(workshop.shelf(materials).catalogue());
+    Asked asked = new Asked(plans, new Figures(chosen.orElse(DisplayUnits.METRIC)), known);
+    if (problems.isEmpty()) {
+      wrong.addAll(misfits(asked));
+    }
     if (!wrong.isEmpty() || !problems.isEmpty()) {
       return refuse(wrong, problems);
     }
@@ -149,18 +147,14 @@ abstract class StudyCommand implements Callable<Integer> {
       }
     }
     try {
-      return study(plans, new Figures(chosen.orElseThrow()));
-    } catch (WrongWords e) {
-      return refuse(e.said, Map.of());
+      return study(asked);
     } catch (OutFolder.Unwritable e) {
       surroundings.complain(e.lines(problemText));
       return Exit.BAD_INPUT;
     }
   }
 
-  private int study(List<Plan> plans, Figures figures) {
-    Materials known = new CatalogueMaterials(workshop.shelf(materials).catalogue());
-    Asked asked = new Asked(plans, figures, known);
+  private int study(Asked asked) {
     long start = System.nanoTime();
     Optional<OutFolder> folder = out.map(OutFolder::prepare);
     try (Stopper stopper = Stopper.listening();

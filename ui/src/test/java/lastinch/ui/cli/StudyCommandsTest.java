@@ -185,6 +185,18 @@ class StudyCommandsTest {
   }
 
   @Test
+  void wrongWordsOfEveryKindAreSaidTogether() {
+    String[] room = {
+      "room", FLAT, "--across", "metal reads=hot", "--up", "nonsense", "--steps", "1"
+    };
+    assertThat(run(new Unused(), room)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("2 to 200").contains("\"hot\"").contains("\"nonsense\"");
+    String[] compare = {"compare", "no-such.yaml", "--units", "ells"};
+    assertThat(run(new Unused(), compare)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("2 to 12").contains("\"ells\"").contains("no-such.yaml");
+  }
+
+  @Test
   void plansThatCannotBeReadAreAllNamed() {
     assertThat(run(new Unused(), "compare", "no-such.yaml", FLAT, "nor-this.yaml"))
         .isEqualTo(Exit.BAD_INPUT);
