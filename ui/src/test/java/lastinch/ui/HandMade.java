@@ -74,7 +74,7 @@ public final class HandMade {
         List.of("seconds from reading to first metal: 20 s (usual)"),
         List.of(),
         OptionalDouble.of(0.55),
-        OptionalLong.of(7));
+        OptionalLong.of(1700));
   }
 
   public static PourCase pourCase(Checking checking) {

@@ -8,12 +8,16 @@ import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Unit;
 import lastinch.solver.material.Alloy;
+import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
 
 /** Whether the heats of metal and mould can be meant. */
 final class HeatChecks {
   /** Above the usual pouring range nobody pours by more than this [K]; our choice. */
   private static final double FAR_TOO_HOT = 300.0;
+
+  /** Binder of sand smokes above about 60 degC [K]; common practice, no source. */
+  private static final double BINDER_SMOKES = 333.15;
 
   private static final Unit CELSIUS = Dimension.HEAT.unit("degC").orElseThrow();
   private static final Unit FAHRENHEIT = Dimension.HEAT.unit("degF").orElseThrow();
@@ -44,6 +48,7 @@ final class HeatChecks {
     boolean metalSound = metal();
     mould(metalSound);
     ceiling();
+    binder();
   }
 
   private boolean metal() {
@@ -123,6 +128,23 @@ final class HeatChecks {
               + medium.get().name()
               + " is used up to "
               + both(medium.get().ceiling().value()));
+    }
+  }
+
+  /** Oil binder smokes in a sand that was warmed too far. */
+  private void binder() {
+    Optional<BandedQuantity> heat = mould.amount("temperature");
+    boolean sand = medium.filter(m -> m.family() == MouldFamily.SAND).isPresent();
+    if (sand
+        && heat.isPresent()
+        && heat.get().best().si() > BINDER_SMOKES
+        && heat.get().best().si() <= medium.orElseThrow().ceiling().value()) {
+      problems.note(
+          mould.span("temperature"),
+          "Beyond usual practice: above "
+              + both(BINDER_SMOKES)
+              + " binder of sand smokes, and what burns out no longer holds it together; that"
+              + " is not worked out");
     }
   }
 

@@ -51,7 +51,7 @@ final class MouldAssembly {
             "heat of the mould",
             Dimension.HEAT,
             Usual.mouldHeat(family, celsius::toSi),
-            Usual.mouldSpread(family));
+            Usual.mouldSpread(family, mould.si("temperature").orElse(0.0)));
     return new Mould(
         medium,
         heat,

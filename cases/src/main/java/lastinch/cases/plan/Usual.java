@@ -49,6 +49,9 @@ final class Usual {
   /** Seconds by which a walk with the crucible or the flask is off. */
   static final double WALK = 5.0;
 
+  /** A sand mould hotter than any shop has been warmed [K]; 40 degC, our choice. */
+  private static final double WARMED = 313.15;
+
   private Usual() {}
 
   /** Where a spread around a typed value comes from. */
@@ -77,8 +80,8 @@ final class Usual {
   }
 
   /** How far the heat of a mould may be off when only a number is given [K]. */
-  static double mouldSpread(MouldFamily family) {
-    return family == MouldFamily.SAND ? 5.0 : 15.0;
+  static double mouldSpread(MouldFamily family, double heat) {
+    return family == MouldFamily.SAND && heat < WARMED ? 5.0 : 15.0;
   }
 
   /** Turns degrees Celsius into kelvin. */

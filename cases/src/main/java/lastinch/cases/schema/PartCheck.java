@@ -149,6 +149,12 @@ public final class PartCheck {
     if (kind instanceof Kind.ListOf list) {
       return list(list.item(), value);
     }
+    if (kind instanceof Kind.Amount && Values.isUnknown(value)) {
+      problems.add(
+          value.span(),
+          "\"" + entry.key() + "\" has to be known; give a measured value, with +- if unsure");
+      return value;
+    }
     single(kind, value);
     return value;
   }

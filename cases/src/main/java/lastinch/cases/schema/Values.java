@@ -61,7 +61,7 @@ public final class Values {
       return Optional.empty();
     }
     if (QuantityText.isUnknown(text.get())) {
-      problems.add(node.span(), "This one has to be known; a measured value, with +- if unsure");
+      problems.add(node.span(), "This has to be known; give a measured value, with +- if unsure");
       return Optional.empty();
     }
     Parsed<BandedQuantity> parsed = QuantityText.banded(text.get(), kind.dimension());

@@ -94,6 +94,9 @@ final class Closing {
 
   private static List<String> moreHeat(Scene scene) {
     List<String> levers = new ArrayList<>();
+    if (scene.wentInCold()) {
+      levers.add("hotter");
+    }
     FlowLimit limit = scene.result().flowLimitedBy();
     if (limit == FlowLimit.HAND) {
       levers.add("pourFaster");
@@ -107,7 +110,9 @@ final class Closing {
     if (scene.pourCase().metal().waiting().value() > 5.0) {
       levers.add("waitLess");
     }
-    levers.add("hotter");
+    if (!scene.wentInCold()) {
+      levers.add("hotter");
+    }
     if (scene.pourCase().mould().flask().isPresent()) {
       levers.add("mouldHotter");
     }
@@ -135,7 +140,10 @@ final class Closing {
         .ifPresent(
             ms ->
                 text.append(' ')
-                    .append(scene.say("solved", "ms", Long.toString(ms)).replace(' ', '\u00a0')));
+                    .append(
+                        scene
+                            .say("solved", "time", scene.figures().seconds(1e-3 * ms))
+                            .replace(' ', '\u00a0')));
     page.entry(scene.say("label.care"), text.toString());
   }
 }

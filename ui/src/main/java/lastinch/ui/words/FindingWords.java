@@ -2,7 +2,6 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.PassageRecord;
 
@@ -12,7 +11,6 @@ final class FindingWords {
 
   static String of(Scene scene, Finding finding) {
     Figures figures = scene.figures();
-    Map<String, Double> f = finding.figures();
     String key = "watch." + finding.kind().name();
     return switch (finding.kind()) {
       case SPRUE_NEVER_FULL -> scene.say(key);
@@ -75,7 +73,7 @@ final class FindingWords {
               figures.heat(need(finding, "edge")));
       case CUP_OVERFLOWS -> scene.say(key, "mass", figures.mass(need(finding, "mass")));
       case CUP_RUNS_EMPTY -> scene.say(key, "time", figures.seconds(need(finding, "time")));
-      case TABLE_CLAMPED -> scene.say(key, "count", figures.whole(f.getOrDefault("count", 1.0)));
+      case TABLE_CLAMPED -> scene.say(key);
     };
   }
 

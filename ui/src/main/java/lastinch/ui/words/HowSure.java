@@ -82,7 +82,7 @@ final class HowSure {
   private static String ending(Scene scene) {
     PourResult result = scene.result();
     if (result.outcome() instanceof Outcome.Filled) {
-      return scene.say("day.fills", "heat", scene.figures().percent(result.margin().heat()));
+      return scene.say("day.fills", "heat", scene.heatToSpare(result.margin().heat()));
     }
     if (!(result.outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
       return scene.say("day.unknown");

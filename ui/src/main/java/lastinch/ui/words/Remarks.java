@@ -75,26 +75,36 @@ final class Remarks {
     if (!(scene.result().reach() > 0.0)) {
       return;
     }
-    List<String> parts = new ArrayList<>();
+    Map<String, List<String>> byLimb = new LinkedHashMap<>();
     double boss = 0.0;
     for (LapStretch lap : scene.result().laps()) {
       if (scene.role(lap.passage()).filter(r -> r == PassageRecord.Role.BOSS).isPresent()) {
         boss = Math.max(boss, lap.worstIndex());
         continue;
       }
-      parts.add(
-          span(
-              scene,
-              grade(lap.worstIndex()),
-              scene.onRuler(lap.passage(), lap.from()),
-              scene.onRuler(lap.passage(), lap.to())));
+      byLimb
+          .computeIfAbsent(lap.passage(), name -> new ArrayList<>())
+          .add(
+              span(
+                  scene,
+                  grade(lap.worstIndex()),
+                  scene.onRuler(lap.passage(), lap.from()),
+                  scene.onRuler(lap.passage(), lap.to())));
     }
+    List<String> parts = new ArrayList<>();
     if (boss > 0.0) {
-      parts.add(0, scene.say(grade(boss) + ".boss"));
+      parts.add(scene.say(grade(boss) + ".boss"));
+    }
+    for (Map.Entry<String, List<String>> limb : byLimb.entrySet()) {
+      String told = String.join(", ", limb.getValue());
+      parts.add(
+          scene.hasLimbs() ? scene.say("laps.limb", "limb", limb.getKey(), "laps", told) : told);
     }
     page.entry(
         scene.say("label.laps"),
-        parts.isEmpty() ? scene.say("laps.none") : String.join(", ", parts));
+        parts.isEmpty()
+            ? scene.say("laps.none")
+            : String.join(scene.hasLimbs() ? "; " : ", ", parts));
   }
 
   private static String grade(double index) {

@@ -13,6 +13,12 @@ final class Scene {
   /** Standard gravity [m/s2], third general conference on weights and measures, 1901. */
   private static final double GRAVITY = 9.80665;
 
+  /**
+   * Metal that goes in with less than this above its start of freezing is cold for thin work [K];
+   * common practice asks for 100 and more, no source.
+   */
+  private static final double COLD = 30.0;
+
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
@@ -98,10 +104,37 @@ final class Scene {
   String place(Spot spot) {
     PassageRecord.Role role = role(spot.passage()).orElse(PassageRecord.Role.PIECE);
     return switch (role) {
-      case PIECE -> say("place.piece", "at", figures.ruler(onRuler(spot.passage(), spot.at())));
+      case PIECE -> onLimb(spot.passage(), figures.ruler(onRuler(spot.passage(), spot.at())));
       case BOSS -> say("place.boss");
       default -> say("place.channel", "channel", spot.passage(), "at", figures.ruler(spot.at()));
     };
+  }
+
+  /** A share of the heat [-] to spare, in words where a bare nought would mislead. */
+  String heatToSpare(double share) {
+    return share < 0.005 ? say("spare.least") : figures.percent(share);
+  }
+
+  private String onLimb(String limb, String at) {
+    return hasLimbs() ? say("place.limb", "limb", limb, "at", at) : say("place.piece", "at", at);
+  }
+
+  /** Whether a distance alone leaves open which part of the piece is meant. */
+  boolean hasLimbs() {
+    return result().passages().stream()
+            .filter(p -> p.role() == PassageRecord.Role.PIECE && p.size() > 1)
+            .count()
+        > 1;
+  }
+
+  /** How far above the start of its freezing the metal goes in [K]. */
+  double superheat() {
+    return result().entered() - pourCase().metal().alloy().liquidus();
+  }
+
+  /** Whether the metal went in too cold for any way of pouring to help much. */
+  boolean wentInCold() {
+    return superheat() < COLD;
   }
 
   /** A pressure [Pa] as the height of liquid metal that makes it [m]. */

@@ -46,7 +46,7 @@ final class VerdictLines {
       return scene.say("verdict.brokeDown", "time", figures.seconds(b.time()), "place", b.place());
     }
     Verdict verdict = Verdict.of(scene.plan()).orElseThrow();
-    String heat = figures.percent(result.margin().heat());
+    String heat = scene.heatToSpare(result.margin().heat());
     return switch (verdict) {
       case STOPS_SHORT -> stopsShort(scene, scene.say("verdict.word.stopsShort"));
       case MAY_STOP_SHORT ->
@@ -71,7 +71,7 @@ final class VerdictLines {
                   "heat",
                   heat,
                   "least",
-                  figures.percent(least(scene)),
+                  scene.heatToSpare(least(scene)),
                   "second",
                   second)
               : scene.say("verdict.justFills", "heat", heat, "second", second);

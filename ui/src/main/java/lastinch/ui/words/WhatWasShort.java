@@ -37,7 +37,7 @@ final class WhatWasShort {
 
   private static void spare(Page page, Scene scene) {
     Margin margin = scene.result().margin();
-    page.paragraph(scene.say("spare.title", "heat", scene.figures().percent(margin.heat())));
+    page.paragraph(scene.say("spare.title", "heat", scene.heatToSpare(margin.heat())));
     boolean far = margin.distance().isPresent() && margin.distance().getAsDouble() >= Margin.FAR;
     String limit = far ? "" : scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
     if (margin.distance().isPresent()
@@ -57,17 +57,20 @@ final class WhatWasShort {
   private static void missing(Page page, Scene scene, Stop stop) {
     StopReason reason = stop.reason();
     String title = "short.title." + Reasons.key(reason);
-    page.paragraph(
-        isHeat(reason)
-            ? scene.say(
-                title,
-                "because",
-                scene.say("short.because." + Reasons.key(scene.result().flowLimitedBy())))
-            : scene.say(title));
+    page.paragraph(isHeat(reason) ? scene.say(title, "because", because(scene)) : scene.say(title));
     heat(page, scene, stop);
     push(page, scene, stop);
     metal(page, scene, reason);
     air(page, scene, stop);
+  }
+
+  private static String because(Scene scene) {
+    if (scene.superheat() < 0.5) {
+      return scene.say("short.because.freezing");
+    }
+    return scene.wentInCold()
+        ? scene.say("short.because.cold", "above", scene.figures().degrees(scene.superheat()))
+        : scene.say("short.because." + Reasons.key(scene.result().flowLimitedBy()));
   }
 
   private static boolean isHeat(StopReason reason) {
