@@ -13,10 +13,16 @@ public final class Checks {
    */
   public static double within(String name, double value, double low, double high, String unit) {
     if (!(value >= low && value <= high)) {
-      throw new IllegalArgumentException(
-          String.format(
-              Locale.ROOT, "%s = %s %s, allowed %s to %s %s", name, value, unit, low, high, unit));
+      throw outside(name, value, low, high, unit);
     }
     return value;
+  }
+
+  /** On its own, so that the check itself is small enough to be compiled into its callers. */
+  private static IllegalArgumentException outside(
+      String name, double value, double low, double high, String unit) {
+    return new IllegalArgumentException(
+        String.format(
+            Locale.ROOT, "%s = %s %s, allowed %s to %s %s", name, value, unit, low, high, unit));
   }
 }

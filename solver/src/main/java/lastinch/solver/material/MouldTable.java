@@ -118,13 +118,13 @@ public final class MouldTable {
   }
 
   /** The table interval of an enthalpy per volume [J/m3]; the end ones go on for ever. */
-  public int interval(double heat) {
+  private int interval(double heat) {
     int i = (int) (heat * perSpacing);
     return i < 0 ? 0 : Math.min(i, intervals - 1);
   }
 
   /** Temperature [K] on an interval at an enthalpy per volume [J/m3]. */
-  public double temperature(int interval, double heat) {
+  private double temperature(int interval, double heat) {
     double low = temperature[interval];
     return low + (heat * perSpacing - interval) * (temperature[interval + 1] - low);
   }
@@ -132,7 +132,7 @@ public final class MouldTable {
   /**
    * One over conductivity [m K/W] on an interval at an enthalpy per volume [J/m3], level beyond.
    */
-  public double resistivity(int interval, double heat) {
+  private double resistivity(int interval, double heat) {
     double low = resistivity[interval];
     double share = heat * perSpacing - interval;
     if (share > 1.0) {
@@ -141,8 +141,44 @@ public final class MouldTable {
     return share < 0.0 ? low : low + share * (resistivity[interval + 1] - low);
   }
 
+  /**
+   * Reads a row of enthalpies at once.
+   *
+   * @param heat enthalpies per volume [J/m3]
+   * @param from place of the first of them
+   * @param count how many
+   * @param temperatures temperatures to be filled in from place 0 [K]
+   * @param resistivities one over conductivity, level beyond the table, likewise [m K/W]
+   * @param capacities heat per volume and kelvin, likewise [J/(m3 K)]
+   */
+  public void read(
+      double[] heat,
+      int from,
+      int count,
+      double[] temperatures,
+      double[] resistivities,
+      double[] capacities) {
+    double[] t = temperature;
+    double[] r = resistivity;
+    double[] c = capacity;
+    double scale = perSpacing;
+    int last = intervals - 1;
+    for (int k = 0; k < count; k++) {
+      double place = heat[from + k] * scale;
+      int i = (int) place;
+      i = i < 0 ? 0 : i > last ? last : i;
+      double share = place - i;
+      double low = t[i];
+      temperatures[k] = low + share * (t[i + 1] - low);
+      capacities[k] = c[i];
+      double at = r[i];
+      double next = r[i + 1];
+      resistivities[k] = share > 1.0 ? next : share < 0.0 ? at : at + share * (next - at);
+    }
+  }
+
   /** Heat per volume and kelvin on an interval [J/(m3 K)]. */
-  public double capacity(int interval) {
+  private double capacity(int interval) {
     return capacity[interval];
   }
 

@@ -10,6 +10,10 @@ import lastinch.solver.result.PassageRecord;
  */
 final class ChannelShape {
   final String name;
+
+  /** Limb, boss or other passage that the channel belongs to. */
+  final String limb;
+
   final PassageRecord.Role role;
   final double length;
   final int cells;
@@ -66,6 +70,7 @@ final class ChannelShape {
       DoubleFunction<SectionShape> sectionAt,
       DoubleFunction<Double> mouldAt) {
     this.name = name;
+    limb = PartNames.limbOf(name);
     this.role = role;
     this.length = length;
     this.start = start;

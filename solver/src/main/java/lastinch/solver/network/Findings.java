@@ -117,7 +117,7 @@ final class Findings {
         add(
             Kind.GATE_SPLASHES,
             speed > 2.0 * limit ? Severity.SERIOUS : Severity.WATCH,
-            Optional.of(new Spot(PartNames.limbOf(c.shape), 0.0)),
+            Optional.of(new Spot(c.shape.limb, 0.0)),
             "speed",
             speed,
             "limit",
@@ -153,7 +153,7 @@ final class Findings {
       add(
           Kind.FALLS,
           Severity.WATCH,
-          Optional.of(new Spot(PartNames.limbOf(run.state.channels[channel].shape), 0.0)),
+          Optional.of(new Spot(run.state.channels[channel].shape.limb, 0.0)),
           "height",
           run.falls.highestFall(),
           "limit",
@@ -178,7 +178,7 @@ final class Findings {
         add(
             Kind.PUDDLES,
             Severity.NOTE,
-            Optional.of(new Spot(PartNames.limbOf(c.shape), 0.0)),
+            Optional.of(new Spot(c.shape.limb, 0.0)),
             "thickness",
             thickest,
             "limit",
@@ -222,7 +222,7 @@ final class Findings {
         add(
             Kind.MUSH_SHARE_COUNTS,
             Severity.NOTE,
-            Optional.of(new Spot(PartNames.limbOf(c.shape), 0.0)),
+            Optional.of(new Spot(c.shape.limb, 0.0)),
             "share",
             c.mushShare);
       }

@@ -125,7 +125,7 @@ final class Moments {
     }
     Map<String, List<Channel>> parts = new LinkedHashMap<>();
     for (Channel c : state.channels) {
-      parts.computeIfAbsent(PartNames.limbOf(c.shape), n -> new ArrayList<>()).add(c);
+      parts.computeIfAbsent(c.shape.limb, n -> new ArrayList<>()).add(c);
     }
     Map<String, Course.Held> held = new LinkedHashMap<>();
     parts.forEach((name, channels) -> held.put(name, held(channels)));

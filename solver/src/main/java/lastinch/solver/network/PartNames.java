@@ -21,9 +21,9 @@ final class PartNames {
   }
 
   /** Limb, boss or other passage that a channel belongs to. */
-  static String limbOf(ChannelShape shape) {
-    int part = shape.name.lastIndexOf(PART);
-    return part < 0 ? shape.name : shape.name.substring(0, part);
+  static String limbOf(String channel) {
+    int part = channel.lastIndexOf(PART);
+    return part < 0 ? channel : channel.substring(0, part);
   }
 
   /** The first limb of a piece. */

@@ -383,7 +383,7 @@ final class PieceLayout {
     int found = 0;
     for (int k = 0; k < shapes.size(); k++) {
       ChannelShape shape = shapes.get(k);
-      boolean same = PartNames.limbOf(shape).equals(limb);
+      boolean same = shape.limb.equals(limb);
       if (same && ruler >= shape.start - NEAR && ruler <= shape.start + shape.length + NEAR) {
         found = k;
       }

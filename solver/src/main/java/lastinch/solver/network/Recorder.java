@@ -237,7 +237,7 @@ final class Recorder {
             : solid <= 0.5 * state.melt.flowStop ? Meeting.Kind.LAP : Meeting.Kind.COLD_SHUT;
     meetings.add(
         new Meeting(
-            PartNames.limbOf(c.shape),
+            c.shape.limb,
             at + offset(c),
             state.time,
             state.melt.table.temperature(hA),
@@ -259,7 +259,7 @@ final class Recorder {
   double offset(Channel c) {
     double first = c.shape.start;
     for (Channel other : state.channels) {
-      if (PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape))) {
+      if (other.shape.limb.equals(c.shape.limb)) {
         first = Math.min(first, other.shape.start);
       }
     }
@@ -313,7 +313,7 @@ final class Recorder {
     double[] at = new double[samples];
     for (int i = 0; i < samples; i++) {
       Channel c = state.channels[trackChannel[i]];
-      names[i] = PartNames.limbOf(c.shape);
+      names[i] = c.shape.limb;
       at[i] = trackAt[i] + offset(c);
       temperature[i] = state.melt.table.temperature(trackEnthalpy[i]);
     }
@@ -333,7 +333,7 @@ final class Recorder {
     }
     Map<String, PassageParts> parts = new LinkedHashMap<>();
     for (Channel c : state.channels) {
-      parts.computeIfAbsent(PartNames.limbOf(c.shape), n -> new PassageParts(this, n)).add(c);
+      parts.computeIfAbsent(c.shape.limb, n -> new PassageParts(this, n)).add(c);
     }
     List<PassageRecord> records = new ArrayList<>();
     for (PassageParts p : parts.values()) {

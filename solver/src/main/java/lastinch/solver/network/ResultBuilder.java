@@ -85,7 +85,7 @@ final class ResultBuilder {
     String limb = PartNames.firstLimb(run.job).name();
     double reached = 0.0;
     for (Channel c : state.channels) {
-      if (c.shape.role == Role.PIECE && PartNames.limbOf(c.shape).equals(limb)) {
+      if (c.shape.role == Role.PIECE && c.shape.limb.equals(limb)) {
         if (filled || c.full) {
           reached = c.shape.start + c.shape.length;
           continue;
@@ -212,7 +212,7 @@ final class ResultBuilder {
   private double limbLength(Channel c) {
     double sum = 0.0;
     for (Channel other : state.channels) {
-      boolean same = PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape));
+      boolean same = other.shape.limb.equals(c.shape.limb);
       sum += same ? other.shape.length : 0.0;
     }
     return sum;
@@ -231,7 +231,7 @@ final class ResultBuilder {
       double offset = run.recorder.offset(c);
       lines.add(
           new LedgerLine(
-              PartNames.limbOf(c.shape),
+              c.shape.limb,
               offset + from * c.shape.dx,
               offset + to * c.shape.dx,
               seconds,

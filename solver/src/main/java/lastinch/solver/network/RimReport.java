@@ -148,7 +148,7 @@ final class RimReport {
     List<Channel> channels = new ArrayList<>();
     boolean thin = false;
     for (Channel c : state.channels) {
-      if (c.shape.role == Role.PIECE && PartNames.limbOf(c.shape).equals(limb.name())) {
+      if (c.shape.role == Role.PIECE && c.shape.limb.equals(limb.name())) {
         channels.add(c);
         for (int i = 0; i < c.shape.cells; i++) {
           thin |= rims.strip(c.firstCell + i).isThere();

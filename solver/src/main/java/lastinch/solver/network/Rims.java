@@ -83,7 +83,7 @@ final class Rims {
   private static Optional<Limb> limbOf(Channel c, PourCase job) {
     if (c.shape.role == Role.PIECE) {
       for (Limb limb : job.piece().limbs()) {
-        if (limb.name().equals(PartNames.limbOf(c.shape))) {
+        if (limb.name().equals(c.shape.limb)) {
           return Optional.of(limb);
         }
       }
@@ -95,7 +95,7 @@ final class Rims {
   double alongLimb(Channel c, int i) {
     double first = c.shape.start;
     for (Channel other : state.channels) {
-      if (PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape))) {
+      if (other.shape.limb.equals(c.shape.limb)) {
         first = Math.min(first, other.shape.start);
       }
     }
@@ -145,7 +145,7 @@ final class Rims {
     }
     for (int end : state.ends[joint]) {
       Channel other = state.channelOf(end);
-      if (other != c && PartNames.limbOf(other.shape).equals(PartNames.limbOf(c.shape))) {
+      if (other != c && other.shape.limb.equals(c.shape.limb)) {
         return other.firstCell + (State.isEndA(end) ? 0 : other.shape.cells - 1);
       }
     }

@@ -119,11 +119,10 @@ final class Stops {
           frozen.map(
               f ->
                   new Spot(
-                      PartNames.limbOf(f.shape),
-                      run.recorder.offset(f) + (f.frozenCell + 0.5) * f.shape.dx));
+                      f.shape.limb, run.recorder.offset(f) + (f.frozenCell + 0.5) * f.shape.dx));
     }
     return new Stop(
-        PartNames.limbOf(c.shape),
+        c.shape.limb,
         run.recorder.offset(c) + at,
         missing,
         time,

@@ -172,16 +172,21 @@ final class MouldSide {
     int base = column * nodes;
     int n = nodesFor(column, dt);
     active[column] = n;
-    for (int k = 0; k < n; k++) {
-      double e = heat[base + k];
-      int i = mould.interval(e);
-      before[k] = mould.temperature(i, e);
-      resistivity[k] = mould.resistivity(i, e);
-      tangent[k] = mould.capacity(i);
-      capacity[k] = volume[base + k] * tangent[k];
-    }
+    double[] perLength = resistivity;
+    double[] perKelvin = tangent;
+    mould.read(heat, base, n, before, perLength, perKelvin);
+    double[] behind = outer;
+    double[] ahead = inner;
+    double[] held = volume;
+    double[] between = resistance;
+    double[] stored = capacity;
+    double nearer = perLength[0];
+    stored[0] = held[base] * perKelvin[0];
     for (int k = 1; k < n; k++) {
-      resistance[k] = outer[base + k - 1] * resistivity[k - 1] + inner[base + k] * resistivity[k];
+      double here = perLength[k];
+      between[k] = behind[base + k - 1] * nearer + ahead[base + k] * here;
+      stored[k] = held[base + k] * perKelvin[k];
+      nearer = here;
     }
     surface = inner[base] * resistivity[0];
     outwards = air.present() ? airConductance(base + n - 1, n - 1, outerArea[column]) : 0.0;
@@ -201,24 +206,31 @@ final class MouldSide {
    * it as {@code gain x temperature before it - known}.
    */
   void eliminate(int column, double dt) {
+    double[] stored = capacity;
+    double[] start = before;
+    double[] between = resistance;
+    double[] f0 = known;
+    double[] g0 = gain;
+    double[] s0 = share;
+    double[] t0 = fixed;
     double rate = 1.0 / dt;
     int deepest = active[column] - 1;
-    double c = capacity[deepest] * rate;
+    double c = stored[deepest] * rate;
     double top = c + outwards;
     double bottom = 1.0;
-    double r = c * before[deepest] + outwards * air.temperature();
+    double r = c * start[deepest] + outwards * air.temperature();
     for (int k = deepest; k > 0; k--) {
-      double resist = resistance[k];
+      double resist = between[k];
       double sum = Math.fma(top, resist, bottom);
       double inverse = 1.0 / sum;
       double part = bottom * inverse;
       double f = r * part;
-      known[k] = f;
-      gain[k] = top * inverse;
-      share[k] = part;
-      fixed[k] = f * resist;
-      c = capacity[k - 1] * rate;
-      r = Math.fma(c, before[k - 1], f);
+      f0[k] = f;
+      g0[k] = top * inverse;
+      s0[k] = part;
+      t0[k] = f * resist;
+      c = stored[k - 1] * rate;
+      r = Math.fma(c, start[k - 1], f);
       top = Math.fma(c, sum, top);
       bottom = sum;
       if (top > LARGE) {
@@ -252,26 +264,35 @@ final class MouldSide {
    */
   boolean follow(int column, double flow) {
     int n = active[column];
+    double[] start = before;
+    double[] end = after;
+    double[] part = share;
+    double[] base = fixed;
     double t = (right + flow) / stiff;
-    boolean noticed = Math.abs(t - before[0]) > allowed;
-    after[0] = t;
+    double most = Math.abs(t - start[0]);
+    end[0] = t;
     for (int k = 1; k < n; k++) {
-      t = Math.fma(share[k], t, fixed[k]);
-      after[k] = t;
-      noticed |= Math.abs(t - before[k]) > allowed;
+      t = Math.fma(part[k], t, base[k]);
+      end[k] = t;
+      double change = Math.abs(t - start[k]);
+      most = change > most ? change : most;
     }
-    return noticed;
+    return most > allowed;
   }
 
   /** Replaces tangent capacities by secants over the change of the last pass. */
   void secants(int column) {
     int base = column * nodes;
-    for (int k = 0; k < active[column]; k++) {
-      double rise = after[k] - before[k];
-      double then = heat[base + k] + tangent[k] * rise;
-      double change = mould.temperature(then) - before[k];
+    double[] start = before;
+    double[] end = after;
+    double[] perKelvin = tangent;
+    int n = active[column];
+    for (int k = 0; k < n; k++) {
+      double rise = end[k] - start[k];
+      double then = heat[base + k] + perKelvin[k] * rise;
+      double change = mould.temperature(then) - start[k];
       if (Math.abs(change) > LEAST_CHANGE) {
-        capacity[k] = volume[base + k] * tangent[k] * (rise / change);
+        capacity[k] = volume[base + k] * perKelvin[k] * (rise / change);
       }
     }
   }
@@ -284,10 +305,15 @@ final class MouldSide {
   double accept(int column, double dt, double flow) {
     int base = column * nodes;
     int last = active[column] - 1;
+    double[] stored = heat;
+    double[] share = perVolume;
+    double[] end = after;
+    double[] g0 = gain;
+    double[] f0 = known;
     double in = flow;
     for (int k = 0; k < last; k++) {
-      double out = gain[k + 1] * after[k] - known[k + 1];
-      heat[base + k] += dt * (in - out) * perVolume[base + k];
+      double out = g0[k + 1] * end[k] - f0[k + 1];
+      stored[base + k] += dt * (in - out) * share[base + k];
       in = out;
     }
     double outflow = outwards * (after[last] - air.temperature());
