@@ -17,7 +17,7 @@ final class FindingWords {
       case PUDDLES -> puddles(scene, List.of(finding));
       case GATE_SPLASHES, FRONT_SPLASHES ->
           scene.say(
-              key,
+              squeezed(scene, finding) ? key + ".squeezed" : key,
               "place",
               where(scene, finding),
               "speed",
@@ -75,6 +75,19 @@ final class FindingWords {
       case CUP_RUNS_EMPTY -> scene.say(key, "time", figures.seconds(need(finding, "time")));
       case TABLE_CLAMPED -> scene.say(key);
     };
+  }
+
+  /**
+   * Whether metal in the piece goes faster than the height of metal behind it drives: a piece that
+   * narrows squeezes it on.
+   */
+  private static boolean squeezed(Scene scene, Finding finding) {
+    double driven = Math.sqrt(2.0 * Scene.GRAVITY * scene.result().sprueStanding());
+    return finding.kind() == Finding.Kind.FRONT_SPLASHES
+        && scene.finding(Finding.Kind.FALLS).isEmpty()
+        && scene.pourCase().mould().attitude().angle() == 0.0
+        && !scene.pourCase().mould().attitude().upright()
+        && need(finding, "speed") > driven;
   }
 
   /** All thick places in one sentence. */

@@ -11,7 +11,7 @@ import lastinch.solver.result.Stop;
 /** A poured plan seen through a caster's words: what every part of the answer looks up. */
 final class Scene {
   /** Standard gravity [m/s2], third general conference on weights and measures, 1901. */
-  private static final double GRAVITY = 9.80665;
+  static final double GRAVITY = 9.80665;
 
   /**
    * Metal that goes in with less than this above its start of freezing is cold for thin work [K];
