@@ -80,6 +80,10 @@ public record Bound(double value, Reason reason, Citation source) {
     TOO_LITTLE,
     /** End of the piece. */
     PIECE_END,
+    /** It would cut into the next gate. */
+    NEXT_GATE,
+    /** Gates need room between them. */
+    GATES_APART,
     /** Wider vents fill with metal. */
     VENT_SIZE,
     /** None at all. */

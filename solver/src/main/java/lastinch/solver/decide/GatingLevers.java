@@ -5,11 +5,8 @@ import static lastinch.solver.decide.LeverMaker.lever;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Flask;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Overflow;
@@ -20,7 +17,7 @@ import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Vent;
 import lastinch.solver.decide.Bound.Reason;
 
-/** Levers of the way in and out: sprue, runner, gates, vents, overflow. */
+/** Levers of the way in and out: sprue, vents, overflow. */
 final class GatingLevers {
   /** Heights of sprue that a mould box with and without collar gives [m]; common practice. */
   private static final double LOW_SPRUE = 0.03;
@@ -34,13 +31,8 @@ final class GatingLevers {
   private static final double THIN_PIN = 8e-3;
 
   private static final double THICK_PIN = 25e-3;
-  private static final double NARROW_GATE = 5e-3;
-  private static final double WIDE_GATE = 60e-3;
-  private static final double THIN_GATE = 1.5e-3;
-  private static final double THICK_GATE = 8e-3;
   private static final double WIDE_VENT = 4e-3;
   private static final double MOST_OVERFLOW = 20e-6;
-  private static final int MOST_GATES = 4;
 
   private static final double HALF_MILLI = 5e-4;
 
@@ -48,10 +40,6 @@ final class GatingLevers {
       List.of(
           new LeverEntry("sprueTall", GatingLevers::sprueTall),
           new LeverEntry("sprueFoot", GatingLevers::sprueFoot),
-          new LeverEntry("gateWide", GatingLevers::gateWide),
-          new LeverEntry("gateThick", GatingLevers::gateThick),
-          new LeverEntry("gatePlace", GatingLevers::gatePlace),
-          new LeverEntry("gateNumber", (job, owned) -> gateNumber(job)),
           new LeverEntry("vent", (job, owned) -> vent(job, owned)),
           new LeverEntry("overflow", (job, owned) -> overflow(job)));
 
@@ -109,127 +97,6 @@ final class GatingLevers {
                       ? j
                       : Changed.gating(
                           j, Changed.sprue(j.gating(), new Sprue(s.tall(), top, v, s.into())));
-                }));
-  }
-
-  private static List<Lever> gateWide(PourCase job, Owned owned) {
-    return eachGate(
-        job,
-        gate ->
-            gateSize("gateWide", job, gate, gate.width())
-                .practical(
-                    Bound.practice(Math.min(gate.width(), NARROW_GATE), Reason.SHOP_SIZES),
-                    Bound.practice(Math.max(gate.width(), WIDE_GATE), Reason.SHOP_SIZES))
-                .marks(0.0, owned.marks().ruler())
-                .owned(owned.gateCutters()),
-        (g, v) -> new Gate(g.name(), g.place(), v, g.thickness(), g.length()));
-  }
-
-  private static List<Lever> gateThick(PourCase job, Owned owned) {
-    return eachGate(
-        job,
-        gate ->
-            gateSize("gateThick", job, gate, gate.thickness())
-                .physical(3e-4, 0.1)
-                .practical(
-                    Bound.practice(Math.min(gate.thickness(), THIN_GATE), Reason.SHOP_SIZES),
-                    Bound.practice(Math.max(gate.thickness(), THICK_GATE), Reason.SHOP_SIZES))
-                .marks(0.0, 5.0 * owned.marks().calipers()),
-        (g, v) -> new Gate(g.name(), g.place(), g.width(), v, g.length()));
-  }
-
-  private static LeverMaker gateSize(String key, PourCase job, Gate gate, double now) {
-    return lever(key, LeverUnit.LENGTH, now)
-        .part(job.gating().gates().size() > 1 ? gate.name() : "")
-        .physical(3e-4, 0.5)
-        .effort(Effort.WHILE_MOULDING);
-  }
-
-  private static List<Lever> eachGate(
-      PourCase job, Function<Gate, LeverMaker> maker, BiFunction<Gate, Double, Gate> change) {
-    List<Lever> levers = new ArrayList<>();
-    for (Gate gate : job.gating().gates()) {
-      levers.add(
-          maker
-              .apply(gate)
-              .sets(
-                  (j, v) ->
-                      Changed.gating(
-                          j,
-                          Changed.gates(
-                              j.gating(),
-                              Changed.gate(
-                                  j.gating().gates(), gate.name(), g -> change.apply(g, v))))));
-    }
-    return levers;
-  }
-
-  private static List<Lever> gatePlace(PourCase job, Owned owned) {
-    List<Lever> levers = new ArrayList<>();
-    for (Gate gate : job.gating().gates()) {
-      if (gate.place() instanceof Place.At at
-          && (at.side() == Side.LEFT || at.side() == Side.RIGHT)) {
-        double length = lengthOf(job, at.limb());
-        levers.add(
-            gateSize("gatePlace", job, gate, at.distance())
-                .physical(0.0, length)
-                .practical(
-                    Bound.practice(0.0, Reason.PIECE_END), Bound.practice(length, Reason.PIECE_END))
-                .marks(0.0, 5.0 * owned.marks().ruler())
-                .sets((j, v) -> moved(j, gate.name(), v)));
-      }
-    }
-    return levers;
-  }
-
-  private static PourCase moved(PourCase job, String name, double distance) {
-    List<Gate> gates =
-        Changed.gate(
-            job.gating().gates(),
-            name,
-            g ->
-                g.place() instanceof Place.At at
-                    ? new Gate(
-                        g.name(),
-                        new Place.At(at.limb(), distance, at.side()),
-                        g.width(),
-                        g.thickness(),
-                        g.length())
-                    : g);
-    return Changed.gating(job, Changed.gates(job.gating(), gates));
-  }
-
-  private static double lengthOf(PourCase job, String limb) {
-    return job.piece().limbs().stream()
-        .filter(l -> l.name().equals(limb))
-        .mapToDouble(Limb::length)
-        .findFirst()
-        .orElse(job.piece().limbs().get(0).length());
-  }
-
-  /** So many gates like the first, side by side where it enters. */
-  private static List<Lever> gateNumber(PourCase job) {
-    List<Gate> gates = job.gating().gates();
-    if (gates.size() != 1) {
-      return List.of();
-    }
-    return List.of(
-        lever("gateNumber", LeverUnit.COUNT, 1.0)
-            .physical(1.0, 12.0)
-            .practical(
-                Bound.practice(1.0, Reason.NONE), Bound.practice(MOST_GATES, Reason.SHOP_SIZES))
-            .effort(Effort.WHILE_MOULDING)
-            .sets(
-                (j, v) -> {
-                  Gate first = j.gating().gates().get(0);
-                  List<Gate> all = new ArrayList<>();
-                  for (int i = 1; i <= (int) v; i++) {
-                    String name = i == 1 ? first.name() : first.name() + " " + i;
-                    all.add(
-                        new Gate(
-                            name, first.place(), first.width(), first.thickness(), first.length()));
-                  }
-                  return Changed.gating(j, Changed.gates(j.gating(), all));
                 }));
   }
 

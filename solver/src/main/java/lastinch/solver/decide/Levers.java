@@ -14,6 +14,7 @@ public final class Levers {
               PourLevers.ENTRIES,
               MouldLevers.ENTRIES,
               GatingLevers.ENTRIES,
+              GateLevers.ENTRIES,
               RunnerLevers.ENTRIES,
               PieceLevers.ENTRIES)
           .flatMap(List::stream)

@@ -11,13 +11,11 @@ import java.util.function.Supplier;
 import lastinch.solver.casting.PourCase;
 
 /**
- * Lines between outcomes on a map: every grid edge whose ends differ is halved with runs, then the
- * crossings are joined cell by cell. A cell with four crossings is settled by a run in its middle.
+ * Lines between outcomes on a map: every grid edge whose ends differ is narrowed with runs, then
+ * the crossings are joined cell by cell. A cell with four crossings is settled by a run in its
+ * middle.
  */
 final class RoomLines {
-  /** Halvings of a grid edge. */
-  private static final int HALVINGS = 4;
-
   private final Studies studies;
   private final PourCase job;
   private final Room.Question q;
@@ -69,6 +67,16 @@ final class RoomLines {
     return parts == Room.Parts.FILLS ? g.filled() : g.fillsWith(q.spare());
   }
 
+  /** How far a run lies inside a line [-]; below zero outside, never zero. */
+  private double inside(Room.Parts parts, Glance g) {
+    if (!isInside(parts, g)) {
+      double heat = g.filled() ? g.heat() - q.spare() : Math.min(g.signed(), 0.0);
+      return Math.min(-LineCrossing.NEXT_TO_NOTHING, heat);
+    }
+    double heat = parts == Room.Parts.FILLS ? Math.min(g.heat(), g.signed()) : g.heat() - q.spare();
+    return Math.max(LineCrossing.NEXT_TO_NOTHING, heat);
+  }
+
   private Optional<Glance> at(int column, int row) {
     return glances.get(row * xs.size() + column).filter(Glance::answered);
   }
@@ -96,9 +104,8 @@ final class RoomLines {
         for (boolean rising : new boolean[] {false, true}) {
           Edge edge = new Edge(column, row, rising);
           if (isCrossed(parts, edge)) {
-            boolean inside = isInside(parts, at(column, row).orElseThrow());
             edges.add(edge);
-            tasks.add(() -> crossing(parts, edge.from(xs, ys), edge.to(xs, ys), inside));
+            tasks.add(() -> crossing(parts, edge));
           }
         }
       }
@@ -112,7 +119,6 @@ final class RoomLines {
     return crossings;
   }
 
-  /** Halves the way between two places that came out differently. */
   private boolean isCrossed(Room.Parts parts, Edge edge) {
     if (edge.toColumn() >= xs.size() || edge.toRow() >= ys.size()) {
       return false;
@@ -124,21 +130,24 @@ final class RoomLines {
         && isInside(parts, here.get()) != isInside(parts, there.get());
   }
 
-  /** Halves the way between two places that came out differently. */
-  private Point crossing(Room.Parts parts, Point from, Point to, boolean insideAtStart) {
-    boolean stepwise = from.x() == to.x() ? q.up().stepwise() : q.across().stepwise();
-    double low = 0.0;
-    double high = 1.0;
-    for (int i = 0; i < HALVINGS && !stepwise; i++) {
-      double s = 0.5 * (low + high);
-      Point middle = from.towards(to, s);
-      if (isInside(parts, pour(middle.x(), middle.y())) == insideAtStart) {
-        low = s;
-      } else {
-        high = s;
-      }
+  /** Narrows the way between two places that came out differently. */
+  private Point crossing(Room.Parts parts, Edge edge) {
+    Point from = edge.from(xs, ys);
+    Point to = edge.to(xs, ys);
+    boolean stepwise = edge.rising() ? q.up().stepwise() : q.across().stepwise();
+    if (stepwise) {
+      return from.towards(to, 0.5);
     }
-    return from.towards(to, 0.5 * (low + high));
+    Glance here = at(edge.column(), edge.row()).orElseThrow();
+    Glance there = at(edge.toColumn(), edge.toRow()).orElseThrow();
+    LineCrossing crossing =
+        new LineCrossing(
+            share -> {
+              Point p = from.towards(to, share);
+              return pour(p.x(), p.y());
+            },
+            g -> inside(parts, g));
+    return from.towards(to, crossing.between(here, there));
   }
 
   private void join(

@@ -85,6 +85,11 @@ public final class Studies implements AutoCloseable {
     expected.addAndGet(more);
   }
 
+  /** Whether somebody asked to stop; for runs made beside the study's own. */
+  public boolean stopRequested() {
+    return stop.getAsBoolean();
+  }
+
   /** How many different runs were made. */
   public int runs() {
     return made.size();

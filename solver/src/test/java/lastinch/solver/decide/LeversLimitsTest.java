@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.Runner;
+import lastinch.solver.casting.Side;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.run.SampleFoundry;
@@ -129,6 +134,44 @@ class LeversLimitsTest {
     assertThat(stations.get(2).thickness()).isEqualTo(3.6e-3);
     // the old surface falls from 2.4 mm at 240 mm to 1.2 mm at 320 mm
     assertThat(stations.get(4).at()).isCloseTo(0.24 + 0.08 / 3.0, within(1e-12));
+  }
+
+  @Test
+  void moreGatesShareTheLengthOfThePieceAndTheMetalTheyHoldIsMelted() {
+    PourCase job = InventedPours.feather();
+    PourCase three = InventedPours.lever(job, "gateNumber").set(job, 3.0);
+    double length = job.piece().limbs().get(0).length();
+    assertThat(three.gating().gates()).extracting(Gate::name).doesNotHaveDuplicates();
+    assertThat(three.gating().gates().get(0)).isEqualTo(job.gating().gates().get(0));
+    assertThat(three.gating().gates().stream().skip(1).map(g -> ((Place.At) g.place()).distance()))
+        .containsExactly(length / 3.0, length * 2.0 / 3.0);
+    assertThat(three.gating().runner().orElseThrow()).isInstanceOf(Runner.Alongside.class);
+    assertThat(three.metal().melted()).isGreaterThan(job.metal().melted());
+    assertThat(three.pour().rate(three.metal().melted(), 1.0))
+        .isCloseTo(job.pour().rate(job.metal().melted(), 1.0), within(1e-12));
+  }
+
+  @Test
+  void aGateMovesAsFarAsTheNextOneLets() {
+    PourCase job = withSideGates(InventedPours.feather(), 0.1, 0.2);
+    Lever low = Levers.find(Levers.of(job, SHOP), "gatePlace", "at 0.1").orElseThrow();
+    Lever high = Levers.find(Levers.of(job, SHOP), "gatePlace", "at 0.2").orElseThrow();
+    assertThat(low.practical().low().value()).isCloseTo(0.01, within(1e-12));
+    assertThat(low.practical().low().reason()).isEqualTo(Bound.Reason.PIECE_END);
+    assertThat(low.practical().high().value()).isCloseTo(0.18, within(1e-12));
+    assertThat(low.practical().high().reason()).isEqualTo(Bound.Reason.NEXT_GATE);
+    assertThat(high.practical().low().value()).isCloseTo(0.12, within(1e-12));
+    assertThat(high.practical().high().reason()).isEqualTo(Bound.Reason.PIECE_END);
+  }
+
+  /** Gates 20 mm wide on the left side. */
+  private static PourCase withSideGates(PourCase job, double... places) {
+    String limb = job.piece().limbs().get(0).name();
+    List<Gate> gates = new ArrayList<>();
+    for (double place : places) {
+      gates.add(new Gate("at " + place, new Place.At(limb, place, Side.LEFT), 0.02, 3e-3, 0.015));
+    }
+    return Changed.gating(job, Changed.gates(job.gating(), gates));
   }
 
   @Test

@@ -50,7 +50,7 @@ final class CompareCommand extends StudyCommand {
   Answer answer(Asked asked, Studies studies) {
     List<Supplier<PourResult>> tasks = new ArrayList<>();
     for (Plan plan : asked.plans()) {
-      tasks.add(() -> whole(plan));
+      tasks.add(() -> whole(plan, studies));
     }
     List<Optional<PourResult>> results = studies.all(tasks);
     List<Compared.Poured> poured = new ArrayList<>();
@@ -78,8 +78,8 @@ final class CompareCommand extends StudyCommand {
         poured.stream().noneMatch(p -> p.result().outcome() instanceof Outcome.BrokeDown));
   }
 
-  private PourResult whole(Plan plan) {
-    PourResult result = workshop.pour(plan.pourCase(), RunObserver.NONE, () -> false);
+  private PourResult whole(Plan plan, Studies studies) {
+    PourResult result = workshop.pour(plan.pourCase(), RunObserver.NONE, studies::stopRequested);
     if (result.outcome() instanceof Outcome.Cancelled) {
       throw new Studies.Cancelled();
     }

@@ -50,7 +50,8 @@ final class WhyCommand extends StudyCommand {
 
   @Override
   Answer answer(Asked asked, Studies studies) {
-    PourResult result = workshop.pour(asked.plan().pourCase(), RunObserver.NONE, () -> false);
+    PourResult result =
+        workshop.pour(asked.plan().pourCase(), RunObserver.NONE, studies::stopRequested);
     if (result.outcome() instanceof Outcome.Cancelled) {
       throw new Studies.Cancelled();
     }

@@ -212,10 +212,16 @@ public final class LeastText {
       return;
     }
     page.line(sentences.say(of(least, Kind.ENOUGH).isEmpty() ? "least.none" : "least.notAlone"));
+    List<LeverAnswer> little = answers.stream().filter(least::helpsLittle).toList();
     for (LeverAnswer a : answers) {
-      String text =
-          sentences.say(a.end().isPresent() ? "least.best.end" : "least.best", pairsOf(a));
-      page.wrapped("   ", "     ", text);
+      if (!little.contains(a)) {
+        String text =
+            sentences.say(a.end().isPresent() ? "least.best.end" : "least.best", pairsOf(a));
+        page.wrapped("   ", "     ", text);
+      }
+    }
+    if (!little.isEmpty()) {
+      page.wrapped("   ", "     ", sentences.say("least.little", "levers", names(little)));
     }
     page.blank();
   }
@@ -337,9 +343,9 @@ public final class LeastText {
                   "file",
                   file,
                   "across",
-                  sentences.say("lever." + moved.get(0).lever().key()),
+                  levers.spelled(moved.get(0).lever()),
                   "up",
-                  sentences.say("lever." + moved.get(1).lever().key())));
+                  levers.spelled(moved.get(1).lever())));
     }
   }
 }

@@ -166,7 +166,8 @@ public final class LeverWords {
                     String.join(", ", levers.stream().map(this::spelled).distinct().toList())));
   }
 
-  private String spelled(Lever lever) {
+  /** The name as it is typed: {@code gate at:low gate}. */
+  public String spelled(Lever lever) {
     String name = sentences.say("lever." + lever.key());
     return lever.part().isEmpty() ? name : name + ":" + lever.part();
   }

@@ -1,12 +1,6 @@
 package lastinch.validation.benchmark;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
-import lastinch.cases.catalogue.Catalogue;
-import lastinch.cases.catalogue.CatalogueMaterials;
-import lastinch.cases.plan.CaseReader;
-import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
@@ -32,8 +26,6 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(2)
 public class DemoPour {
-  private static final Path DEMO = Path.of("cases", "demo");
-
   /** File of the demo folder. */
   @Param({"feather-sand-flat.yaml", "feather-investment-hot.yaml", "feather-sand-upright.yaml"})
   public String file;
@@ -43,24 +35,7 @@ public class DemoPour {
   /** Reads the plan. */
   @Setup(Level.Trial)
   public void read() {
-    Path path = demo().resolve(file);
-    ReadResult read = CaseReader.read(path, new CatalogueMaterials(Catalogue.builtIn()));
-    if (!(read instanceof ReadResult.Sound sound)) {
-      throw new IllegalStateException(path + ": " + read);
-    }
-    pourCase = sound.plan().pourCase();
-  }
-
-  /** The demo folder, from wherever in the project this was started. */
-  private static Path demo() {
-    Path folder = Path.of("").toAbsolutePath();
-    while (folder != null && !Files.isDirectory(folder.resolve(DEMO))) {
-      folder = folder.getParent();
-    }
-    if (folder == null) {
-      throw new IllegalStateException("no " + DEMO + " above the working folder");
-    }
-    return folder.resolve(DEMO);
+    pourCase = DemoPlan.read(file).plan().pourCase();
   }
 
   /** One dry pour. */
