@@ -22,6 +22,7 @@ import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Pourer;
 import lastinch.solver.decide.Room;
 import lastinch.solver.decide.Studies;
+import lastinch.solver.decide.Sure;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
@@ -121,6 +122,13 @@ public final class Studied {
         new Room.Question(seconds, 2.0, 8.0, reading, 1373.15, 1573.15, 7, 6, 0.2);
     try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
       return Room.of(studies, plan.pourCase(), question);
+    }
+  }
+
+  /** How sure a plan is, by a law. */
+  public static Sure sure(Plan plan, ToDoubleFunction<PourCase> law, boolean thorough) {
+    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
+      return Sure.of(studies, plan.pourCase(), 256, thorough);
     }
   }
 }

@@ -27,7 +27,7 @@ public final class Bands {
   private static final double MOST_SHARE = 0.9;
 
   /** Least share of the spread for which a measurement is worth naming [-]; our own limit. */
-  private static final double WORTH_NAMING = 0.02;
+  static final double WORTH_NAMING = 0.02;
 
   private Bands() {}
 
@@ -162,22 +162,12 @@ public final class Bands {
     Optional<Unknown> found = Optional.empty();
     double most = 0.0;
     for (Swing swing : swings) {
-      double worth = swing.share() / effort(swing.unknown().effort());
+      double worth = swing.share() / swing.unknown().effort().weight();
       if (swing.share() >= WORTH_NAMING && worth > most) {
         most = worth;
         found = Optional.of(swing.unknown());
       }
     }
     return found;
-  }
-
-  /** How the efforts weigh against each other [-]; our own choice. */
-  private static double effort(Unknown.Effort effort) {
-    return switch (effort) {
-      case CLOCK -> 1.0;
-      case TOOL -> 3.0;
-      case TRIAL -> 10.0;
-      case NONE -> Double.POSITIVE_INFINITY;
-    };
   }
 }

@@ -129,7 +129,17 @@ public enum Unknown {
     /** A strip poured beside the job, or records of real pours. */
     TRIAL,
     /** Nothing a caster can do. */
-    NONE
+    NONE;
+
+    /** How the efforts weigh against each other [-]; our own choice, no source. */
+    double weight() {
+      return switch (this) {
+        case CLOCK -> 1.0;
+        case TOOL -> 3.0;
+        case TRIAL -> 10.0;
+        case NONE -> Double.POSITIVE_INFINITY;
+      };
+    }
   }
 
   /** High over low from which a band is halved on the scale of its logarithm [-]. */
@@ -202,24 +212,30 @@ public enum Unknown {
 
   private Band possible(Band typed) {
     double best = typed.value();
-    double least =
-        switch (nature) {
-          case HEAT, HEAT_DIFFERENCE, COOLING_RATE -> 0.0;
-          case TIME -> this == POUR_SECONDS ? LEAST_PART * best : 0.0;
-          case ANGLE -> Math.PI / 2;
-          default -> this == FILM_FACTOR ? 1.0 : LEAST_PART * best;
-        };
-    double most =
-        switch (nature) {
-          case SHARE -> 1.0;
-          case ANGLE -> Math.PI;
-          default -> Double.POSITIVE_INFINITY;
-        };
     return new Band(
         best,
-        Math.min(best, Math.max(least, typed.low())),
-        Math.max(best, Math.min(most, typed.high())),
+        Math.min(best, Math.max(least(best), typed.low())),
+        Math.max(best, Math.min(most(), typed.high())),
         typed.source());
+  }
+
+  /** Least it can be, for a best figure; what is below is cut off. */
+  double least(double best) {
+    return switch (nature) {
+      case HEAT, HEAT_DIFFERENCE, COOLING_RATE -> 0.0;
+      case TIME -> this == POUR_SECONDS ? LEAST_PART * best : 0.0;
+      case ANGLE -> Math.PI / 2;
+      default -> this == FILM_FACTOR ? 1.0 : LEAST_PART * best;
+    };
+  }
+
+  /** Most it can be. */
+  double most() {
+    return switch (nature) {
+      case SHARE -> 1.0;
+      case ANGLE -> Math.PI;
+      default -> Double.POSITIVE_INFINITY;
+    };
   }
 
   /** Whether a job has the figure and does not know it exactly. */

@@ -10,12 +10,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.Room;
+import lastinch.solver.decide.Sure;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.SureText;
 import org.jfree.chart.text.TextUtils;
 
 /** Charts of studies. */
@@ -43,6 +45,14 @@ public final class StudyCharts {
         plan.title(),
         PlainLetters.of(answer),
         Map.of("room", RoomChart.of(room, sentences, figures)));
+  }
+
+  /** Ten dots, where it stops, what matters: {@code sure}. */
+  public ChartFiles sure(Plan plan, Sure sure) {
+    return new ChartFiles(
+        plan.title(),
+        PlainLetters.of(new SureText(sentences, figures).headline(sure)),
+        Map.of("sure", SureChart.of(plan, sure, sentences, figures)));
   }
 
   /** Fronts of several plans over each other, and the pieces under each other. */

@@ -44,6 +44,7 @@ public final class Main {
     CommandLine root = new CommandLine(new LastInch());
     root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
     root.addSubcommand(new WhyCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new SureCommand(surroundings, workshop, sentences));
     root.addSubcommand(new CompareCommand(surroundings, workshop, sentences));
     root.addSubcommand(new LeastCommand(surroundings, workshop, sentences));
     root.addSubcommand(new RoomCommand(surroundings, workshop, sentences));

@@ -245,6 +245,35 @@ class StudyCommandsTest {
   }
 
   @Test
+  void sureSaysHowOftenItFillsAndDrawsIt() throws IOException {
+    int code =
+        run(new Quick(), "sure", FLAT, "--days", "64", "--out", folder.resolve("s").toString());
+    assertThat(code).isZero();
+    // 6 s and 30 % either way: under 4 s on three or four days of 64
+    assertThat(printed())
+        .contains("IT FILLS ABOUT 1 TIME IN 10.")
+        .contains("Poured dry on 64 made-up days")
+        .contains("how fast you pour");
+    assertThat(left()).containsExactly("answer.json", "answer.txt", "sure.png", "sure.svg");
+    assertThat(Files.readString(folder.resolve("s").resolve("sure.svg")))
+        .contains("<text")
+        .contains("how fast you pour");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0", "8", "many", "-5", "70000", "12345678901"})
+  void daysThatCannotBeMeantAreRefused(String days) {
+    assertThat(run(new Unused(), "sure", FLAT, "--days=" + days)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("--days takes 16 to 65536, not " + days);
+  }
+
+  @Test
+  void quietSureIsOneSentence() {
+    run(new Quick(), "sure", FLAT, "--days", "64", "--quiet");
+    assertThat(printed().strip().lines()).hasSize(1);
+  }
+
+  @Test
   void allThatIsWrongIsSaidAtOnce() {
     int code =
         run(new Unused(), "room", FLAT, "--across", "heat=1..2", "--up", "gate wide=9..2 mm");

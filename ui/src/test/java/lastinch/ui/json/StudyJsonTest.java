@@ -84,6 +84,26 @@ class StudyJsonTest {
   }
 
   @Test
+  void chanceObeysItsSchema() throws IOException {
+    Schema schema = schema("sure-schema.json");
+    for (boolean thorough : new boolean[] {false, true}) {
+      String json =
+          SureJson.of(
+              FLAT,
+              "feather.yaml",
+              Studied.sure(FLAT, j -> 0.1 * (6.0 - Studied.seconds(j)), thorough));
+      assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+      assertThat(json)
+          .contains("\"days\": 256")
+          .contains("\"measureFirst\": \"pourSeconds\"")
+          .contains("\"missing_mm\"");
+      assertThat(json.contains("\"together\": null")).isEqualTo(!thorough);
+      assertThat(schema.validate(json.replace("\"share\"", "\"part\""), InputFormat.JSON))
+          .isNotEmpty();
+    }
+  }
+
+  @Test
   void schemasRefuseUnknownKeys() throws IOException {
     String good = least(0.6, 0.08, 0.2);
     Schema schema = schema("least-schema.json");

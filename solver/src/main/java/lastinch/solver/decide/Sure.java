@@ -1,0 +1,218 @@
+package lastinch.solver.decide;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import lastinch.solver.casting.PourCase;
+
+/**
+ * How sure a plan is: the job poured on many days drawn from its bands.
+ *
+ * @param plan with the best figures
+ * @param chance share of the days on which it fills
+ * @param days how many were poured
+ * @param silent days on which the run gave no answer; they do not count
+ * @param stopped what came of the days on which it stopped, in the order of the days
+ * @param influences what the outcome's spread comes from, largest first
+ * @param inAll the same with every interplay, in the order of {@code influences}, when asked for
+ * @param measure what to measure first: much of the spread for little effort, if anything helps
+ * @param runs made for all this
+ */
+public record Sure(
+    Glance plan,
+    ChanceInterval chance,
+    int days,
+    int silent,
+    List<Glance> stopped,
+    List<Influence> influences,
+    List<Double> inAll,
+    Optional<Unknown> measure,
+    int runs) {
+  /** Days when nothing else is asked for. */
+  public static final int USUAL_DAYS = 1024;
+
+  /** Days of each of the two samples that show interplay. */
+  public static final int PAIRED_DAYS = 512;
+
+  /** Samples that are independent of each other; their spread gives the interval. */
+  private static final int SAMPLES = 16;
+
+  /** Days that one task pours. */
+  private static final int CHUNK = 16;
+
+  private static final int OTHER_SEED = 1000;
+
+  public Sure {
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(chance, "chance");
+    stopped = List.copyOf(stopped);
+    influences = List.copyOf(influences);
+    inAll = List.copyOf(inAll);
+    Objects.requireNonNull(measure, "measure");
+  }
+
+  /** Days on which it filled. */
+  public int fills() {
+    return days - silent - stopped.size();
+  }
+
+  /**
+   * Pours the days.
+   *
+   * @param studies makes the runs
+   * @param job as it stands
+   * @param days how many, taken up to a whole number of samples
+   * @param thorough whether to look for interplay as well; takes many more runs
+   * @throws Studies.Cancelled when stopped before its end
+   */
+  public static Sure of(Studies studies, PourCase job, int days, boolean thorough) {
+    List<Unknown> unknowns = Unknown.openIn(job);
+    Glance plan = studies.pour(job);
+    if (unknowns.isEmpty()) {
+      return known(plan, studies.runs());
+    }
+    int each = Math.max(1, (days + SAMPLES - 1) / SAMPLES);
+    List<double[]> points = new ArrayList<>();
+    for (int s = 0; s < SAMPLES; s++) {
+      points.addAll(Arrays.asList(ScrambledSobol.points(unknowns.size(), each, s)));
+    }
+    studies.expect(points.size() + (thorough ? (unknowns.size() + 2) * PAIRED_DAYS : 0));
+    List<Glance> glances = pour(studies, job, unknowns, points);
+    int[] yes = new int[SAMPLES];
+    int[] counted = new int[SAMPLES];
+    List<Glance> stopped = new ArrayList<>();
+    for (int i = 0; i < glances.size(); i++) {
+      Glance g = glances.get(i);
+      if (g.answered()) {
+        counted[i / each]++;
+        yes[i / each] += g.filled() ? 1 : 0;
+        if (!g.filled()) {
+          stopped.add(g);
+        }
+      }
+    }
+    List<Influence> influences = influences(unknowns, points, glances);
+    List<Double> inAll = thorough ? inAll(studies, job, unknowns, influences) : List.of();
+    return new Sure(
+        plan,
+        ChanceInterval.of(yes, counted),
+        glances.size(),
+        glances.size() - Arrays.stream(counted).sum(),
+        stopped,
+        influences,
+        inAll,
+        measure(influences),
+        studies.runs());
+  }
+
+  private static Sure known(Glance plan, int runs) {
+    double share = plan.filled() ? 1.0 : 0.0;
+    return new Sure(
+        plan,
+        new ChanceInterval(share, share, share),
+        1,
+        plan.answered() ? 0 : 1,
+        plan.answered() && !plan.filled() ? List.of(plan) : List.of(),
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        runs);
+  }
+
+  /** Pours days side by side, a few to a task. */
+  static List<Glance> pour(
+      Studies studies, PourCase job, List<Unknown> unknowns, List<double[]> points) {
+    List<Supplier<List<Glance>>> tasks = new ArrayList<>();
+    for (int from = 0; from < points.size(); from += CHUNK) {
+      List<double[]> chunk = points.subList(from, Math.min(points.size(), from + CHUNK));
+      tasks.add(() -> chunk.stream().map(p -> studies.pour(Day.of(job, unknowns, p))).toList());
+    }
+    List<Glance> all = new ArrayList<>();
+    for (Optional<List<Glance>> done : studies.all(tasks)) {
+      all.addAll(done.orElseThrow(Studies.Cancelled::new));
+    }
+    return all;
+  }
+
+  /**
+   * The largest share first; what it explains is taken off the outcome before the next is looked
+   * for, so that chance likenesses with a large one do not pass for a share of a small one.
+   */
+  private static List<Influence> influences(
+      List<Unknown> unknowns, List<double[]> points, List<Glance> glances) {
+    int[] kept =
+        IntStream.range(0, glances.size()).filter(i -> glances.get(i).answered()).toArray();
+    double[] left = Arrays.stream(kept).mapToDouble(i -> glances.get(i).signed()).toArray();
+    double whole = GivenData.variance(left);
+    List<Influence> all = new ArrayList<>();
+    List<Unknown> open = new ArrayList<>(unknowns);
+    while (kept.length > 2 && !open.isEmpty()) {
+      double part = whole > 0.0 ? GivenData.variance(left) / whole : 0.0;
+      Influence largest = null;
+      for (Unknown unknown : open) {
+        GivenData.Share share =
+            GivenData.of(input(unknowns, unknown, points, kept), left, OTHER_SEED * all.size());
+        if (largest == null || part * share.value() > largest.alone()) {
+          largest =
+              new Influence(unknown, part * share.value(), part * share.low(), part * share.high());
+        }
+      }
+      all.add(largest);
+      open.remove(largest.unknown());
+      left = GivenData.without(input(unknowns, largest.unknown(), points, kept), left);
+    }
+    all.sort(Comparator.comparingDouble(i -> -i.alone()));
+    return all;
+  }
+
+  private static double[] input(
+      List<Unknown> unknowns, Unknown unknown, List<double[]> points, int[] kept) {
+    int at = unknowns.indexOf(unknown);
+    return Arrays.stream(kept).mapToDouble(i -> points.get(i)[at]).toArray();
+  }
+
+  private static List<Double> inAll(
+      Studies studies, PourCase job, List<Unknown> unknowns, List<Influence> influences) {
+    int d = unknowns.size();
+    double[][] both = ScrambledSobol.points(2 * d, PAIRED_DAYS, OTHER_SEED);
+    List<double[]> points = new ArrayList<>();
+    for (double[] p : both) {
+      points.add(Arrays.copyOfRange(p, 0, d));
+    }
+    for (double[] p : both) {
+      points.add(Arrays.copyOfRange(p, d, 2 * d));
+    }
+    for (Influence influence : influences) {
+      int at = unknowns.indexOf(influence.unknown());
+      for (double[] p : both) {
+        double[] mixed = Arrays.copyOfRange(p, 0, d);
+        mixed[at] = p[d + at];
+        points.add(mixed);
+      }
+    }
+    double[] signed =
+        pour(studies, job, unknowns, points).stream().mapToDouble(Glance::signed).toArray();
+    double[] a = Arrays.copyOfRange(signed, 0, PAIRED_DAYS);
+    double[] b = Arrays.copyOfRange(signed, PAIRED_DAYS, 2 * PAIRED_DAYS);
+    List<Double> all = new ArrayList<>();
+    for (int i = 0; i < influences.size(); i++) {
+      double[] mixed = Arrays.copyOfRange(signed, (i + 2) * PAIRED_DAYS, (i + 3) * PAIRED_DAYS);
+      all.add(PairedRuns.inAll(a, b, mixed));
+    }
+    return all;
+  }
+
+  /** Most of the spread for the effort. */
+  private static Optional<Unknown> measure(List<Influence> influences) {
+    return influences.stream()
+        .filter(i -> i.alone() >= Bands.WORTH_NAMING)
+        .filter(i -> i.unknown().effort() != Unknown.Effort.NONE)
+        .max(Comparator.comparingDouble(i -> i.alone() / i.unknown().effort().weight()))
+        .map(Influence::unknown);
+  }
+}

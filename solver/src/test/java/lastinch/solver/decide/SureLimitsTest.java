@@ -1,0 +1,162 @@
+package lastinch.solver.decide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.Band;
+import org.junit.jupiter.api.Test;
+
+/** Chance where it is known: nothing open, one thing open, several, all; stopped. */
+class SureLimitsTest {
+  private static final PourCase EXACT = BandedJob.exact(6.0);
+
+  private static Sure sure(Pourer pourer, PourCase job, int threads) {
+    try (Studies studies = new Studies(pourer, threads, Studies.Watch.NONE, () -> false)) {
+      return Sure.of(studies, job, 1024, false);
+    }
+  }
+
+  /** Heat to spare falls a tenth a second from nothing at 6 s. */
+  private static Pourer bySeconds() {
+    return InventedPours.by(j -> 0.1 * (6.0 - InventedPours.seconds(j)));
+  }
+
+  @Test
+  void whereAllIsKnownOneDayStandsForAll() {
+    Sure sure = sure(bySeconds(), EXACT, 1);
+    assertThat(sure.chance()).isEqualTo(new ChanceInterval(1.0, 1.0, 1.0));
+    assertThat(sure.influences()).isEmpty();
+    assertThat(sure.runs()).isEqualTo(1);
+  }
+
+  @Test
+  void withOneThingOpenTheChanceIsTheShareOfItsBand() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.8, 1.1);
+    Sure sure = sure(bySeconds(), job, 2);
+    // fills below the best figure; halves of 1.2 and 0.6 s: two days in three lie below it; each of
+    // the 16 samples may be one day off
+    assertThat(sure.chance().share()).isCloseTo(2.0 / 3.0, within(16.0 / 1024));
+    assertThat(sure.chance().high() - sure.chance().low()).isLessThan(0.01);
+    assertThat(sure.fills() + sure.stopped().size()).isEqualTo(1024);
+    assertThat(sure.influences()).hasSize(1);
+    assertThat(sure.influences().get(0).alone()).isGreaterThan(0.98);
+    assertThat(sure.measure()).contains(Unknown.POUR_SECONDS);
+  }
+
+  @Test
+  void nineDaysInTenLieInsideABand() {
+    for (Unknown unknown : List.of(Unknown.POUR_SECONDS, Unknown.CONTACT_LIQUID)) {
+      // the second is wide: its middle is taken on the scale of the logarithm
+      double high = unknown == Unknown.CONTACT_LIQUID ? 2.5 : 1.1;
+      PourCase job = BandedJob.with(EXACT, unknown, 0.8, high);
+      Band band = unknown.band(job).orElseThrow();
+      int inside = 0;
+      for (int i = 0; i < 1000; i++) {
+        double value = Day.drawn(job, unknown, (i + 0.5) / 1000.0);
+        inside += value >= band.low() && value <= band.high() ? 1 : 0;
+      }
+      assertThat(inside).isEqualTo(900);
+    }
+  }
+
+  @Test
+  void drawnFiguresRiseWithTheirShareOfDays() {
+    PourCase job = BandedJob.allOpen();
+    for (Unknown unknown : Unknown.openIn(job)) {
+      double before = Day.drawn(job, unknown, 1e-9);
+      for (int i = 1; i < 200; i++) {
+        double value = Day.drawn(job, unknown, i / 200.0);
+        assertThat(value).as(unknown.name()).isGreaterThanOrEqualTo(before);
+        before = value;
+      }
+    }
+  }
+
+  @Test
+  void everyDayOfAJobWithEveryFigureOpenCanBeDescribed() {
+    PourCase job = BandedJob.allOpen();
+    List<Unknown> open = Unknown.openIn(job);
+    double[] lowest = new double[open.size()];
+    double[] highest = new double[open.size()];
+    Arrays.fill(lowest, 1e-9);
+    Arrays.fill(highest, 1.0 - 1e-9);
+    assertThat(Day.of(job, open, lowest)).isNotEqualTo(Day.of(job, open, highest));
+    for (double[] point : ScrambledSobol.points(open.size(), 256, 7)) {
+      PourCase day = Day.of(job, open, point);
+      assertThat(day.mould().medium().contactGap().value())
+          .isLessThanOrEqualTo(day.mould().medium().contactLiquid().value());
+      assertThat(day.mould().medium().gapOpen().value())
+          .isGreaterThanOrEqualTo(day.mould().medium().skinFrees().value());
+    }
+  }
+
+  @Test
+  void whatMattersMostIsNamedFirstAndTheCheapestMeasurementIsWorthItsEffort() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.9, 1.1);
+    job = BandedJob.with(job, Unknown.CONTACT_LIQUID, 0.9, 1.1);
+    double contact = job.mould().medium().contactLiquid().value();
+    Pourer both =
+        InventedPours.by(
+            j ->
+                0.05 * (6.0 - InventedPours.seconds(j)) / 6.0
+                    - 0.10 * (j.mould().medium().contactLiquid().value() / contact - 1.0));
+    Sure sure = sure(both, job, 2);
+    assertThat(sure.influences().get(0).unknown()).isEqualTo(Unknown.CONTACT_LIQUID);
+    // shares go by squares, 4 to 1; the bars are some 0.03 wide
+    assertThat(sure.influences().get(0).alone()).isCloseTo(0.8, within(0.05));
+    assertThat(sure.influences().get(1).alone()).isCloseTo(0.2, within(0.05));
+    assertThat(sure.measure()).as("a clock beats a strip of metal").contains(Unknown.POUR_SECONDS);
+  }
+
+  @Test
+  void threadsChangeNothing() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.8, 1.2);
+    job = BandedJob.with(job, Unknown.READING, 0.99, 1.01);
+    assertThat(sure(bySeconds(), job, 3)).isEqualTo(sure(bySeconds(), job, 1));
+  }
+
+  @Test
+  void interplayIsSeenOnlyByTheThoroughStudy() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.8, 1.2);
+    job = BandedJob.with(job, Unknown.READING, 0.98, 1.02);
+    double reading = job.metal().reading().value();
+    // a product of two that are even about nothing: neither does anything alone
+    Pourer product =
+        InventedPours.by(
+            j -> (6.0 - InventedPours.seconds(j)) * (InventedPours.reading(j) / reading - 1.0));
+    try (Studies studies = InventedPours.studies(product)) {
+      Sure sure = Sure.of(studies, job, 1024, true);
+      assertThat(sure.influences()).allMatch(i -> i.alone() < 0.1);
+      assertThat(sure.inAll()).allMatch(t -> t > 0.8);
+    }
+  }
+
+  @Test
+  void askedToStopItSaysNothing() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.8, 1.2);
+    AtomicInteger polls = new AtomicInteger();
+    try (Studies studies =
+        new Studies(bySeconds(), 2, Studies.Watch.NONE, () -> polls.incrementAndGet() > 50)) {
+      assertThatThrownBy(() -> Sure.of(studies, job, 1024, false))
+          .isInstanceOf(Studies.Cancelled.class);
+    }
+  }
+
+  @Test
+  void daysWithoutAnAnswerDoNotCount() {
+    PourCase job = BandedJob.with(EXACT, Unknown.POUR_SECONDS, 0.8, 1.2);
+    Pourer silent =
+        (j, stop) ->
+            InventedPours.seconds(j) > 6.5
+                ? Glance.none(Glance.End.BROKE_DOWN)
+                : InventedPours.glance(0.1);
+    Sure sure = sure(silent, job, 2);
+    assertThat(sure.chance().share()).isEqualTo(1.0);
+    assertThat(sure.silent()).isBetween(200, 300);
+  }
+}

@@ -1,0 +1,165 @@
+package lastinch.ui.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Influence;
+import lastinch.solver.decide.Sure;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StopPlaces;
+import lastinch.ui.words.SureText;
+
+/** Ten dots; where metal stops; what makes the days differ. */
+final class SureChart {
+  private static final double DOT = 30.0;
+  private static final double DOT_STEP = 44.0;
+  private static final double DOTS = 64.0;
+  private static final double STOPS = 190.0;
+  private static final double TICKS = 44.0;
+  private static final double ROW = 26.0;
+  private static final double HEAD = 24.0;
+  private static final double NAMES = 400.0;
+  private static final double SHARES = 380.0;
+  private static final double FILLS = 0.82;
+
+  private final StopPlaces places;
+  private final Sure sure;
+  private final Sentences sentences;
+  private final Figures figures;
+  private final List<Influence> worth;
+
+  private SureChart(Plan plan, Sure sure, Sentences sentences, Figures figures) {
+    this.places = StopPlaces.of(plan.pourCase(), sure, StopPlaces.MANY);
+    this.sure = sure;
+    this.sentences = sentences;
+    this.figures = figures;
+    this.worth = SureText.worth(sure);
+  }
+
+  static Picture of(Plan plan, Sure sure, Sentences sentences, Figures figures) {
+    SureChart chart = new SureChart(plan, sure, sentences, figures);
+    return new Picture(
+        sentences.say("chance.chart.heading"),
+        sentences.say(
+            chart.places.fromThickEnd() ? "chance.chart.caption" : "chance.chart.caption.missing"),
+        DOTS + HEAD + STOPS + TICKS + HEAD + ROW * chart.worth.size() + TICKS,
+        chart::draw);
+  }
+
+  private void draw(Graphics2D g, Rectangle2D area) {
+    dots(g, area);
+    double top = area.getY() + DOTS;
+    stops(g, area, top);
+    matters(g, area, top + HEAD + STOPS + TICKS);
+  }
+
+  private void dots(Graphics2D g, Rectangle2D area) {
+    int filled = SureText.isKnown(sure) ? SureText.tenths(sure) : 0;
+    for (int i = 0; i < 10; i++) {
+      Ellipse2D dot =
+          new Ellipse2D.Double(area.getX() + 6.0 + i * DOT_STEP, area.getY() + 10.0, DOT, DOT);
+      if (i < filled) {
+        g.setPaint(Look.INK);
+        g.fill(dot);
+      } else {
+        Pens.line(g, dot, Look.FAINT_INK, Look.DASHED);
+      }
+    }
+  }
+
+  private double perHundred(int days) {
+    return 100.0 * days / Math.max(1, sure.days() - sure.silent());
+  }
+
+  /** Days on which metal stopped in each stretch, drawn as blocks standing on the piece. */
+  private void stops(Graphics2D g, Rectangle2D area, double top) {
+    write(g, sentences.say("chance.chart.stops"), Look.FAINT_INK, area.getX(), top + 14.0);
+    double left = area.getX() + 8.0;
+    double wide = FILLS * area.getWidth() - 16.0;
+    double ground = top + HEAD + STOPS;
+    double most = 1.0;
+    double before = 0.0;
+    for (StopPlaces.Stretch s : places.stretches()) {
+      most = Math.max(most, s.before() ? 1.0 : perHundred(s.days()));
+      before += s.before() ? perHundred(s.days()) : 0.0;
+    }
+    double end = places.stretches().stream().mapToDouble(StopPlaces.Stretch::to).max().orElse(1.0);
+    for (StopPlaces.Stretch s : places.stretches()) {
+      if (s.before() || s.days() == 0) {
+        continue;
+      }
+      double x = left + wide * s.from() / end;
+      double tall = (STOPS - 20.0) * perHundred(s.days()) / most;
+      Rectangle2D block =
+          new Rectangle2D.Double(
+              x + 1.0, ground - tall, wide * (s.to() - s.from()) / end - 2.0, tall);
+      g.setPaint(Look.FROZEN);
+      g.fill(block);
+      Pens.line(g, block, Look.INK, Look.OUTLINE);
+      String count = figures.whole(perHundred(s.days()));
+      if (!count.equals("0")) {
+        g.setFont(Look.TICK);
+        g.setPaint(Look.INK);
+        double middle = block.getCenterX() - 0.5 * Paper.wide(count, Look.TICK);
+        g.drawString(count, (float) middle, (float) (ground - tall - 4.0));
+      }
+    }
+    Pens.line(g, new Line2D.Double(left, ground, left + wide, ground), Look.INK, Look.OUTLINE);
+    for (int i = 0; i <= StopPlaces.FEW; i++) {
+      double x = left + wide * i / StopPlaces.FEW;
+      String place =
+          i == StopPlaces.FEW ? figures.ruler(end) : figures.rulerBare(end * i / StopPlaces.FEW);
+      Pens.line(g, new Line2D.Double(x, ground, x, ground + 5.0), Look.INK, Look.THIN);
+      g.setFont(Look.TICK);
+      g.setPaint(Look.INK);
+      double half = i == 0 ? 0.0 : 0.5 * Paper.wide(place, Look.TICK);
+      g.drawString(place, (float) (x - half), (float) (ground + 18.0));
+    }
+    double x = left + wide + 24.0;
+    String fills = figures.whole(perHundred(sure.fills()));
+    write(g, sentences.say("chance.chart.fills", "count", fills), Look.INK, x, ground - 4.0);
+    if (before > 0.0) {
+      String none = figures.whole(before);
+      write(g, sentences.say("chance.chart.before", "count", none), Look.INK, x, ground - 22.0);
+    }
+  }
+
+  /** A bar for each figure with the range of its share. */
+  private void matters(Graphics2D g, Rectangle2D area, double top) {
+    if (worth.isEmpty()) {
+      return;
+    }
+    write(g, sentences.say("chance.chart.matters"), Look.FAINT_INK, area.getX(), top + 14.0);
+    double left = area.getX() + NAMES;
+    double y = top + HEAD;
+    for (Influence i : worth) {
+      String name = PlainLetters.of(sentences.say("unknown." + i.unknown().name()));
+      write(g, name, Look.INK, area.getX() + 8.0, y + 16.0);
+      Rectangle2D bar = new Rectangle2D.Double(left, y + 4.0, SHARES * i.alone(), ROW - 10.0);
+      g.setPaint(Look.FROZEN);
+      g.fill(bar);
+      Pens.line(g, bar, Look.INK, Look.OUTLINE);
+      double middle = bar.getCenterY();
+      double low = left + SHARES * i.low();
+      double high = left + SHARES * i.high();
+      Pens.line(g, new Line2D.Double(low, middle, high, middle), Look.INK, Look.FRONT);
+      Pens.line(g, new Line2D.Double(low, middle - 4, low, middle + 4), Look.INK, Look.FRONT);
+      Pens.line(g, new Line2D.Double(high, middle - 4, high, middle + 4), Look.INK, Look.FRONT);
+      write(g, figures.whole(100.0 * i.alone()), Look.INK, high + 10.0, y + 16.0);
+      y += ROW;
+    }
+    Pens.line(g, new Line2D.Double(left, top + HEAD, left, y), Look.INK, Look.OUTLINE);
+  }
+
+  private static void write(Graphics2D g, String text, Color ink, double x, double y) {
+    g.setFont(Look.AXIS);
+    g.setPaint(ink);
+    g.drawString(text, (float) x, (float) y);
+  }
+}

@@ -1,0 +1,68 @@
+package lastinch.ui.cli;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Studies;
+import lastinch.solver.decide.Sure;
+import lastinch.ui.chart.StudyCharts;
+import lastinch.ui.json.SureJson;
+import lastinch.ui.words.Sentences;
+import lastinch.ui.words.SureText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch sure CASE}. */
+@Command(name = "sure")
+final class SureCommand extends StudyCommand {
+  private static final int LEAST = 16;
+  private static final int MOST = 65536;
+
+  @Parameters(paramLabel = "CASE", descriptionKey = "case")
+  private Path file;
+
+  @Option(names = "--days", paramLabel = "COUNT", descriptionKey = "days")
+  private String days = Integer.toString(Sure.USUAL_DAYS);
+
+  @Option(names = "--thorough", descriptionKey = "thorough")
+  private boolean thorough;
+
+  SureCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    super(surroundings, workshop, sentences);
+  }
+
+  @Override
+  List<Path> files() {
+    return List.of(file);
+  }
+
+  @Override
+  List<String> wrongWords() {
+    return count() >= LEAST && count() <= MOST
+        ? List.of()
+        : List.of(sentences.say("chance.days.wrong", "most", Integer.toString(MOST), "word", days));
+  }
+
+  /** Days asked for; 0 when that is no number. */
+  private int count() {
+    return days.strip().matches("\\d{1,7}") ? Integer.parseInt(days.strip()) : 0;
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    Sure sure = Sure.of(studies, asked.plan().pourCase(), count(), thorough);
+    SureText text = new SureText(sentences, asked.figures());
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    draw(files, new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
+    return new Answer(
+        text.full(asked.plan(), file.toString(), sure),
+        text.brief(sure),
+        SureJson.of(asked.plan(), file.toString(), sure),
+        files,
+        true,
+        sure.plan().end() != Glance.End.BROKE_DOWN);
+  }
+}

@@ -1,0 +1,68 @@
+package lastinch.ui.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.casting.PourCase;
+import lastinch.ui.Studied;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Whole answers of studies, word for word, with outcomes by law. The texts were read by eye. */
+class GoldenStudyTest {
+  private static final Plan FLAT = Studied.plan("feather-sand-flat.yaml");
+  private static final Plan TRIVET = Studied.plan("trivet-spokes-meet.yaml");
+
+  /** Every golden text with what it is made from. */
+  static Map<String, List<String>> texts() {
+    Sentences sentences = Sentences.english();
+    SureText mm = new SureText(sentences, new Figures(DisplayUnits.METRIC));
+    SureText inch = new SureText(sentences, new Figures(DisplayUnits.INCH));
+    Map<String, List<String>> texts = new LinkedHashMap<>();
+    texts.put("sure-some", mm.full(FLAT, "f.yaml", Studied.sure(FLAT, j -> late(j, 6.5), false)));
+    texts.put(
+        "sure-in-inches", inch.full(FLAT, "f.yaml", Studied.sure(FLAT, j -> late(j, 6.5), true)));
+    texts.put("sure-never", mm.full(FLAT, "f.yaml", Studied.sure(FLAT, j -> late(j, 1.0), false)));
+    texts.put(
+        "sure-always", mm.full(FLAT, "f.yaml", Studied.sure(FLAT, j -> late(j, 20.0), false)));
+    texts.put(
+        "sure-limbs",
+        mm.full(
+            TRIVET,
+            "t.yaml",
+            Studied.sure(TRIVET, j -> j.metal().reading().value() > 1435.0 ? 0.2 : -0.3, false)));
+    return texts;
+  }
+
+  private static double late(PourCase job, double limit) {
+    return 0.1 * (limit - Studied.seconds(job));
+  }
+
+  static Stream<String> names() {
+    return texts().keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void textIsAsItWasReadByEye(String name) throws IOException {
+    try (InputStream in = GoldenStudyTest.class.getResourceAsStream("golden/" + name + ".txt")) {
+      assertThat(in).as("golden/%s.txt", name).isNotNull();
+      String golden = new String(in.readAllBytes(), StandardCharsets.US_ASCII);
+      assertThat(String.join("\n", texts().get(name)) + "\n").isEqualTo(golden.replace("\r", ""));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void linesArePlainAndFitATerminal(String name) {
+    assertThat(texts().get(name)).allMatch(line -> line.matches("[ -~]{0,78}"));
+  }
+}
