@@ -2,6 +2,7 @@ package lastinch.solver.network;
 
 import lastinch.solver.casting.Checking;
 import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 
@@ -51,6 +52,8 @@ final class Hydraulics {
     right = new DMatrixRMaj(nodes, 1);
     unknown = new DMatrixRMaj(nodes, 1);
     solver = LinearSolverFactory_DDRM.chol(nodes);
+    // its own room is made by the largest matrix so far: made here, none is made in the time loop
+    solver.setA(CommonOps_DDRM.identity(nodes));
   }
 
   /** Remembers the flows that a step, solved once or more, starts from. */

@@ -33,6 +33,9 @@ final class Leg {
   double quadraticBackward;
   double weight;
 
+  /** What the weight half a step on has over it, where it is that of the step's start [Pa]. */
+  double swing;
+
   /** Velocity heads that leave at B less those at A, over the flow squared [Pa s2/m6]. */
   double head;
 

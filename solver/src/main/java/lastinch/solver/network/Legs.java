@@ -24,6 +24,14 @@ final class Legs {
   private final Air air;
   private final OptionalDouble frictionFactor;
   private final boolean openingInertia;
+
+  /**
+   * Whether nothing holds surfaces, so that metal can swing for ever: its weight is then that of
+   * the place a step starts from, which takes nothing from a swing and gives it nothing. Elsewhere
+   * it is that half a step on, which damps.
+   */
+  private final boolean swingsFreely;
+
   private final Leg[] legs;
   private final double[] oldA;
   private final double[] oldB;
@@ -35,6 +43,7 @@ final class Legs {
     this.air = air;
     frictionFactor = checking.frictionFactor();
     openingInertia = frictionFactor.isEmpty();
+    swingsFreely = state.melt.capillaryStrength == 0.0;
     legs = new Leg[2 * state.channels.length];
     for (int i = 0; i < legs.length; i++) {
       legs[i] = new Leg();
@@ -170,10 +179,15 @@ final class Legs {
     double low = leg.frontSide < 0 ? c.positionB() : 0.0;
     double high = leg.frontSide > 0 ? c.positionA() : shape.length;
     double inertia = shape.inertiaAt(high) - shape.inertiaAt(low);
+    leg.swing = 0.0;
     if (leg.frontSide > 0) {
-      high = halfStepOn(shape, high, leg.oldFlow);
+      double next = halfStepOn(shape, high, leg.oldFlow);
+      leg.swing = swing(shape, high, next);
+      high = swingsFreely ? high : next;
     } else if (leg.frontSide < 0) {
-      low = halfStepOn(shape, low, leg.oldFlow);
+      double next = halfStepOn(shape, low, leg.oldFlow);
+      leg.swing = swing(shape, next, low);
+      low = swingsFreely ? low : next;
     }
     leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low));
     leg.inertia = density * Math.max(inertia, SHORTEST / shape.areaAt(high));
@@ -197,6 +211,13 @@ final class Legs {
         leg.frontSide > 0 ? c.volumeA : leg.frontSide < 0 ? c.volumeB : shape.totalVolume();
     leg.most = Math.max(Math.abs(leg.oldFlow), volume / DRAIN);
     resist(leg, low, high);
+  }
+
+  /** Weight between where a front stands and half a step on, if it is left out [Pa]. */
+  private double swing(ChannelShape shape, double low, double high) {
+    return swingsFreely
+        ? state.melt.density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low))
+        : 0.0;
   }
 
   private double halfStepOn(ChannelShape shape, double at, double flow) {

@@ -109,7 +109,7 @@ final class WorkAccount {
     double resist = leg.linear * q + quadratic * q * Math.abs(q);
     friction += Math.abs(resist);
     double jump = q - leg.oldFlow;
-    double damping = 0.5 * (leg.inertia - leg.dragged) * jump * jump;
+    double damping = 0.5 * (leg.inertia - leg.dragged) * jump * jump - leg.swing * q * dt;
     damped += damping;
     double held = leg.drawsAtMost ? heldBack(leg, resist, dt) * q * dt : 0.0;
     return resist * q * dt + atEnds(leg, q * dt) + leg.dragged * jump * q + damping + held;
@@ -230,9 +230,13 @@ final class WorkAccount {
     return state.melt.density * sum;
   }
 
-  /** What stays unexplained and what events made of nothing, over the energy brought in [-]. */
+  /**
+   * What stays unexplained and what events and steps made of nothing, over the energy brought in
+   * [-].
+   */
   double error() {
-    return brought > 0.0 ? (Math.abs(unexplained) + made) / brought : 0.0;
+    double nothing = made + Math.max(0.0, -damped);
+    return brought > 0.0 ? (Math.abs(unexplained) + nothing) / brought : 0.0;
   }
 
   /** What the length of the steps damped away, over the energy brought in [-]. */

@@ -20,7 +20,7 @@ class SeededNetworksConservationTest {
     int gateFroze = 0;
     for (int number = 0; number < 200; number++) {
       SeededPour pour = SeededPour.network(number);
-      booksClose(pour, SeededNetworks.words(number));
+      booksClose(pour, SeededNetworks.words(number), 3);
       filled += pour.result.outcome() instanceof Outcome.Filled ? 1 : 0;
       misrun += pour.result.outcome() instanceof Outcome.Misrun ? 1 : 0;
       gateFroze += pour.result.gates().stream().anyMatch(g -> g.froze().isPresent()) ? 1 : 0;
@@ -35,11 +35,11 @@ class SeededNetworksConservationTest {
   @Tag("nightly")
   void booksCloseInEightHundredMore() {
     for (int number = 200; number < 1000; number++) {
-      booksClose(SeededPour.network(number), SeededNetworks.words(number));
+      booksClose(SeededPour.network(number), SeededNetworks.words(number), 12);
     }
   }
 
-  private static void booksClose(SeededPour pour, String words) {
+  private static void booksClose(SeededPour pour, String words, int mostUnsettled) {
     assertThat(pour.ended()).as("%s: %s", words, pour.result.outcome()).isTrue();
     Accounts accounts = pour.result.accounts();
     // rounding over some thousand steps; a leak of one part in 1e5 of any flow is far above
@@ -48,10 +48,10 @@ class SeededNetworksConservationTest {
     assertThat(Math.abs(accounts.airError())).as("air, %s", words).isLessThan(1e-10);
     // 0.1 % of the energy brought in; energy made of nothing at one event shows as 1 % and more
     assertThat(accounts.workError()).as("work, %s", words).isLessThanOrEqualTo(1e-3);
-    // a pocket about to close between two columns may keep the passes busy now and then
+    // a pocket about to close between two columns may keep the passes busy a few times
     assertThat(pour.run.hydraulics.unsettled())
         .as("unsettled flows, %s", words)
-        .isLessThan(2 + pour.run.steps() / 30);
+        .isLessThanOrEqualTo(mostUnsettled);
     assertThat(pour.result.filledFraction()).as("filled, %s", words).isBetween(0.0, 1.0);
   }
 }

@@ -51,8 +51,7 @@ public final class SampleNetworks {
             new Sprue(0.4, 20e-3, 14e-3, Optional.empty()),
             Optional.empty(),
             Optional.of(
-                new Runner.Alongside(
-                    Side.LEFT, 25e-3, 14e-3, 12e-3, Runner.FedFrom.BOTTOM, 0.0)),
+                new Runner.Alongside(Side.LEFT, 25e-3, 14e-3, 12e-3, Runner.FedFrom.BOTTOM, 0.0)),
             gates,
             List.of(new Vent("boss vent", new Place.Into(HUB), 3e-3)),
             List.of(),

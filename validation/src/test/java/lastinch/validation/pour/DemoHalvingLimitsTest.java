@@ -12,7 +12,6 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Verdict;
-
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.solver.run.DryPour;
