@@ -5,9 +5,11 @@ import java.util.Optional;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
 
 /** Heading, the one sentence that answers, and how sure it is. */
@@ -162,6 +164,16 @@ final class VerdictLines {
 
   /** What a filled piece still suffers from: a full mould is not yet a good casting. */
   private static String second(Scene scene) {
+    Optional<Meeting> apart =
+        scene.result().meetings().stream()
+            .filter(m -> m.kind() == Meeting.Kind.COLD_SHUT)
+            .findFirst();
+    if (apart.isPresent()) {
+      return scene.say(
+          "verdict.second.coldShut",
+          "place",
+          scene.place(new Spot(apart.get().passage(), apart.get().at())));
+    }
     List<Finding> findings = scene.result().findings();
     Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
     Optional<LapStretch> plain =
