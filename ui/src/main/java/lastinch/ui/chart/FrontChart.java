@@ -21,6 +21,9 @@ final class FrontChart {
   private static final double NAME_TALL = 14.0;
   private static final double ROOM = 1.18;
 
+  /** Room above the tip for the mark of the end and its words [-]. */
+  private static final double TOP_ROOM = 1.08;
+
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
@@ -88,7 +91,7 @@ final class FrontChart {
             Sheet.axis(
                 sentences.say("chart.axis.way", "unit", figures.lengthUnit()),
                 0.0,
-                figures.length(whole)));
+                figures.length(falls ? whole : whole * TOP_ROOM)));
     plot.addAnnotation(new Drawing(this::bands));
     plot.addAnnotation(new Drawing(this::metal));
     plot.setDomainGridlinesVisible(false);

@@ -1,6 +1,7 @@
 package lastinch.ui.chart;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -240,11 +241,15 @@ final class RaceChart {
       double low = lowest(x, metal, x[last] - wide - LABEL_TALL, x[last]) + LABEL_TALL;
       Pens.wordsAtEnd(g, area, words, Look.LABEL, Look.INK, x[last], low);
     }
+    // A mark right at the tip stands half outside the frame.
+    Shape frame = g.getClip();
+    g.setClip(null);
     Pens.lip(
         g,
         Ending.of(plan.result()),
         x[last],
         metal[last],
         backwards ? Pens.Way.LEFT : Pens.Way.RIGHT);
+    g.setClip(frame);
   }
 }
