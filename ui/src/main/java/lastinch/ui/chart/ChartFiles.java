@@ -64,6 +64,13 @@ public final class ChartFiles {
     this.pictures.putAll(pictures);
   }
 
+  /** The same pictures and one more. */
+  ChartFiles with(String name, Picture picture) {
+    Map<String, Picture> more = new LinkedHashMap<>(pictures);
+    more.put(name, picture);
+    return new ChartFiles(title, answer, more);
+  }
+
   /** Maps of a model. */
   public static ChartFiles ofModel(
       String file, ModelLook look, Sentences sentences, Figures figures) {

@@ -9,9 +9,11 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Room;
 import lastinch.solver.decide.Sure;
 import lastinch.ui.words.Compared;
+import lastinch.ui.words.Explained;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
@@ -53,6 +55,27 @@ public final class StudyCharts {
         plan.title(),
         PlainLetters.of(new SureText(sentences, figures).headline(sure)),
         Map.of("sure", SureChart.of(plan, sure, sentences, figures)));
+  }
+
+  /** Every lever as a ruler, {@code levers}. */
+  public ChartFiles least(Plan plan, Least least) {
+    String answer =
+        sentences.say(
+            "room.chart.answer",
+            "outcome",
+            new GlanceWords(sentences, figures).outcome(least.base()));
+    return new ChartFiles(
+        plan.title(),
+        PlainLetters.of(answer),
+        Map.of("levers", LeverRulers.of(least, sentences, figures)));
+  }
+
+  /** Pictures of the plan that is explained, and its levers as rulers. */
+  public ChartFiles explained(Explained why) {
+    PouredPlan poured =
+        poured(new Compared.Poured("", why.file(), why.plan(), why.result()));
+    return new ChartFiles(poured, sentences, figures)
+        .with("levers", LeverRulers.of(why.changes(), sentences, figures));
   }
 
   /** Fronts of several plans over each other, and the pieces under each other. */

@@ -18,6 +18,7 @@ import lastinch.ui.json.CompareJson;
 import lastinch.ui.words.CompareText;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StudyTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -68,9 +69,17 @@ final class CompareCommand extends StudyCommand {
     Compared compared = new Compared(poured, differences, studies.runs());
     CompareText text = new CompareText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    draw(files, new StudyCharts(sentences, asked.figures()).compared(compared));
+    List<String> full = text.full(compared);
+    page(
+        files,
+        asked,
+        sentences.say("compare.chart.title"),
+        text.brief(compared),
+        full,
+        new StudyTables(sentences, asked.figures()).of(compared),
+        new StudyCharts(sentences, asked.figures()).compared(compared));
     return new Answer(
-        text.full(compared),
+        full,
         text.brief(compared),
         CompareJson.of(compared),
         files,

@@ -1,6 +1,7 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +14,12 @@ import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Studies;
+import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.LeastJson;
 import lastinch.ui.words.LeastText;
 import lastinch.ui.words.LeverWords;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StudyTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -87,11 +90,21 @@ final class LeastCommand extends StudyCommand {
     Least least =
         Least.of(studies, asked.plan().pourCase(), chosen(all, words), new Goal(wanted, sharp));
     LeastText text = new LeastText(sentences, asked.figures());
+    List<String> full = text.full(asked.plan(), file.toString(), least);
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    page(
+        files,
+        asked,
+        asked.plan().title(),
+        text.brief(least),
+        full,
+        new StudyTables(sentences, asked.figures()).of(least),
+        new StudyCharts(sentences, asked.figures()).least(asked.plan(), least));
     return new Answer(
-        text.full(asked.plan(), file.toString(), least),
+        full,
         text.brief(least),
         LeastJson.of(asked.plan(), file.toString(), least),
-        Map.of(),
+        files,
         least.whole(),
         least.base().end() != Glance.End.BROKE_DOWN);
   }

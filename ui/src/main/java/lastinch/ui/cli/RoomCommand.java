@@ -20,6 +20,7 @@ import lastinch.ui.json.RoomJson;
 import lastinch.ui.words.LeverWords;
 import lastinch.ui.words.RoomText;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StudyTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -116,9 +117,17 @@ final class RoomCommand extends StudyCommand {
     RoomText text = new RoomText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put("room.csv", f -> Files.write(f, text.table(room), StandardCharsets.US_ASCII));
-    draw(files, new StudyCharts(sentences, asked.figures()).room(asked.plan(), room));
+    List<String> full = text.full(asked.plan(), room);
+    page(
+        files,
+        asked,
+        asked.plan().title(),
+        text.brief(room),
+        full,
+        new StudyTables(sentences, asked.figures()).of(room),
+        new StudyCharts(sentences, asked.figures()).room(asked.plan(), room));
     return new Answer(
-        text.full(asked.plan(), room),
+        full,
         text.brief(room),
         RoomJson.of(asked.plan(), file.toString(), room),
         files,

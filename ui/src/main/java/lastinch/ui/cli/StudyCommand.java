@@ -5,11 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import lastinch.cases.catalogue.CatalogueMaterials;
+import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Materials;
 import lastinch.cases.plan.OwnedThings;
@@ -23,9 +26,13 @@ import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.json.ProblemsJson;
+import lastinch.ui.report.Sheets;
+import lastinch.ui.report.StudyReport;
+import lastinch.ui.words.AssumedText;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.Table;
 import picocli.CommandLine.Option;
 
 /** What all commands share that make many runs of one plan or several. */
@@ -195,6 +202,46 @@ abstract class StudyCommand implements Callable<Integer> {
       files.put(name + ".png", f -> charts.png(name, f));
       files.put(name + ".svg", f -> charts.svg(name, f));
     }
+  }
+
+  /**
+   * Adds all pictures, and the one page that holds everything.
+   *
+   * @param title what was studied
+   * @param verdict what it comes to, line by line
+   * @param tables besides the answer in words
+   */
+  final void page(
+      Map<String, OutFolder.Content> files,
+      Asked asked,
+      String title,
+      List<String> verdict,
+      List<String> text,
+      List<Table> tables,
+      ChartFiles charts) {
+    draw(files, charts);
+    List<StudyReport.Described> described = new ArrayList<>();
+    Set<MaterialSheet> sheets = new LinkedHashSet<>();
+    for (int i = 0; i < asked.plans().size(); i++) {
+      Plan plan = asked.plans().get(i);
+      described.add(
+          new StudyReport.Described(
+              plan.title(),
+              files().get(i).toString(),
+              plan.digest(),
+              new AssumedText(sentences, asked.figures()).lines(plan.assumed())));
+      sheets.addAll(Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue()));
+    }
+    StudyReport report =
+        new StudyReport(
+            title, String.join(" ", verdict), described, charts, text, tables, List.copyOf(sheets));
+    files.put(
+        "report.html",
+        f ->
+            Files.writeString(
+                f,
+                report.page(sentences, asked.figures(), "Last Inch " + Version.number()),
+                StandardCharsets.UTF_8));
   }
 
   private Studies.Watch watch(Progress progress) {

@@ -1,6 +1,7 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lastinch.solver.decide.Goal;
@@ -12,9 +13,11 @@ import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
+import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.WhyJson;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StudyTables;
 import lastinch.ui.words.WhyText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -69,11 +72,21 @@ final class WhyCommand extends StudyCommand {
             HeatAccount.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());
+    List<String> full = text.full(explained);
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    page(
+        files,
+        asked,
+        asked.plan().title(),
+        text.brief(explained),
+        full,
+        new StudyTables(sentences, asked.figures()).of(explained),
+        new StudyCharts(sentences, asked.figures()).explained(explained));
     return new Answer(
-        text.full(explained),
+        full,
         text.brief(explained),
         WhyJson.of(explained),
-        Map.of(),
+        files,
         least.whole(),
         !(result.outcome() instanceof Outcome.BrokeDown));
   }

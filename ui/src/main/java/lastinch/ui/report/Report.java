@@ -108,20 +108,33 @@ public final class Report {
 
   private void head() {
     PourText text = new PourText(sentences, figures);
-    html.raw("<!DOCTYPE html>\n").open("html", "lang", "en", "xmlns", XHTML).raw("\n");
-    html.open("head").raw("<meta charset=\"utf-8\"/>\n");
-    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
-    html.element("title", say("report.title", "title", plan.pourCase().title()));
-    html.open("style").raw("\n" + STYLE).close("style").close("head").open("body").raw("\n");
-    html.element("h1", say("report.title", "title", plan.pourCase().title()));
-    html.element("p", String.join(" ", text.verdict(plan)), "class", "verdict");
+    head(
+        html,
+        say("report.title", "title", plan.pourCase().title()),
+        String.join(" ", text.verdict(plan)));
     html.element("p", say("report.file", "file", plan.file()), "class", "small");
   }
 
   private static final String XHTML = "http://www.w3.org/1999/xhtml";
 
+  /** The beginning of a page, down to the verdict. */
+  static void head(Html html, String title, String verdict) {
+    html.raw("<!DOCTYPE html>\n").open("html", "lang", "en", "xmlns", XHTML).raw("\n");
+    html.open("head").raw("<meta charset=\"utf-8\"/>\n");
+    html.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    html.element("title", title);
+    html.open("style").raw("\n" + STYLE).close("style").close("head").open("body").raw("\n");
+    html.element("h1", title);
+    html.element("p", verdict, "class", "verdict");
+  }
+
   private void pictures(ChartFiles charts) throws IOException {
-    html.element("h2", say("report.pictures"));
+    pictures(html, charts, sentences);
+  }
+
+  /** All pictures with their captions, one under the other. */
+  static void pictures(Html html, ChartFiles charts, Sentences sentences) throws IOException {
+    html.element("h2", sentences.say("report.pictures"));
     for (String name : charts.names()) {
       html.open("figure", "id", name);
       html.element("h3", charts.heading(name));

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.LookOut;
+import lastinch.solver.decide.Verdict;
 import lastinch.ui.words.Compared.Poured;
 
 /** The printed comparison of plans: what differs, what came of it, what made the difference. */
@@ -123,7 +124,7 @@ public final class CompareText {
   }
 
   /** {@code gating/gates/end gate/wide} as {@code end gate wide}. */
-  private static String shortened(String path) {
+  static String shortened(String path) {
     String[] words = path.split("/", -1);
     int last = words.length - 1;
     return last <= 1 ? words[last] : words[last - 1] + " " + words[last];
@@ -213,6 +214,10 @@ public final class CompareText {
         sentences.say(
                 "compare.pick", "letter", pick.get().letter(), "outcome", glances.outcome(glance))
             + (look.isEmpty() ? "" : " " + sentences.say("compare.pick.look", "what", look)));
+    if (glance.heat() < Verdict.JUST) {
+      page.paragraph(sentences.say("compare.pick.just"));
+      page.line("  " + sentences.say("compare.pick.none.command", "file", pick.get().file()));
+    }
   }
 
   private static String nearest(Compared compared) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.Bound;
 import lastinch.solver.decide.Glance;
@@ -162,17 +163,18 @@ public final class RoomText {
               "value",
               levers.value(room.up(), room.upValues().get(row)),
               "where",
-              where(room, row)));
+              where(room, row, Glance::filled)));
     }
     return lines;
   }
 
-  private String where(Room room, int row) {
+  /** Where along the bottom a row of the map is so. */
+  String where(Room room, int row, Predicate<Glance> so) {
     List<String> parts = new ArrayList<>();
     int last = room.acrossValues().size() - 1;
     int start = -1;
     for (int c = 0; c <= last + 1; c++) {
-      boolean fills = c <= last && room.at(c, row).filter(Glance::filled).isPresent();
+      boolean fills = c <= last && room.at(c, row).filter(so).isPresent();
       if (fills && start < 0) {
         start = c;
       } else if (!fills && start >= 0) {

@@ -133,7 +133,7 @@ public final class WhyText {
             + " 100 %");
   }
 
-  private String place(Explained why, HeatAccount.Line line) {
+  String place(Explained why, HeatAccount.Line line) {
     return switch (line.kind()) {
       case WAITING -> sentences.say("why.waiting", "seconds", figures.seconds(line.seconds()));
       case LIP -> sentences.say("why.lip");

@@ -97,7 +97,8 @@ class StudyCommandsTest {
             folder.resolve("a").toString());
     assertThat(code).isZero();
     assertThat(printed()).contains("pour faster  6.0 -> 3.9 s").contains("dry pours in");
-    assertThat(left()).containsExactly("answer.json", "answer.txt");
+    assertThat(left())
+        .containsExactly("answer.json", "answer.txt", "levers.png", "levers.svg", "report.html");
   }
 
   @Test
@@ -141,7 +142,8 @@ class StudyCommandsTest {
             folder.resolve("map").toString());
     assertThat(code).isZero();
     assertThat(left())
-        .containsExactly("answer.json", "answer.txt", "room.csv", "room.png", "room.svg");
+        .containsExactly(
+            "answer.json", "answer.txt", "report.html", "room.csv", "room.png", "room.svg");
     String svg = Files.readString(folder.resolve("map").resolve("room.svg"));
     assertThat(svg).contains("<text").contains("metal reads [degC]");
   }
@@ -221,7 +223,8 @@ class StudyCommandsTest {
             "broken-out.png",
             "broken-out.svg",
             "fronts.png",
-            "fronts.svg");
+            "fronts.svg",
+            "report.html");
     assertThat(printed()).contains("What parts A from B is the pouring speed.");
   }
 

@@ -1,0 +1,138 @@
+package lastinch.ui.chart;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Least;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.decide.LeverUnit;
+import lastinch.solver.decide.Tried;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.LeverWords;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.Sentences;
+
+/** One ruler for each lever that already shows what comes of it: every bar is a run. */
+final class LeverRulers {
+  private static final double ROW = 46.0;
+  private static final double NAME_WIDE = 224.0;
+  private static final double END_WIDE = 112.0;
+  private static final double MET = 16.0;
+  private static final double FILLS = 9.0;
+  private static final double STOPS = 3.0;
+  private static final double BAR = 5.0;
+  private static final double POINT = 6.0;
+  private static final double LINE = 32.0;
+
+  private final Least least;
+  private final LeverWords levers;
+  private final List<LeverAnswer> answers;
+  private final String heading;
+  private final String caption;
+
+  private LeverRulers(Least least, Sentences sentences, Figures figures) {
+    this.least = least;
+    this.levers = new LeverWords(sentences, figures);
+    this.answers =
+        least.answers().stream()
+            .filter(a -> a.lever().unit() != LeverUnit.CHOICE)
+            .filter(a -> a.kind() != LeverAnswer.Kind.NO_ANSWER)
+            .toList();
+    this.heading = sentences.say("rulers.heading");
+    this.caption =
+        sentences.say(
+            least.already() ? "rulers.caption.slip" : "rulers.caption",
+            "spare",
+            figures.percent(least.goal().spare()));
+  }
+
+  static Picture of(Least least, Sentences sentences, Figures figures) {
+    LeverRulers rulers = new LeverRulers(least, sentences, figures);
+    double tall = ROW * Math.max(1, rulers.answers.size()) + POINT;
+    return new Picture(rulers.heading, rulers.caption, tall, rulers::draw);
+  }
+
+  private void draw(Graphics2D g, Rectangle2D area) {
+    double top = area.getMinY();
+    for (LeverAnswer answer : answers) {
+      row(g, new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), ROW), answer);
+      top += ROW;
+    }
+  }
+
+  private void row(Graphics2D g, Rectangle2D row, LeverAnswer answer) {
+    Lever lever = answer.lever();
+    double y = row.getMinY() + LINE;
+    double left = row.getMinX() + NAME_WIDE + END_WIDE;
+    double right = row.getMaxX() - END_WIDE;
+    double low = lever.practical().low().value();
+    double high = lever.practical().high().value();
+    g.setFont(Look.TICK);
+    g.setPaint(Look.INK);
+    g.drawString(PlainLetters.of(levers.name(lever)), (float) row.getMinX(), (float) (y + 4));
+    g.setPaint(Look.FAINT_INK);
+    String from = PlainLetters.of(levers.value(lever, low));
+    double wide = g.getFontMetrics().stringWidth(from);
+    g.drawString(from, (float) (left - wide - 10), (float) (y + 4));
+    g.drawString(PlainLetters.of(levers.value(lever, high)), (float) (right + 10), (float) (y + 4));
+    Pens.line(g, new Line2D.Double(left, y, right, y), Look.FAINT_INK, Look.THIN);
+    double scale = high > low ? (right - left) / (high - low) : 0.0;
+    for (Tried t : answer.tried()) {
+      if (lever.practical().holds(t.value())) {
+        bar(g, left + scale * (t.value() - low), y, t.glance());
+      }
+    }
+    plan(g, left + scale * (lever.now() - low), y);
+    answer
+        .chosen()
+        .ifPresent(
+            t -> arrow(g, row, left + scale * (t.value() - low), levers.value(lever, t.value())));
+  }
+
+  private void bar(Graphics2D g, double x, double y, Glance glance) {
+    if (!glance.answered()) {
+      return;
+    }
+    boolean met = least.goal().isMetBy(glance);
+    double tall = met ? MET : glance.filled() ? FILLS : STOPS;
+    Shape bar = new Rectangle2D.Double(x - BAR / 2, y - tall, BAR, tall);
+    g.setPaint(met ? Look.INK : Look.PAPER);
+    if (glance.filled()) {
+      g.fill(bar);
+    }
+    Pens.line(
+        g,
+        glance.filled() ? bar : new Line2D.Double(x, y - STOPS, x, y),
+        glance.filled() ? Look.INK : Look.FAINT_INK,
+        Look.HATCH);
+  }
+
+  /** Where the plan stands. */
+  private static void plan(Graphics2D g, double x, double y) {
+    Path2D point = new Path2D.Double();
+    point.moveTo(x, y + 2);
+    point.lineTo(x - POINT, y + 2 + 1.5 * POINT);
+    point.lineTo(x + POINT, y + 2 + 1.5 * POINT);
+    point.closePath();
+    g.setPaint(Look.SECOND_INK);
+    g.fill(point);
+  }
+
+  private static void arrow(Graphics2D g, Rectangle2D row, double x, String value) {
+    double tip = row.getMinY() + LINE - MET - 2;
+    Path2D arrow = new Path2D.Double();
+    arrow.moveTo(x, tip);
+    arrow.lineTo(x - POINT, tip - POINT);
+    arrow.lineTo(x + POINT, tip - POINT);
+    arrow.closePath();
+    g.setPaint(Look.INK);
+    g.fill(arrow);
+    g.setFont(Look.LABEL_SMALL);
+    g.drawString(PlainLetters.of(value), (float) (x + POINT + 4), (float) (tip + 1));
+  }
+}
