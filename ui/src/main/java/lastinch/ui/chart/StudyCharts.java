@@ -72,8 +72,7 @@ public final class StudyCharts {
 
   /** Pictures of the plan that is explained, and its levers as rulers. */
   public ChartFiles explained(Explained why) {
-    PouredPlan poured =
-        poured(new Compared.Poured("", why.file(), why.plan(), why.result()));
+    PouredPlan poured = poured(new Compared.Poured("", why.file(), why.plan(), why.result()));
     return new ChartFiles(poured, sentences, figures)
         .with("levers", LeverRulers.of(why.changes(), sentences, figures));
   }
