@@ -56,9 +56,17 @@ final class SureCommand extends StudyCommand {
     Sure sure = Sure.of(studies, asked.plan().pourCase(), count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    draw(files, new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
+    List<String> full = text.full(asked.plan(), file.toString(), sure);
+    page(
+        files,
+        asked,
+        asked.plan().title(),
+        text.brief(sure),
+        full,
+        List.of(),
+        new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
     return new Answer(
-        text.full(asked.plan(), file.toString(), sure),
+        full,
         text.brief(sure),
         SureJson.of(asked.plan(), file.toString(), sure),
         files,

@@ -73,7 +73,9 @@ public record StudyReport(
     Report.pictures(html, charts, sentences);
     html.element("h2", sentences.say("report.words"));
     html.open("pre").text(String.join("\n", answer)).close("pre");
-    html.element("h2", sentences.say("report.study.tables"));
+    if (!tables.isEmpty()) {
+      html.element("h2", sentences.say("report.study.tables"));
+    }
     for (Table table : tables) {
       html.element("h3", table.heading());
       html.table("plain", table.head(), table.rows());
