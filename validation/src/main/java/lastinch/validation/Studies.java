@@ -12,6 +12,8 @@ import lastinch.validation.pour.DryPipeStudy;
 import lastinch.validation.pour.FluidityStudy;
 import lastinch.validation.pour.HandPourStudy;
 import lastinch.validation.pour.HotRunStudy;
+import lastinch.validation.pour.MeasuredPoursStudy;
+import lastinch.validation.pour.MeasuredTrendsStudy;
 import lastinch.validation.pour.ThinRimStudy;
 import lastinch.validation.wall.ArrestStudy;
 import lastinch.validation.wall.FlaskRodStudy;
@@ -48,6 +50,8 @@ public final class Studies {
         new FluidityStudy(),
         new HotRunStudy(),
         new HandPourStudy(),
+        new MeasuredPoursStudy(),
+        new MeasuredTrendsStudy(),
         new ThinRimStudy(),
         new FreezingCurveStudy(),
         new ContractionStudy());

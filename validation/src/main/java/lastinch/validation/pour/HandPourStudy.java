@@ -1,102 +1,23 @@
 package lastinch.validation.pour;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.MetalKind;
 import lastinch.cases.catalogue.Ramming;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gating;
-import lastinch.solver.casting.Limb;
-import lastinch.solver.casting.Metal;
-import lastinch.solver.casting.Mould;
-import lastinch.solver.casting.Piece;
-import lastinch.solver.casting.Place;
-import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.SectionForm;
-import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
-import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.material.Alloy;
-import lastinch.solver.material.Band;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Celsius;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** Which way reach goes with the things a hand can change, with the catalogue's own figures. */
 public final class HandPourStudy implements Study {
-  private static final double ICE = Celsius.ZERO;
   private static final double LONG = 1.2;
-
-  /**
-   * A strip poured by hand.
-   *
-   * @param celsius in the crucible
-   * @param mould [degC]
-   * @param thickness [m]
-   * @param sprue [m]
-   * @param rate [kg/s]
-   */
-  private record Strip(double celsius, double mould, double thickness, double sprue, double rate) {
-    private static final Strip USUAL = new Strip(1150.0, 20.0, 2e-3, 0.12, 0.4);
-
-    double reach(double length) {
-      return 1e3 * DryPour.run(job(length), RunObserver.NONE, () -> false).reach();
-    }
-
-    private PourCase job(double length) {
-      Catalogue catalogue = Catalogue.builtIn();
-      Alloy alloy = catalogue.alloy("tin bronze");
-      Limb limb =
-          new Limb(
-              Limb.ONLY,
-              List.of(
-                  new Station(0.0, 30e-3, thickness, OptionalDouble.empty()),
-                  new Station(length, 30e-3, thickness, OptionalDouble.empty())),
-              SectionForm.FLAT,
-              "",
-              "",
-              0.0);
-      return new PourCase(
-          "strip",
-          new Piece(List.of(limb), Optional.empty()),
-          new Mould(
-              catalogue.medium("oil-bonded sand", MetalKind.COPPER, Ramming.FIRM),
-              Band.typed(mould + ICE),
-              0.0,
-              Optional.empty(),
-              Attitude.FLAT,
-              5e-5,
-              101325.0),
-          new Gating(
-              new Cup(45e-3, 30e-3),
-              new Sprue(sprue, 18e-3, 14e-3, Optional.of(new Place.Into(Limb.ONLY))),
-              Optional.empty(),
-              Optional.empty(),
-              List.of(),
-              List.of(new Vent("tip vent", new Place.At(Limb.ONLY, length, Side.TIP), 3e-3)),
-              List.of(),
-              List.of()),
-          new Metal(
-              alloy,
-              2.0,
-              Band.typed(celsius + ICE),
-              Band.typed(10.0),
-              catalogue.commonFigures().crucibleCooling(),
-              catalogue.commonFigures().lipLoss()),
-          new Pour.AtRate(Band.typed(rate)),
-          Checking.NONE);
-    }
-  }
 
   @Override
   public String title() {
@@ -217,37 +138,18 @@ public final class HandPourStudy implements Study {
 
   private static void superheat(Rows rows) {
     Strip u = Strip.USUAL;
-    int n = 5;
-    double[] x = new double[n];
-    double[] y = new double[n];
-    for (int i = 0; i < n; i++) {
-      x[i] = 1090.0 + 30.0 * i;
-      y[i] = new Strip(x[i], u.mould(), u.thickness(), u.sprue(), u.rate()).reach(LONG);
+    SimpleRegression line = new SimpleRegression();
+    for (int i = 0; i < 5; i++) {
+      double read = 1090.0 + 30.0 * i;
+      Strip strip = new Strip(read, u.mould(), u.thickness(), u.sprue(), u.rate());
+      line.addData(read, strip.reach(LONG));
     }
-    double fit = squareOfCorrelation(x, y);
+    double fit = line.getRSquare();
     rows.trend(
         "reach against heat in the crucible, 1090 to 1210 degC",
         "straight, R2 above 0.98",
         String.format(Locale.ROOT, "R2 = %.3f", fit),
         fit > 0.98);
-  }
-
-  private static double squareOfCorrelation(double[] x, double[] y) {
-    double mx = 0.0;
-    double my = 0.0;
-    for (int i = 0; i < x.length; i++) {
-      mx += x[i] / x.length;
-      my += y[i] / x.length;
-    }
-    double xx = 0.0;
-    double xy = 0.0;
-    double yy = 0.0;
-    for (int i = 0; i < x.length; i++) {
-      xx += (x[i] - mx) * (x[i] - mx);
-      xy += (x[i] - mx) * (y[i] - my);
-      yy += (y[i] - my) * (y[i] - my);
-    }
-    return yy == 0.0 ? 0.0 : xy * xy / (xx * yy);
   }
 
   @Override

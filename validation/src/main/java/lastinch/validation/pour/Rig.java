@@ -62,6 +62,11 @@ final class Rig {
 
   /** Mould like block investment with a contact [W/(m2 K)] and a conductivity [W/(m K)]. */
   static MouldMedium mould(double contact, double conductivity) {
+    return mould(contact, conductivity, 1e-8);
+  }
+
+  /** The same that lets air through as a permeability [m2] allows. */
+  static MouldMedium mould(double contact, double conductivity, double permeability) {
     return new MouldMedium(
         "round mould",
         MouldFamily.SAND,
@@ -70,7 +75,7 @@ final class Rig {
         Curve.constant(1000.0),
         Band.typed(1500.0),
         0.4,
-        Band.typed(1e-8),
+        Band.typed(permeability),
         Band.typed(contact),
         Band.typed(Math.min(contact, 100.0)),
         Band.typed(0.99),

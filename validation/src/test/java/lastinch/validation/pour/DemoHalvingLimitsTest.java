@@ -46,6 +46,7 @@ class DemoHalvingLimitsTest {
         "tag-thin-rim",
         "feather-sand-upright",
         "trivet-spokes-meet",
+        "teaching/air-holds",
         "teaching/cold-shut",
         "teaching/gate-freezes",
         "teaching/just-fills",
