@@ -257,7 +257,8 @@ class StudyCommandsTest {
         .contains("IT FILLS ABOUT 1 TIME IN 10.")
         .contains("Poured dry on 64 made-up days")
         .contains("how fast you pour");
-    assertThat(left()).containsExactly("answer.json", "answer.txt", "sure.png", "sure.svg");
+    assertThat(left())
+        .containsExactly("answer.json", "answer.txt", "report.html", "sure.png", "sure.svg");
     assertThat(Files.readString(folder.resolve("s").resolve("sure.svg")))
         .contains("<text")
         .contains("how fast you pour");
