@@ -2,6 +2,7 @@ package lastinch.ui;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -341,7 +342,15 @@ public final class HandMade {
         base.gates(),
         List.of(
             new Meeting(
-                "piece", 0.195, 1.35, ZERO_C + 955, ZERO_C + 950, 0.24, Meeting.Kind.COLD_SHUT)),
+                "piece",
+                0.195,
+                1.35,
+                ZERO_C + 955,
+                ZERO_C + 950,
+                0.24,
+                Meeting.Kind.COLD_SHUT,
+                "left gate",
+                "right gate")),
         base.laps(),
         base.findings(),
         base.margin(),
@@ -436,7 +445,8 @@ public final class HandMade {
         column[6],
         column[4],
         column[7],
-        column[7]);
+        column[7],
+        Collections.nCopies(p.size(), ""));
   }
 
   private static PourResult misrun(
@@ -576,7 +586,7 @@ public final class HandMade {
     Arrays.fill(speed, 0.4);
     return new PassageRecord(
         name, role, length, 0.0, at, wide, thick, zero, arrival, heat, zero, speed, freeze, heat,
-        zero, zero);
+        zero, zero, Collections.nCopies(CELLS, ""));
   }
 
   private static FrontTrack track(double reach) {

@@ -12,6 +12,7 @@ final class Falls {
   private static final double SMOOTH = 20e-3;
 
   private final State state;
+  private final Recorder recorder;
 
   /** By joint: rate at which metal lands on it while it is dry, over about 20 ms [m3/s]. */
   private final double[] landing;
@@ -19,8 +20,9 @@ final class Falls {
   private double highestFall;
   private int highestFallChannel = -1;
 
-  Falls(State state) {
+  Falls(State state, Recorder recorder) {
     this.state = state;
+    this.recorder = recorder;
     landing = new double[state.wet.length];
   }
 
@@ -92,7 +94,7 @@ final class Falls {
     double room = c.emptyVolume();
     double taken = Math.min(room, volume);
     if (taken > 0.0) {
-      rest(c, down, taken, h);
+      rest(c, down, taken, h, stream.origin(0));
     }
     double over = volume - taken;
     if (over > 0.0) {
@@ -142,6 +144,7 @@ final class Falls {
   }
 
   private void passOn(Channel c, int joint, double volume, double h, double speed) {
+    state.landedOrigin[joint] = c.stream.origin(0);
     double before = state.landedVolume[joint];
     state.landedVolume[joint] += volume;
     state.landedHeat[joint] += volume * h;
@@ -161,8 +164,9 @@ final class Falls {
   }
 
   /** Adds landed metal to the pool's surface and freshens its mark. */
-  private void rest(Channel c, boolean down, double volume, double h) {
+  private void rest(Channel c, boolean down, double volume, double h, int origin) {
     double surface = down ? c.positionB() : c.positionA();
+    recorder.landed(c, down ? c.frontB : c.frontA, surface, h, origin);
     lay(c, down, volume, h);
     c.landingRate += volume / SMOOTH;
     Front front = down ? c.frontB : c.frontA;
@@ -262,6 +266,7 @@ final class Falls {
           c.stream.first.copyFrom(state.arrived[joint]);
           c.stream.firstInFlight = true;
         }
+        c.stream.source = state.landedOrigin[joint];
         c.stream.add(volume * share, h, speed * Math.abs(c.shape.rise()), 0.0);
       }
     }

@@ -30,8 +30,11 @@ final class Front {
   /** Whether it had stood still before it froze, so that something else had stopped it. */
   boolean stoodFirst;
 
-  /** Channel of the last gate it came through, or -1. */
-  int origin = -1;
+  /** No gate passed yet. */
+  static final int NO_GATE = -1;
+
+  /** Channel of the last gate it came through, or {@link #NO_GATE}. */
+  int origin = NO_GATE;
 
   /** By global cell: lost, gained [J/kg] and seconds spent [s]. */
   final double[] lost;

@@ -182,6 +182,7 @@ final class LettingGo {
     int n = c.shape.cells;
     int tipCell = c.shape.cellAt(tip);
     c.stream.first.copyFrom(front);
+    c.stream.source = front.origin;
     c.stream.firstInFlight = true;
     for (int k = 0; k < n; k++) {
       int i = atA ? tipCell - k : tipCell + k;

@@ -95,7 +95,7 @@ final class NetworkRun {
     recorder = new Recorder(state, job.metal().alloy());
     hydraulics = new Hydraulics(state, air, checking);
     transport = new Transport(state);
-    falls = new Falls(state);
+    falls = new Falls(state, recorder);
     lettingGo = new LettingGo(state, air);
     topology = new Topology(state, air, falls, recorder);
     tips = new Tips(state, transport, heat);

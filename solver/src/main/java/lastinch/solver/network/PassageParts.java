@@ -70,7 +70,18 @@ final class PassageParts {
         column((c, i) -> reached(c, i) ? r.freezeTime[c.firstCell + i] : stopTime),
         column((c, i) -> wet(c, i) ? melt.table.temperature(now(c, i)) : mould(c, i)),
         column((c, i) -> wet(c, i) ? melt.table.solid(now(c, i)) : 0.0),
-        column((c, i) -> r.lapIndex[c.firstCell + i]));
+        column((c, i) -> r.lapIndex[c.firstCell + i]),
+        gates());
+  }
+
+  private List<String> gates() {
+    List<String> gates = new ArrayList<>();
+    for (Channel c : channels) {
+      for (int i = 0; i < c.shape.cells; i++) {
+        gates.add(reached(c, i) ? recorder.gate(recorder.origin[c.firstCell + i]) : "");
+      }
+    }
+    return gates;
   }
 
   private boolean reached(Channel c, int i) {

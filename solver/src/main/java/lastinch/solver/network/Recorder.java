@@ -41,10 +41,16 @@ final class Recorder {
   final double[] lapIndex;
   final double[] peakSpeed;
   final double[] firstTime;
+
+  /** By cell: channel of the gate that its first metal came through. */
+  final int[] origin;
   private final double[] smoothSpeed;
 
   /** By channel: longest empty stretch since fronts last met in it [m]. */
   private final double[] widest;
+
+  /** By channel: when metal last fell onto a pool in it [s]. */
+  private final double[] landedAt;
 
   private final double[] oldA;
   private final double[] oldB;
@@ -68,6 +74,7 @@ final class Recorder {
     arrivalEnthalpy = new double[cells];
     arrivalSpeed = new double[cells];
     freezeTime = new double[cells];
+    origin = new int[cells];
     lapIndex = new double[cells];
     int n = state.channels.length;
     peakSpeed = new double[n];
@@ -78,6 +85,7 @@ final class Recorder {
       widest[c.index] = c.shape.length;
     }
     Arrays.fill(firstTime, Double.POSITIVE_INFINITY);
+    landedAt = new double[n];
     oldA = new double[n];
     oldB = new double[n];
   }
@@ -166,6 +174,7 @@ final class Recorder {
     arrivalTime[cell] = when;
     arrivalEnthalpy[cell] = front.enthalpy;
     arrivalSpeed[cell] = speed;
+    origin[cell] = front.origin;
     double at = (i + 0.5) * c.shape.dx;
     freezeTime[cell] = when + tips.secondsLeft(c, at, front.enthalpy);
     lapIndex[cell] = lap(c, i, front, speed);
@@ -221,16 +230,41 @@ final class Recorder {
     }
   }
 
+  /**
+   * Metal falls on a pool. One whose surface had stood and that came through another gate meets it
+   * there; what falls after it is its own.
+   */
+  void landed(Channel c, Front pool, double at, double enthalpy, int gate) {
+    boolean stood =
+        pool.isStopped()
+            || (state.time - landedAt[c.index] > Tips.HOLDING_TIME
+                && Math.abs(pool.speed) < Tips.HOLDING_SPEED);
+    landedAt[c.index] = state.time;
+    if (pool.origin == gate) {
+      return;
+    }
+    boolean metal = c.volumeA > 0.0 || c.volumeB > 0.0;
+    if (stood && metal && NetworkRun.isPiece(c.shape) && !state.melt.water) {
+      boolean clean = isClean(c, at, pool);
+      meet(c, at, pool.enthalpy, pool.origin, enthalpy, gate, clean);
+    }
+    pool.origin = gate;
+  }
+
+  private boolean isClean(Channel c, double at, Front front) {
+    return film != FilmForming.YES
+        || lap(c, c.shape.cellAt(at), front, Math.abs(front.speed)) < LapStretch.CLEAN;
+  }
+
   private void meet(Channel c, double at, Front one, Front other) {
-    int cell = c.shape.cellAt(at);
-    double hA = one.enthalpy;
-    double hB = other.enthalpy;
+    boolean clean = isClean(c, at, one) && isClean(c, at, other);
+    meet(c, at, one.enthalpy, one.origin, other.enthalpy, other.origin, clean);
+  }
+
+  private void meet(
+      Channel c, double at, double hA, int gateA, double hB, int gateB, boolean clean) {
     double solid = 0.5 * (state.melt.table.solid(hA) + state.melt.table.solid(hB));
     boolean liquid = hA > 0.0 && hB > 0.0;
-    boolean clean =
-        film != FilmForming.YES
-            || (lap(c, cell, one, Math.abs(one.speed)) < LapStretch.CLEAN
-                && lap(c, cell, other, Math.abs(other.speed)) < LapStretch.CLEAN);
     Meeting.Kind kind =
         liquid && clean
             ? Meeting.Kind.JOINED
@@ -243,7 +277,14 @@ final class Recorder {
             state.melt.table.temperature(hA),
             state.melt.table.temperature(hB),
             solid,
-            kind));
+            kind,
+            gate(gateA),
+            gate(gateB)));
+  }
+
+  /** Name of a gate by its channel; empty for metal that came through none. */
+  String gate(int channel) {
+    return channel == Front.NO_GATE ? "" : state.channels[channel].shape.name;
   }
 
   private static boolean risesIntoItsFall(Channel c) {

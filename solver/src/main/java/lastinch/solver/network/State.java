@@ -1,5 +1,6 @@
 package lastinch.solver.network;
 
+import java.util.Arrays;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.inlet.PouringCup;
 
@@ -23,6 +24,10 @@ final class State {
 
   /** By joint: metal that reached it in this step without a way on yet [m3] and its heat. */
   final double[] landedVolume;
+
+  /** By joint: channel of the gate that metal which landed there last came through. */
+  final int[] landedOrigin;
+
 
   final double[] landedHeat;
   final double[] landedSpeed;
@@ -86,6 +91,8 @@ final class State {
     jointEnthalpy = new double[graph.joints()];
     nodePressure = new double[2 * graph.joints() + count];
     landedVolume = new double[graph.joints()];
+    landedOrigin = new int[graph.joints()];
+    Arrays.fill(landedOrigin, Front.NO_GATE);
     landedHeat = new double[graph.joints()];
     landedSpeed = new double[graph.joints()];
     arrived = new Front[graph.joints()];

@@ -13,6 +13,7 @@ final class Stream {
   private final double[] enthalpy = new double[CAPACITY];
   private final double[] speed = new double[CAPACITY];
   private final double[] fallen = new double[CAPACITY];
+  private final int[] origin = new int[CAPACITY];
   private int head;
   private int count;
   private double running;
@@ -21,6 +22,9 @@ final class Stream {
   final Front first;
 
   boolean firstInFlight;
+
+  /** Channel of the gate that metal which is added came through. */
+  int source = Front.NO_GATE;
 
   Stream(int allCells) {
     first = new Front(allCells);
@@ -50,7 +54,13 @@ final class Stream {
     enthalpy[s] = h;
     speed[s] = startSpeed;
     fallen[s] = distance;
+    origin[s] = source;
     count++;
+  }
+
+  /** Channel of the gate that a parcel came through. */
+  int origin(int i) {
+    return origin[slot(i)];
   }
 
   double volume(int i) {

@@ -1,5 +1,6 @@
 package lastinch.solver.network;
 
+import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.numerics.AxialSpread;
 import lastinch.solver.numerics.LimitedFace;
@@ -81,12 +82,28 @@ final class Transport {
   }
 
   private void land(int joint) {
+    state.landedOrigin[joint] = origin(joint);
     double before = state.landedVolume[joint];
     state.landedVolume[joint] += mixVolume[joint];
     state.landedHeat[joint] += mixHeat[joint];
     state.landedSpeed[joint] =
         (state.landedSpeed[joint] * before + mixVolume[joint] * arrivalSpeed(joint))
             / state.landedVolume[joint];
+  }
+
+  /** Channel of the gate that the fastest metal at a joint came through. */
+  private int origin(int joint) {
+    int origin = Front.NO_GATE;
+    double most = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      double out = State.isEndA(end) ? -c.flowA : c.full ? c.flowA : c.flowB;
+      if (out > most) {
+        most = out;
+        origin = c.shape.role == Role.GATE ? c.index : c.leadingFront().origin;
+      }
+    }
+    return origin;
   }
 
   private double arrivalSpeed(int joint) {

@@ -12,6 +12,8 @@ import java.util.Objects;
  * @param temperatureB of the other [K]
  * @param solidFraction mean of both [-]
  * @param kind what became of it
+ * @param gateA gate that the one came through, empty when it came through none
+ * @param gateB gate that the other came through, empty when it came through none
  */
 public record Meeting(
     String passage,
@@ -20,10 +22,14 @@ public record Meeting(
     double temperatureA,
     double temperatureB,
     double solidFraction,
-    Kind kind) {
+    Kind kind,
+    String gateA,
+    String gateB) {
   public Meeting {
     Objects.requireNonNull(passage, "passage");
     Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(gateA, "gateA");
+    Objects.requireNonNull(gateB, "gateB");
   }
 
   /** Joins, shows a line, or does not join. */

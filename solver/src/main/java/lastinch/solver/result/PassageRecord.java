@@ -1,5 +1,6 @@
 package lastinch.solver.result;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -24,6 +25,7 @@ public final class PassageRecord {
   private final double[] finalTemperature;
   private final double[] finalSolid;
   private final double[] lapIndex;
+  private final List<String> gate;
 
   /** What a channel is for. */
   public enum Role {
@@ -56,6 +58,7 @@ public final class PassageRecord {
    * @param finalTemperature at the end of the run [K]
    * @param finalSolid at the end of the run [-]
    * @param lapIndex [-]
+   * @param gate that the first metal of a cell came through, empty when it came through none
    */
   public PassageRecord(
       String name,
@@ -73,7 +76,8 @@ public final class PassageRecord {
       double[] freezeTime,
       double[] finalTemperature,
       double[] finalSolid,
-      double[] lapIndex) {
+      double[] lapIndex,
+      List<String> gate) {
     this.name = Objects.requireNonNull(name, "name");
     this.role = Objects.requireNonNull(role, "role");
     this.length = length;
@@ -90,6 +94,7 @@ public final class PassageRecord {
     this.finalTemperature = finalTemperature.clone();
     this.finalSolid = finalSolid.clone();
     this.lapIndex = lapIndex.clone();
+    this.gate = List.copyOf(gate);
   }
 
   public String name() {
@@ -178,5 +183,10 @@ public final class PassageRecord {
   /** Lap index [-]. */
   public double lapIndex(int cell) {
     return lapIndex[cell];
+  }
+
+  /** Gate that the cell's first metal came through; empty when it came through none. */
+  public String gate(int cell) {
+    return gate.get(cell);
   }
 }

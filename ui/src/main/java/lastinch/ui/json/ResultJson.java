@@ -12,6 +12,7 @@ import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Meeting;
+import lastinch.solver.result.OriginStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
@@ -52,6 +53,7 @@ public final class ResultJson {
     edges(json, result);
     gates(json, result);
     meetings(json, result);
+    origins(json, result);
     laps(json, result);
     findings(json, result);
     books(json, result);
@@ -151,7 +153,20 @@ public final class ResultJson {
       heat(json, "temperatureB_degC", meeting.temperatureB());
       json.put("solidFraction", meeting.solidFraction(), DIGITS)
           .put("kind", Reasons.key(meeting.kind()))
+          .put("gateA", meeting.gateA())
+          .put("gateB", meeting.gateB())
           .close('}');
+    }
+    json.close(']');
+  }
+
+  private static void origins(JsonText json, PourResult result) {
+    json.open("filledBy", '[');
+    for (OriginStretch stretch : OriginStretch.of(result)) {
+      json.open('{').put("passage", stretch.passage());
+      length(json, "from_mm", stretch.from());
+      length(json, "to_mm", stretch.to());
+      json.put("gate", stretch.gate()).close('}');
     }
     json.close(']');
   }

@@ -10,6 +10,7 @@ import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
+import lastinch.solver.result.OriginStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.Spot;
@@ -30,6 +31,7 @@ final class Remarks {
     edge(page, scene);
     laps(page, scene);
     meetings(page, scene);
+    origins(page, scene);
     boss(page, scene);
     flask(page, scene);
     metal(page, scene);
@@ -132,6 +134,33 @@ final class Remarks {
         parts.isEmpty()
             ? scene.say(oneStream ? "meeting.none.one" : "meeting.none")
             : String.join("; ", parts));
+  }
+
+  /** Which gate filled what, where there is a choice. */
+  private static void origins(Page page, Scene scene) {
+    List<String> parts = new ArrayList<>();
+    for (OriginStretch stretch : OriginStretch.of(scene.result())) {
+      if (stretch.gate().isEmpty()) {
+        continue;
+      }
+      boolean boss = scene.role(stretch.passage()).filter(r -> r == PassageRecord.Role.BOSS).isPresent();
+      String span =
+          boss
+              ? scene.say("origin.boss")
+              : span(
+                  scene,
+                  "origin.span",
+                  scene.onRuler(stretch.passage(), stretch.from()),
+                  scene.onRuler(stretch.passage(), stretch.to()));
+      String gate = stretch.gate();
+      parts.add(
+          scene.hasLimbs() && !boss
+              ? scene.say("origin.limb", "span", span, "limb", stretch.passage(), "gate", gate)
+              : scene.say("origin.part", "span", span, "gate", gate));
+    }
+    if (scene.result().gates().size() > 1 && !parts.isEmpty()) {
+      page.entry(scene.say("label.origin"), String.join("; ", parts));
+    }
   }
 
   private static void boss(Page page, Scene scene) {
