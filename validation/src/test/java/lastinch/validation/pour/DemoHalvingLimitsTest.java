@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Halving cell, flow step and heat step of the demo plans and of the small cases for each ending. A
- * stop, and where streams meet, may move by 1 % or 1 mm, the promise made to people; heat to spare
+ * stop may move by 1 % or 1 mm, the promise made to people; a meeting by half a cell; heat to spare
  * by 3 points, the distance that counts as near a border. Further from one the word stays.
  */
 class DemoHalvingLimitsTest {
@@ -108,7 +108,8 @@ class DemoHalvingLimitsTest {
     assertThat(halved.meetings()).hasSameSizeAs(usual.meetings());
     for (int k = 0; k < usual.meetings().size(); k++) {
       double at = usual.meetings().get(k).at();
-      assertThat(halved.meetings().get(k).at()).isCloseTo(at, within(Math.max(0.01 * at, 1e-3)));
+      // half a cell: a pool still rises while the metal that meets it falls
+      assertThat(halved.meetings().get(k).at()).isCloseTo(at, within(0.5 * CELL));
     }
   }
 
