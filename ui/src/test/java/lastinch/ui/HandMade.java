@@ -585,8 +585,23 @@ public final class HandMade {
     double[] speed = new double[CELLS];
     Arrays.fill(speed, 0.4);
     return new PassageRecord(
-        name, role, length, 0.0, at, wide, thick, zero, arrival, heat, zero, speed, freeze, heat,
-        zero, zero, Collections.nCopies(CELLS, ""));
+        name,
+        role,
+        length,
+        0.0,
+        at,
+        wide,
+        thick,
+        zero,
+        arrival,
+        heat,
+        zero,
+        speed,
+        freeze,
+        heat,
+        zero,
+        zero,
+        Collections.nCopies(CELLS, ""));
   }
 
   private static FrontTrack track(double reach) {

@@ -44,6 +44,7 @@ final class Recorder {
 
   /** By cell: channel of the gate that its first metal came through. */
   final int[] origin;
+
   private final double[] smoothSpeed;
 
   /** By channel: longest empty stretch since fronts last met in it [m]. */

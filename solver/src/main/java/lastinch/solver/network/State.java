@@ -28,7 +28,6 @@ final class State {
   /** By joint: channel of the gate that metal which landed there last came through. */
   final int[] landedOrigin;
 
-
   final double[] landedHeat;
   final double[] landedSpeed;
 

@@ -1,11 +1,11 @@
 package lastinch.solver.network;
 
-import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.numerics.AxialSpread;
 import lastinch.solver.numerics.LimitedFace;
 import lastinch.solver.physics.AxialSpreading;
 import lastinch.solver.physics.Friction;
+import lastinch.solver.result.PassageRecord.Role;
 
 /**
  * Carries metal and its heat with the flows of a step: conservative, bounded, second order where

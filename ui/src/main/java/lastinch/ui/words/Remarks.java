@@ -143,7 +143,8 @@ final class Remarks {
       if (stretch.gate().isEmpty()) {
         continue;
       }
-      boolean boss = scene.role(stretch.passage()).filter(r -> r == PassageRecord.Role.BOSS).isPresent();
+      boolean boss =
+          scene.role(stretch.passage()).filter(r -> r == PassageRecord.Role.BOSS).isPresent();
       String span =
           boss
               ? scene.say("origin.boss")
