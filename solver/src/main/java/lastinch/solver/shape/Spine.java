@@ -120,8 +120,10 @@ final class Spine {
     for (int b = 0; b < bands; b++) {
       members.add(new ArrayList<>());
     }
+    int reached = 0;
     for (int c = 0; c < way.length; c++) {
       if (way[c] < Double.POSITIVE_INFINITY) {
+        reached++;
         members.get(Math.min(bands - 1, (int) (way[c] / band))).add(c);
       }
     }
@@ -144,7 +146,9 @@ final class Spine {
         middle(outline, largest, x, y, used++);
       }
     }
-    boolean branched = holes || longest >= GOES_ON;
+    // what hangs together with neither end is no part of one channel
+    boolean apart = count - reached > COUNTS * count;
+    boolean branched = holes || apart || longest >= GOES_ON;
     return new Spine(Arrays.copyOf(x, used), Arrays.copyOf(y, used), branched);
   }
 

@@ -162,10 +162,20 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   private int study(Asked asked) {
+    // the folder is tidied up before the stopper lets the process end
+    try (Stopper stopper = Stopper.listening()) {
+      Optional<OutFolder> folder = out.map(OutFolder::prepare);
+      try {
+        return study(asked, folder, stopper);
+      } finally {
+        folder.ifPresent(OutFolder::close);
+      }
+    }
+  }
+
+  private int study(Asked asked, Optional<OutFolder> folder, Stopper stopper) {
     long start = System.nanoTime();
-    Optional<OutFolder> folder = out.map(OutFolder::prepare);
-    try (Stopper stopper = Stopper.listening();
-        Progress progress = new Progress(surroundings, sentences.say("cli.study.progress"));
+    try (Progress progress = new Progress(surroundings, sentences.say("cli.study.progress"));
         Studies studies =
             new Studies(
                 Pourer.of((job, stop) -> workshop.pour(job, RunObserver.NONE, stop)),
@@ -191,8 +201,6 @@ abstract class StudyCommand implements Callable<Integer> {
         return Exit.BAD_INPUT;
       }
       return answer.solved() ? Exit.SOLVED : Exit.BROKE_DOWN;
-    } finally {
-      folder.ifPresent(OutFolder::close);
     }
   }
 

@@ -79,7 +79,10 @@ public final class ShapeText {
         "along",
         along,
         "across",
-        figures.ruler(look.pose().solid().high(1) - look.pose().solid().low(1)),
+        figures.ruler(
+            model.form() == Model.Form.LONG
+                ? look.drawn().widest()
+                : look.pose().solid().high(1) - look.pose().solid().low(1)),
         "thick",
         figures.calipers(look.survey().thickest().value()));
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.cases.plan.ReadResult;
@@ -19,7 +20,7 @@ final class EndlessPour {
   /**
    * Pours.
    *
-   * @param args file to make when pouring has begun; case file; folder for the answer
+   * @param args file to make when pouring has begun; then the command line
    */
   public static void main(String[] args) {
     Path begun = Path.of(args[0]);
@@ -45,12 +46,13 @@ final class EndlessPour {
             return HandMade.cancelled();
           }
         };
-    System.exit(new Main(Surroundings.ofProcess(), endless).run("pour", args[1], "--out", args[2]));
+    String[] line = Arrays.copyOfRange(args, 1, args.length);
+    System.exit(new Main(Surroundings.ofProcess(), endless).run(line));
   }
 
   private static void begin(Path file) {
     try {
-      Files.createFile(file);
+      Files.writeString(file, "begun");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -15,31 +16,41 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Ctrl-C in the middle of a pour. */
 class InterruptionTest {
   @TempDir Path folder;
 
-  @Test
+  @ParameterizedTest
+  @ValueSource(strings = {"pour", "why", "compare"})
   @DisabledOnOs(OS.WINDOWS) // no signal can be sent to a process there
-  void aRealCtrlCEndsWith130AndLeavesNoFile() throws IOException, InterruptedException {
+  void aRealCtrlCEndsWith130AndLeavesNoFile(String command)
+      throws IOException, InterruptedException {
     assumeThat(ctrlCIsIgnored()).as("whoever started this run told it to ignore Ctrl-C").isFalse();
     Path begun = folder.resolve("begun");
     Path plan = folder.resolve("leaf.yaml");
     Files.writeString(
         plan, NewCommand.starter("leaf").replace("{title}", "Leaf").replace("{file}", "leaf.yaml"));
     Path answers = folder.resolve("answers.log");
+    List<String> line =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path")),
+                EndlessPour.class.getName(),
+                begun.toString(),
+                command,
+                plan.toString()));
+    if (command.equals("compare")) {
+      line.add(plan.toString());
+    }
+    line.addAll(List.of("--out", folder.resolve("pictures").toString()));
     Process process =
-        new ProcessBuilder(
-                List.of(
-                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-cp",
-                    System.getProperty(
-                        "surefire.test.class.path", System.getProperty("java.class.path")),
-                    EndlessPour.class.getName(),
-                    begun.toString(),
-                    plan.toString(),
-                    folder.resolve("pictures").toString()))
+        new ProcessBuilder(line)
             .redirectErrorStream(true)
             .redirectOutput(answers.toFile())
             .start();
@@ -57,7 +68,9 @@ class InterruptionTest {
     } finally {
       process.destroyForcibly();
     }
-    assertThat(Files.readString(answers, StandardCharsets.US_ASCII)).contains("STOPPED BY YOU");
+    if (command.equals("pour")) {
+      assertThat(Files.readString(answers, StandardCharsets.US_ASCII)).contains("STOPPED BY YOU");
+    }
     try (Stream<Path> left = Files.list(folder)) {
       assertThat(left.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrder("begun", "leaf.yaml", "answers.log");

@@ -1,0 +1,161 @@
+package lastinch.ui.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code lastinch shape}, asked as a person asks it. */
+class ShapeCommandTest {
+  private static final String FEATHER = "../cases/demo/models/feather.stl";
+  private static final String TRIVET = "../cases/demo/models/trivet.3mf";
+
+  @TempDir Path folder;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+  private int run(String... args) {
+    PrintStream answers = new PrintStream(out, true, StandardCharsets.US_ASCII);
+    PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
+    return new Main(new Surroundings(answers, complaints, false, folder), new Shop()).run(args);
+  }
+
+  private String printed() {
+    return out.toString(StandardCharsets.US_ASCII);
+  }
+
+  private String complained() {
+    return err.toString(StandardCharsets.US_ASCII);
+  }
+
+  private List<String> left(String name) throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve(name))) {
+      return files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void saysWhatThePieceIsAndDrawsItsMaps() throws IOException {
+    int code =
+        run("shape", FEATHER, "--unit", "mm", "--out", folder.resolve("maps").toString());
+    assertThat(code).isZero();
+    assertThat(printed())
+        .contains("A long piece: 320 mm along its middle, 34 mm at its widest, up to 6 mm thick.")
+        .contains("in tin bronze")
+        .contains("0.5 mm is thinner than most shops fill by hand")
+        .contains("unit: mm}");
+    assertThat(left("maps"))
+        .containsExactly(
+            "freezes-last.png",
+            "freezes-last.svg",
+            "shape.json",
+            "shape.txt",
+            "thickness.png",
+            "thickness.svg");
+    assertThat(Files.readString(folder.resolve("maps").resolve("thickness.svg")))
+        .contains("<text")
+        .contains("along the piece");
+  }
+
+  @Test
+  void withoutAUnitAndATerminalItNamesTheWordThatIsMissing() {
+    assertThat(run("shape", FEATHER)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("Say --unit mm").contains("320");
+    assertThat(printed()).isEmpty();
+  }
+
+  @Test
+  void aFileThatSaysItsUnitNeedsNone() {
+    assertThat(run("shape", TRIVET)).isZero();
+    assertThat(printed()).contains("the file says so").contains("branched for the quick sums");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--unit, furlong, A unit is mm",
+    "--up, q, --up takes",
+    "--thick-end, q, --thick-end takes",
+    "--square, 3 kg, --square takes",
+    "--alloy, moonstone, moonstone"
+  })
+  void wordsThatCannotBeMeantAreRefused(String option, String word, String complaint) {
+    assertThat(run("shape", FEATHER, option, word)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains(complaint);
+  }
+
+  @Test
+  void aUnitBesideTheFilesOwnIsRefused() {
+    assertThat(run("shape", TRIVET, "--unit", "in")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("Leave --unit out");
+  }
+
+  @Test
+  void halfOfTheFacesHaveNoInside() throws IOException {
+    Path torn = folder.resolve("torn.stl");
+    Files.write(torn, without(i -> i % 2 == 0));
+    assertThat(run("shape", torn.toString(), "--unit", "mm")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("There is no inside to this model");
+  }
+
+  @Test
+  void missingFacesAreCounted() throws IOException {
+    Path open = folder.resolve("open.stl");
+    int faces = (Files.readAllBytes(Path.of(FEATHER)).length - HEAD) / FACE;
+    Files.write(open, without(i -> i >= faces * 9 / 10));
+    assertThat(run("shape", open.toString(), "--unit", "mm")).isZero();
+    assertThat(printed()).contains("98 edges of the surface are open");
+  }
+
+  @Test
+  void bodiesThatDoNotTouchAreNoChannel() throws IOException {
+    Path cut = folder.resolve("cut.stl");
+    int faces = (Files.readAllBytes(Path.of(FEATHER)).length - HEAD) / FACE;
+    Files.write(cut, without(i -> i >= faces * 4 / 10 && i < faces / 2));
+    assertThat(run("shape", cut.toString(), "--unit", "mm")).isZero();
+    assertThat(printed())
+        .contains("2 bodies that do not touch")
+        .contains("branched for the quick sums")
+        .doesNotContain("Every command can pour it");
+  }
+
+  private static final int HEAD = 84;
+  private static final int FACE = 50;
+
+  /** The feather without some of its faces. */
+  private static byte[] without(IntPredicate gone) throws IOException {
+    byte[] whole = Files.readAllBytes(Path.of(FEATHER));
+    ByteBuffer part = ByteBuffer.allocate(whole.length).order(ByteOrder.LITTLE_ENDIAN);
+    part.put(whole, 0, HEAD);
+    int kept = 0;
+    for (int i = 0; HEAD + (i + 1) * FACE <= whole.length; i++) {
+      if (!gone.test(i)) {
+        part.put(whole, HEAD + i * FACE, FACE);
+        kept++;
+      }
+    }
+    part.putInt(HEAD - 4, kept);
+    return Arrays.copyOf(part.array(), part.position());
+  }
+
+  @Test
+  void aFileThatIsNoModelIsProblemsInJsonToo() throws IOException {
+    Path text = folder.resolve("poem.stl");
+    Files.writeString(text, "roses are red");
+    assertThat(run("shape", text.toString(), "--unit", "mm", "--json")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(printed()).startsWith("{").contains("poem.stl");
+  }
+}
