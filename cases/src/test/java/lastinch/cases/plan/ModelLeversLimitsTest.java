@@ -20,12 +20,10 @@ import org.junit.jupiter.api.Test;
 
 /** A piece that comes from a model can be made thicker like one that was measured. */
 class ModelLeversLimitsTest {
-  private static final CatalogueMaterials MATERIALS =
-      new CatalogueMaterials(Catalogue.builtIn());
+  private static final CatalogueMaterials MATERIALS = new CatalogueMaterials(Catalogue.builtIn());
 
   private static Plan plan() {
-    ReadResult read =
-        CaseReader.read(Path.of("../cases/demo/feather-model.yaml"), MATERIALS);
+    ReadResult read = CaseReader.read(Path.of("../cases/demo/feather-model.yaml"), MATERIALS);
     return ((ReadResult.Sound) read).plan();
   }
 

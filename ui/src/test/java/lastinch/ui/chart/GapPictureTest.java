@@ -25,8 +25,7 @@ class GapPictureTest {
 
   private static ChartFiles feather(DisplayUnits units) {
     Problems problems = new Problems();
-    Mesh mesh =
-        MeshFile.read(Path.of("../cases/demo/models/feather.stl"), problems).orElseThrow();
+    Mesh mesh = MeshFile.read(Path.of("../cases/demo/models/feather.stl"), problems).orElseThrow();
     ModelLook look =
         ModelLook.of(
                 mesh,

@@ -50,10 +50,7 @@ class InterruptionTest {
     }
     line.addAll(List.of("--out", folder.resolve("pictures").toString()));
     Process process =
-        new ProcessBuilder(line)
-            .redirectErrorStream(true)
-            .redirectOutput(answers.toFile())
-            .start();
+        new ProcessBuilder(line).redirectErrorStream(true).redirectOutput(answers.toFile()).start();
     try {
       while (!Files.exists(begun) && process.isAlive()) {
         Thread.sleep(20);

@@ -50,8 +50,7 @@ class ShapeCommandTest {
 
   @Test
   void saysWhatThePieceIsAndDrawsItsMaps() throws IOException {
-    int code =
-        run("shape", FEATHER, "--unit", "mm", "--out", folder.resolve("maps").toString());
+    int code = run("shape", FEATHER, "--unit", "mm", "--out", folder.resolve("maps").toString());
     assertThat(code).isZero();
     assertThat(printed())
         .contains("A long piece: 320 mm along its middle, 34 mm at its widest, up to 6 mm thick.")
