@@ -3,6 +3,8 @@ package lastinch.ui;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.CatalogueMaterials;
@@ -13,7 +15,9 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.Difference;
+import lastinch.solver.decide.Found;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Goal;
 import lastinch.solver.decide.Least;
@@ -129,6 +133,22 @@ public final class Studied {
   public static Sure sure(Plan plan, ToDoubleFunction<PourCase> law, boolean thorough) {
     try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
       return Sure.of(studies, plan.pourCase(), 256, thorough);
+    }
+  }
+
+  /** What explains a casting that stopped somewhere, by a law. */
+  public static Blame blame(Plan plan, ToDoubleFunction<PourCase> law, double stopped) {
+    Found found =
+        new Found(
+            OptionalDouble.of(stopped),
+            OptionalDouble.empty(),
+            Optional.of(Found.Lip.ROUNDED),
+            Optional.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty());
+    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
+      return Blame.of(
+          studies, (job, stop) -> result(law.applyAsDouble(job)), plan.pourCase(), found);
     }
   }
 }

@@ -47,7 +47,8 @@ final class PieceLevers {
             .sets((j, v) -> Changed.piece(j, Changed.stations(j.piece(), s -> added(s, v)))));
   }
 
-  private static List<Station> added(List<Station> stations, double by) {
+  /** Stations thicker by a length [m]. */
+  static List<Station> added(List<Station> stations, double by) {
     List<Station> all = new ArrayList<>();
     for (Station s : stations) {
       double thick = s.thickness() + by;

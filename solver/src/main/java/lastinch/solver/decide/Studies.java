@@ -26,6 +26,7 @@ public final class Studies implements AutoCloseable {
   private final ExecutorService threads;
   private final ConcurrentHashMap<PourCase, Glance> made = new ConcurrentHashMap<>();
   private final AtomicInteger runs = new AtomicInteger();
+  private final AtomicInteger beside = new AtomicInteger();
   private final AtomicInteger expected = new AtomicInteger();
 
   /** Told of progress, from several threads. */
@@ -92,7 +93,14 @@ public final class Studies implements AutoCloseable {
 
   /** How many different runs were made. */
   public int runs() {
-    return made.size();
+    return made.size() + beside.get();
+  }
+
+  /** Counts a run that is made beside those that are kept, for the progress. */
+  void count() {
+    beside.incrementAndGet();
+    int done = runs.incrementAndGet();
+    watch.onRun(done, Math.max(done, expected.get()));
   }
 
   /**

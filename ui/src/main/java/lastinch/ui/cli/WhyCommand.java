@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.Goal;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.Least;
@@ -14,12 +15,15 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
 import lastinch.ui.chart.StudyCharts;
+import lastinch.ui.json.FoundJson;
 import lastinch.ui.json.WhyJson;
+import lastinch.ui.words.BlameText;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.StudyTables;
 import lastinch.ui.words.WhyText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code lastinch why CASE}. */
@@ -42,6 +46,8 @@ final class WhyCommand extends StudyCommand {
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
 
+  @Mixin private FoundOptions found = new FoundOptions();
+
   WhyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
   }
@@ -52,7 +58,40 @@ final class WhyCommand extends StudyCommand {
   }
 
   @Override
+  List<String> wrongWords() {
+    return found.unread(sentences);
+  }
+
+  @Override
+  List<String> misfits(Asked asked) {
+    return found.given()
+        ? found.contradictions(asked.plan().pourCase(), sentences, asked.figures())
+        : List.of();
+  }
+
+  /** What explains a casting that was broken out. */
+  private Answer blame(Asked asked, Studies studies) {
+    Blame blame =
+        Blame.of(
+            studies,
+            (job, stop) -> workshop.pour(job, RunObserver.NONE, stop),
+            asked.plan().pourCase(),
+            found.found());
+    BlameText text = new BlameText(sentences, asked.figures());
+    return new Answer(
+        text.full(asked.plan(), blame),
+        text.brief(blame),
+        FoundJson.of(asked.plan(), file.toString(), blame),
+        Map.of(),
+        true,
+        true);
+  }
+
+  @Override
   Answer answer(Asked asked, Studies studies) {
+    if (found.given()) {
+      return blame(asked, studies);
+    }
     PourResult result =
         workshop.pour(asked.plan().pourCase(), RunObserver.NONE, studies::stopRequested);
     if (result.outcome() instanceof Outcome.Cancelled) {

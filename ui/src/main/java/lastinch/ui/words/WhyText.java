@@ -260,5 +260,6 @@ public final class WhyText {
       page.wrapped("  ", "    ", text);
     }
     page.entry(sentences.say("label.next"), sentences.say("why.next", "file", why.file()));
+    page.entry("", sentences.say("why.next.found", "file", why.file()));
   }
 }

@@ -278,6 +278,61 @@ class StudyCommandsTest {
   }
 
   @Test
+  void whatWasBrokenOutIsExplained() throws IOException {
+    int code =
+        run(
+            new Quick(),
+            "why",
+            FLAT,
+            "--stopped",
+            "200mm",
+            "--lip",
+            "rounded",
+            "--out",
+            folder.resolve("w").toString());
+    assertThat(code).isZero();
+    assertThat(printed())
+        .contains("You found: metal to 200 mm, a rounded lip.")
+        .contains("Nothing has to be wrong");
+    assertThat(left()).containsExactly("answer.json", "answer.txt");
+  }
+
+  @Test
+  void findingsThatContradictEachOtherAreAllSaidAndNothingIsRun() {
+    int code =
+        run(
+            new Unused(),
+            "why",
+            FLAT,
+            "--stopped=180mm",
+            "--lap=250mm",
+            "--lip=line",
+            "--gate-closed=back gate",
+            "--edge-rounded-from=300mm",
+            "--weighed=2kg");
+    assertThat(code).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().replaceAll("\\s+", " "))
+        .contains("--lap 250mm: no metal lies there if it stopped at 180mm")
+        .contains("--edge-rounded-from 300mm: no metal")
+        .contains("which meets nothing")
+        .contains("the plan has these gates: end gate")
+        .contains("only 1.1 kg was melted");
+    assertThat(printed()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--stopped=far, --stopped far",
+    "--lip=round, not \"round\"",
+    "--weighed=180mm, --weighed 180mm",
+    "--stopped=400mm, the piece is 320 mm long"
+  })
+  void findingsThatCannotBeMeantAreRefused(String option, String said) {
+    assertThat(run(new Unused(), "why", FLAT, option)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains(said);
+  }
+
+  @Test
   void allThatIsWrongIsSaidAtOnce() {
     int code =
         run(new Unused(), "room", FLAT, "--across", "heat=1..2", "--up", "gate wide=9..2 mm");

@@ -104,6 +104,24 @@ class StudyJsonTest {
   }
 
   @Test
+  void causesObeyTheirSchema() throws IOException {
+    Schema schema = schema("found-schema.json");
+    String json =
+        FoundJson.of(
+            FLAT,
+            "feather.yaml",
+            Studied.blame(FLAT, j -> -0.1 + 0.1 * (6.0 - Studied.seconds(j)), 0.18));
+    assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json)
+        .contains("\"cause\": \"pour\"")
+        .contains("\"planned\": 6,")
+        .contains("\"explained\": true")
+        .contains("\"lips\": [");
+    assertThat(schema.validate(json.replace("\"misfit\"", "\"fit\""), InputFormat.JSON))
+        .isNotEmpty();
+  }
+
+  @Test
   void schemasRefuseUnknownKeys() throws IOException {
     String good = least(0.6, 0.08, 0.2);
     Schema schema = schema("least-schema.json");

@@ -39,7 +39,16 @@ class GoldenStudyTest {
             TRIVET,
             "t.yaml",
             Studied.sure(TRIVET, j -> j.metal().reading().value() > 1435.0 ? 0.2 : -0.3, false)));
+    BlameText blame = new BlameText(sentences, new Figures(DisplayUnits.METRIC));
+    texts.put("found-alike", blame.full(FLAT, Studied.blame(FLAT, j -> slowOrCold(j), 0.18)));
+    texts.put("found-as-planned", blame.full(FLAT, Studied.blame(FLAT, j -> -0.2, 0.256)));
+    texts.put("found-unexplained", blame.full(FLAT, Studied.blame(FLAT, j -> -0.2, 0.1)));
     return texts;
+  }
+
+  private static double slowOrCold(PourCase job) {
+    double cold = (1423.15 - job.metal().reading().value()) / 100.0;
+    return -0.1 + 0.1 * (6.0 - Studied.seconds(job)) - 0.3 * cold;
   }
 
   private static double late(PourCase job, double limit) {

@@ -1,0 +1,135 @@
+package lastinch.ui.cli;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.Parsed;
+import lastinch.cases.units.Quantity;
+import lastinch.cases.units.QuantityText;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.Found;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine.Option;
+
+/** What a person found on a casting, as options. */
+final class FoundOptions {
+  @Option(names = "--stopped", paramLabel = "180mm", descriptionKey = "stopped")
+  private Optional<String> stopped = Optional.empty();
+
+  @Option(names = "--lap", paramLabel = "120mm", descriptionKey = "lap")
+  private Optional<String> lap = Optional.empty();
+
+  @Option(names = "--lip", paramLabel = "LOOK", descriptionKey = "lip")
+  private Optional<String> lip = Optional.empty();
+
+  @Option(names = "--gate-closed", paramLabel = "NAME", descriptionKey = "gateClosed")
+  private Optional<String> gateClosed = Optional.empty();
+
+  @Option(names = "--edge-rounded-from", paramLabel = "110mm", descriptionKey = "rounded")
+  private Optional<String> rounded = Optional.empty();
+
+  @Option(names = "--weighed", paramLabel = "280g", descriptionKey = "weighed")
+  private Optional<String> weighed = Optional.empty();
+
+  /** Whether anything was found. */
+  boolean given() {
+    return Stream.of(stopped, lap, lip, gateClosed, rounded, weighed).anyMatch(Optional::isPresent);
+  }
+
+  /** What of it cannot be read. */
+  List<String> unread(Sentences sentences) {
+    List<String> wrong = new ArrayList<>();
+    unread(wrong, sentences, "--stopped", stopped, Dimension.LENGTH);
+    unread(wrong, sentences, "--lap", lap, Dimension.LENGTH);
+    unread(wrong, sentences, "--edge-rounded-from", rounded, Dimension.LENGTH);
+    unread(wrong, sentences, "--weighed", weighed, Dimension.MASS);
+    if (lip.isPresent() && lip().isEmpty()) {
+      wrong.add(sentences.say("found.lip.unread", "word", lip.get()));
+    }
+    return wrong;
+  }
+
+  private static void unread(
+      List<String> wrong,
+      Sentences sentences,
+      String option,
+      Optional<String> typed,
+      Dimension dimension) {
+    if (typed.isPresent()
+        && QuantityText.quantity(typed.get(), dimension) instanceof Parsed.Bad<Quantity> bad) {
+      wrong.add(
+          sentences.say(
+              "found.unread", "option", option, "word", typed.get(), "reason", bad.sentence()));
+    }
+  }
+
+  private Optional<Found.Lip> lip() {
+    return lip.flatMap(
+        typed ->
+            Arrays.stream(Found.Lip.values())
+                .filter(l -> l.name().equals(typed.strip().toUpperCase(Locale.ROOT)))
+                .findFirst());
+  }
+
+  /** What was found; only of options that can be read. */
+  Found found() {
+    return new Found(
+        si(stopped, Dimension.LENGTH),
+        si(lap, Dimension.LENGTH),
+        lip(),
+        gateClosed.map(String::strip),
+        si(rounded, Dimension.LENGTH),
+        si(weighed, Dimension.MASS));
+  }
+
+  private static OptionalDouble si(Optional<String> typed, Dimension dimension) {
+    return typed
+        .flatMap(t -> QuantityText.quantity(t, dimension).value())
+        .map(q -> OptionalDouble.of(q.si()))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** What of it cannot be on a casting of a plan, all of it. */
+  List<String> contradictions(PourCase job, Sentences sentences, Figures figures) {
+    return found().contradictions(job).stream()
+        .filter(c -> c != Found.Contradiction.NOTHING)
+        .map(c -> sentence(c, job, sentences, figures))
+        .toList();
+  }
+
+  private String sentence(
+      Found.Contradiction what, PourCase job, Sentences sentences, Figures figures) {
+    String key = "found.wrong." + what.name();
+    String length = figures.ruler(job.piece().limbs().stream().mapToDouble(Limb::length).sum());
+    String whole = figures.mass(Found.wholeMass(job));
+    String weight = weighed.orElse("");
+    return switch (what) {
+      case NOTHING, LINE_WITH_ONE_STREAM, SEVERAL_LIMBS -> sentences.say(key);
+      case STOPPED_BEYOND -> sentences.say(key, "stopped", stopped.orElse(""), "length", length);
+      case LAP_BEYOND ->
+          sentences.say(key, "lap", lap.orElse(""), "stopped", stopped.orElse(length));
+      case ROUNDED_BEYOND ->
+          sentences.say(key, "rounded", rounded.orElse(""), "stopped", stopped.orElse(length));
+      case FILLED_WITH_LIP -> sentences.say(key, "stopped", stopped.orElse(""));
+      case NO_SUCH_GATE -> sentences.say(key, "gate", gateClosed.orElse(""), "gates", gates(job));
+      case HEAVIER_THAN_MELTED ->
+          sentences.say(key, "weighed", weight, "melted", figures.mass(job.metal().melted()));
+      case HEAVIER_THAN_THE_PIECE -> sentences.say(key, "weighed", weight, "whole", whole);
+      case WEIGHT_AGAINST_LENGTH ->
+          sentences.say(key, "weighed", weight, "stopped", stopped.orElse(""), "whole", whole);
+    };
+  }
+
+  private static String gates(PourCase job) {
+    return job.gating().gates().stream().map(Gate::name).collect(Collectors.joining(", "));
+  }
+}

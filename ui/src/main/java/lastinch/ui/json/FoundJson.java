@@ -1,0 +1,104 @@
+package lastinch.ui.json;
+
+import java.util.OptionalDouble;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.Blame;
+import lastinch.solver.decide.BrokenOut;
+import lastinch.solver.decide.Found;
+import lastinch.solver.decide.Suspect;
+
+/** What explains a casting, in the format {@value #FORMAT}; its schema lies beside it. */
+public final class FoundJson {
+  /** Name and version of the format. */
+  public static final String FORMAT = "last inch found 1";
+
+  private static final double MILLI = 1e3;
+
+  private FoundJson() {}
+
+  /** The answer as text, without a line end. */
+  public static String of(Plan plan, String file, Blame blame) {
+    JsonText json = new JsonText();
+    json.open('{')
+        .put("format", FORMAT)
+        .put("file", file)
+        .put("title", plan.title())
+        .put("digest", plan.digest())
+        .put("explained", blame.explained())
+        .put("asPlanned", blame.asPlanned())
+        .put("alike", blame.alike());
+    seen(json.open("planned", '{'), blame.planned()).close('}');
+    json.open("causes", '[');
+    for (Blame.Cause cause : blame.causes()) {
+      Suspect s = cause.suspect();
+      json.open('{').put("cause", s.key());
+      if (s.part().isEmpty()) {
+        json.nothing("part");
+      } else {
+        json.put("part", s.part());
+      }
+      json.put("unit", unit(s))
+          .put("planned", number(s, s.now()), StudyJson.DIGITS)
+          .put("value", number(s, cause.value()), StudyJson.DIGITS)
+          .put("misfit", cause.misfit(), StudyJson.DIGITS)
+          .put("worst", ResultJson.camel(cause.worst().getKey()))
+          .put("explains", cause.explains());
+      seen(json.open("seen", '{'), cause.seen()).close('}').close('}');
+    }
+    json.close(']');
+    if (blame.tell().isEmpty()) {
+      return json.nothing("findOut").close('}').text();
+    }
+    Blame.Tell tell = blame.tell().get();
+    json.open("findOut", '{').put("cause", tell.measure());
+    if (tell.look().isPresent()) {
+      json.put("look", ResultJson.camel(tell.look().get()));
+    } else {
+      json.nothing("look");
+    }
+    return json.close('}').close('}').text();
+  }
+
+  private static JsonText seen(JsonText json, BrokenOut seen) {
+    json.put("stopped_mm", MILLI * seen.stopped(), StudyJson.DIGITS)
+        .put("lap_mm", milli(seen.plainLaps()), StudyJson.DIGITS)
+        .put("roundedFrom_mm", milli(seen.roundedFrom()), StudyJson.DIGITS)
+        .put("weighs_kg", seen.mass(), StudyJson.DIGITS)
+        .open("lips", '[');
+    for (Found.Lip lip : Found.Lip.values()) {
+      if (seen.lips().contains(lip)) {
+        json.item(ResultJson.camel(lip));
+      }
+    }
+    json.close(']').open("closedGates", '[');
+    seen.closedGates().forEach(json::item);
+    return json.close(']');
+  }
+
+  private static OptionalDouble milli(OptionalDouble metres) {
+    return metres.isPresent() ? OptionalDouble.of(MILLI * metres.getAsDouble()) : metres;
+  }
+
+  private static String unit(Suspect s) {
+    return switch (s.unit()) {
+      case HEAT -> "degC";
+      case TIME -> "s";
+      case MASS -> "kg";
+      case MASS_RATE -> "kg/s";
+      case HEAT_PULL -> "W/m2K";
+      case SHARE -> "%";
+      default -> "mm";
+    };
+  }
+
+  private static double number(Suspect s, double value) {
+    return switch (s.unit()) {
+      case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
+      case TIME, MASS, MASS_RATE, HEAT_PULL -> value;
+      case SHARE -> 100.0 * value;
+      default -> MILLI * value;
+    };
+  }
+}
