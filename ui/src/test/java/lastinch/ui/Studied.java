@@ -18,6 +18,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Found;
+import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Goal;
 import lastinch.solver.decide.Least;
@@ -149,6 +150,18 @@ public final class Studied {
     try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
       return Blame.of(
           studies, (job, stop) -> result(law.applyAsDouble(job)), plan.pourCase(), found);
+    }
+  }
+
+  /** Where to gate, by a law. */
+  public static Gates gates(Plan plan, ToDoubleFunction<PourCase> law) {
+    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
+      return Gates.of(
+          studies,
+          plan.pourCase(),
+          OwnedThings.of(plan, MATERIALS, DisplayUnits.METRIC),
+          0.2,
+          Gates.MOST);
     }
   }
 }

@@ -1,5 +1,6 @@
 package lastinch.solver.decide;
 
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -40,8 +41,8 @@ public record BrokenOut(
     OptionalDouble roundedFrom,
     double mass) {
   public BrokenOut {
-    lips = Set.copyOf(lips);
-    closedGates = new TreeSet<>(closedGates);
+    lips = Collections.unmodifiableSet(new TreeSet<>(lips));
+    closedGates = Collections.unmodifiableSet(new TreeSet<>(closedGates));
   }
 
   /** What is seen of a run. */

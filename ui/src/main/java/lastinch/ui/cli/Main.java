@@ -45,6 +45,7 @@ public final class Main {
     root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
     root.addSubcommand(new WhyCommand(surroundings, workshop, sentences));
     root.addSubcommand(new SureCommand(surroundings, workshop, sentences));
+    root.addSubcommand(new GatesCommand(surroundings, workshop, sentences));
     root.addSubcommand(new CompareCommand(surroundings, workshop, sentences));
     root.addSubcommand(new LeastCommand(surroundings, workshop, sentences));
     root.addSubcommand(new RoomCommand(surroundings, workshop, sentences));

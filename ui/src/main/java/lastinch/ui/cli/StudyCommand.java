@@ -67,6 +67,11 @@ abstract class StudyCommand implements Callable<Integer> {
     this.problemText = new ProblemText(sentences);
   }
 
+  /** Folder for the answer, when one was named. */
+  final Optional<Path> folder() {
+    return out;
+  }
+
   /** Case files asked about. */
   abstract List<Path> files();
 

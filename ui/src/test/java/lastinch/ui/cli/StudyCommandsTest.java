@@ -333,6 +333,41 @@ class StudyCommandsTest {
   }
 
   @Test
+  void gatesWritesAPlanThatReadsAsTheLayoutItPrinted() throws IOException {
+    Path made = folder.resolve("g");
+    int code = run(new Gated(), "gates", FLAT, "--most", "3", "--out", made.toString());
+    assertThat(code).isZero();
+    assertThat(printed()).contains("WHERE TO GATE").contains("CUT 2 gates");
+    assertThat(left()).containsExactly("answer.json", "answer.txt", "gated.yaml");
+    ReadResult read = new Shop().read(made.resolve("gated.yaml"), Optional.empty());
+    assertThat(read).isInstanceOf(ReadResult.Sound.class);
+    PourCase job = ((ReadResult.Sound) read).plan().pourCase();
+    assertThat(job.gating().gates()).hasSize(2);
+    assertThat(job.gating().gates()).noneMatch(g -> g.name().equals("end gate"));
+    assertThat(printed()).contains("melt " + job.metal().melted() + " kg");
+  }
+
+  /** Two gates fill, other numbers stop. */
+  private static final class Gated extends Quick {
+    @Override
+    public PourResult pour(PourCase job, RunObserver observer, BooleanSupplier stop) {
+      return job.gating().gates().size() == 2
+          ? HandMade.filled(0.3, List.of())
+          : HandMade.stopped(StopReason.SLUSH, 0.2);
+    }
+  }
+
+  @Test
+  void gatesThatCannotBeMeantAreRefused() {
+    assertThat(run(new Unused(), "gates", FLAT, "--most", "7", "--spare", "lots"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("--most takes 1 to 6, not 7").contains("lots");
+    assertThat(run(new Unused(), "gates", "../cases/demo/trivet-spokes-meet.yaml"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("pieces of one limb");
+  }
+
+  @Test
   void allThatIsWrongIsSaidAtOnce() {
     int code =
         run(new Unused(), "room", FLAT, "--across", "heat=1..2", "--up", "gate wide=9..2 mm");

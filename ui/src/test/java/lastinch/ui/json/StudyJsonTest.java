@@ -122,6 +122,18 @@ class StudyJsonTest {
   }
 
   @Test
+  void layoutsObeyTheirSchema() throws IOException {
+    Schema schema = schema("gates-schema.json");
+    String json =
+        GatesJson.of(
+            FLAT, "feather.yaml", Studied.gates(FLAT, j -> 0.5 - 0.1 * j.gating().gates().size()));
+    assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json).contains("\"loses\": \"best\"").contains("\"loses\": \"lessHeat\"");
+    assertThat(schema.validate(json.replace("\"wide_mm\"", "\"wide\""), InputFormat.JSON))
+        .isNotEmpty();
+  }
+
+  @Test
   void schemasRefuseUnknownKeys() throws IOException {
     String good = least(0.6, 0.08, 0.2);
     Schema schema = schema("least-schema.json");

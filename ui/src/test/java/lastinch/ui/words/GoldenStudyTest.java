@@ -43,6 +43,11 @@ class GoldenStudyTest {
     texts.put("found-alike", blame.full(FLAT, Studied.blame(FLAT, j -> slowOrCold(j), 0.18)));
     texts.put("found-as-planned", blame.full(FLAT, Studied.blame(FLAT, j -> -0.2, 0.256)));
     texts.put("found-unexplained", blame.full(FLAT, Studied.blame(FLAT, j -> -0.2, 0.1)));
+    GatesText gates = new GatesText(sentences, new Figures(DisplayUnits.METRIC));
+    texts.put(
+        "gates-two",
+        gates.full(FLAT, Studied.gates(FLAT, j -> j.gating().gates().size() == 2 ? 0.4 : -0.1)));
+    texts.put("gates-none", gates.full(FLAT, Studied.gates(FLAT, j -> -0.3)));
     return texts;
   }
 

@@ -1,0 +1,138 @@
+package lastinch.ui.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lastinch.cases.plan.Plan;
+import lastinch.cases.plan.ReadResult;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Place;
+import lastinch.solver.decide.GateLayout;
+import lastinch.solver.decide.Gates;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Studies;
+import lastinch.ui.json.GatesJson;
+import lastinch.ui.words.GateFile;
+import lastinch.ui.words.GatesText;
+import lastinch.ui.words.Sentences;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code lastinch gates CASE}. */
+@Command(name = "gates")
+final class GatesCommand extends StudyCommand {
+  private static final double USUAL_SPARE = 0.20;
+
+  /** Name of the ready plan among the files of the answer. */
+  private static final String READY = "gated.yaml";
+
+  @Parameters(paramLabel = "CASE", descriptionKey = "case")
+  private Path file;
+
+  @Option(names = "--spare", paramLabel = "20%", descriptionKey = "spare")
+  private Optional<String> spare = Optional.empty();
+
+  @Option(names = "--most", paramLabel = "COUNT", descriptionKey = "most")
+  private String most = Integer.toString(Gates.MOST);
+
+  GatesCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+    super(surroundings, workshop, sentences);
+  }
+
+  @Override
+  List<Path> files() {
+    return List.of(file);
+  }
+
+  @Override
+  List<String> wrongWords() {
+    List<String> wrong = new ArrayList<>();
+    if (spare.isPresent() && LeastCommand.share(spare.get()).isEmpty()) {
+      wrong.add(sentences.say("least.spare.wrong", "word", spare.get()));
+    }
+    if (!most.strip().matches("[1-" + Gates.MOST + "]")) {
+      wrong.add(
+          sentences.say("gates.most.wrong", "most", Integer.toString(Gates.MOST), "word", most));
+    }
+    return wrong;
+  }
+
+  @Override
+  List<String> misfits(Asked asked) {
+    return GateLayout.suits(asked.plan().pourCase())
+        ? List.of()
+        : List.of(sentences.say("gates.unsuited"));
+  }
+
+  @Override
+  Answer answer(Asked asked, Studies studies) {
+    Plan plan = asked.plan();
+    double wanted =
+        spare.flatMap(LeastCommand::share).orElse(plan.want().heatToSpare().orElse(USUAL_SPARE));
+    Gates gates =
+        Gates.of(studies, plan.pourCase(), asked.owned(), wanted, Integer.parseInt(most.strip()));
+    GatesText text = new GatesText(sentences, asked.figures());
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));
+    return new Answer(
+        text.full(plan, gates),
+        text.brief(gates),
+        GatesJson.of(plan, file.toString(), gates),
+        files,
+        true,
+        gates.plan().end() != Glance.End.BROKE_DOWN);
+  }
+
+  /** The plan gated anew, based on the old one as seen from the folder of the answer. */
+  private List<String> ready(Plan plan, Gates gates) {
+    Path from = folder().orElseThrow().toAbsolutePath().normalize();
+    Path old = plan.file().toAbsolutePath().normalize();
+    GateFile file = new GateFile(sentences);
+    double factor = factor(plan, gates, old);
+    return file.lines(plan, from.relativize(old).toString(), gates.best(), factor);
+  }
+
+  /**
+   * From distances in the cavity to typed ones [-]: a first draft is read back, because a pattern
+   * may be larger than the casting that a person measured.
+   */
+  private double factor(Plan plan, Gates gates, Path old) {
+    Optional<Double> wanted = firstPlace(gates.best().job().gating().gates());
+    if (wanted.isEmpty()) {
+      return 1.0;
+    }
+    try {
+      Path draft = Files.createTempFile("lastinch-", ".yaml");
+      try {
+        List<String> lines = new GateFile(sentences).lines(plan, old.toString(), gates.best(), 1.0);
+        Files.write(draft, lines, StandardCharsets.UTF_8);
+        return workshop.read(draft, Optional.empty()) instanceof ReadResult.Sound sound
+            ? firstPlace(sound.plan().pourCase().gating().gates())
+                .map(found -> wanted.get() / found)
+                .orElse(1.0)
+            : 1.0;
+      } finally {
+        Files.deleteIfExists(draft);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Optional<Double> firstPlace(List<Gate> gates) {
+    return gates.stream()
+        .map(Gate::place)
+        .filter(Place.At.class::isInstance)
+        .map(p -> ((Place.At) p).distance())
+        .filter(d -> d > 0.0)
+        .findFirst();
+  }
+}

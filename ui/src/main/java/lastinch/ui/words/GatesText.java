@@ -1,0 +1,140 @@
+package lastinch.ui.words;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Place;
+import lastinch.solver.decide.GateLayout;
+import lastinch.solver.decide.Gates;
+import lastinch.solver.decide.LookOut;
+
+/** The printed answer to: how many gates, where, how wide? */
+public final class GatesText {
+  private final Sentences sentences;
+  private final Figures figures;
+  private final GlanceWords glances;
+  private final LeverWords levers;
+
+  public GatesText(Sentences sentences, Figures figures) {
+    this.sentences = Objects.requireNonNull(sentences, "sentences");
+    this.figures = Objects.requireNonNull(figures, "figures");
+    this.glances = new GlanceWords(sentences, figures);
+    this.levers = new LeverWords(sentences, figures);
+  }
+
+  /** The whole answer, line by line. */
+  public List<String> full(Plan plan, Gates gates) {
+    Page page = new Page();
+    page.line(sentences.say("gates.title", "title", plan.title()));
+    page.paragraph(sentences.say("gates.plan", "outcome", glances.outcome(gates.plan())));
+    page.blank();
+    page.paragraph(headline(gates));
+    cuts(page, gates.best());
+    page.blank();
+    others(page, gates);
+    page.blank();
+    page.paragraph(sentences.say("gates.note"));
+    page.entry(sentences.say("label.next"), sentences.say("gates.next"));
+    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    return PlainLetters.all(page.lines());
+  }
+
+  /** One sentence. */
+  public List<String> brief(Gates gates) {
+    Page page = new Page();
+    page.paragraph(headline(gates));
+    return PlainLetters.all(page.lines());
+  }
+
+  private String headline(Gates gates) {
+    String key = gates.solved() ? "gates.best" : "gates.nearest";
+    return sentences.say(
+        key,
+        "layout",
+        layout(gates.best().layout()),
+        "outcome",
+        glances.outcome(gates.best().glance()));
+  }
+
+  /** A layout in half a sentence: 2 gates 20 mm wide, at the thick end and at 180 mm. */
+  private String layout(GateLayout layout) {
+    String places = layout.places().stream().map(figures::ruler).collect(Collectors.joining(", "));
+    String where =
+        layout.places().isEmpty()
+            ? sentences.say("gates.thickEnd")
+            : layout.thickEnd()
+                ? sentences.say("gates.thickEndAnd", "places", places)
+                : sentences.say("gates.at", "places", places);
+    return sentences.say(
+        layout.number() == 1 ? "gates.layout.one" : "gates.layout",
+        "number",
+        Integer.toString(layout.number()),
+        "wide",
+        figures.ruler(layout.width()),
+        "where",
+        where);
+  }
+
+  private void cuts(Page page, Gates.Answer best) {
+    for (Gate gate : best.job().gating().gates()) {
+      String where =
+          gate.place() instanceof Place.At at && at.distance() > 0.0
+              ? sentences.say("gates.cut.at", "at", figures.ruler(at.distance()))
+              : sentences.say("gates.cut.thickEnd");
+      page.wrapped(
+          "  ",
+          "    ",
+          sentences.say(
+              "gates.cut",
+              "where",
+              where,
+              "wide",
+              figures.ruler(gate.width()),
+              "thick",
+              figures.calipers(gate.thickness()),
+              "long",
+              figures.ruler(gate.length())));
+    }
+    page.wrapped(
+        "  ",
+        "    ",
+        sentences.say("gates.melt", "mass", figures.mass(best.job().metal().melted())));
+    page.wrapped(
+        "  ",
+        "    ",
+        sentences.say("gates.speed", "speed", figures.speed(best.glance().gateSpeed())));
+    List<LookOut> looks = LookOut.of(best.glance());
+    if (!looks.isEmpty()) {
+      page.wrapped("  ", "    ", sentences.say("least.lookOut", "what", levers.lookOuts(looks)));
+    }
+  }
+
+  private void others(Page page, Gates gates) {
+    if (gates.answers().size() < 2) {
+      return;
+    }
+    page.line(sentences.say("gates.others"));
+    Set<Integer> numbers = new TreeSet<>();
+    for (Gates.Answer a : gates.answers().subList(1, gates.answers().size())) {
+      if (!numbers.add(a.layout().number())) {
+        continue;
+      }
+      page.wrapped(
+          "  ", "    ", sentences.say("gates.other", "layout", layout(a.layout()), "why", why(a)));
+    }
+  }
+
+  private String why(Gates.Answer a) {
+    String key = "gates.why." + a.why().name();
+    return switch (a.why()) {
+      case STOPS_SHORT, LESS_HEAT, MORE_GATES ->
+          sentences.say(key, "outcome", glances.outcome(a.glance()));
+      case SPLASHES -> sentences.say(key, "speed", figures.speed(a.glance().gateSpeed()));
+      case BEST, MEETS_COLD, NO_ANSWER -> sentences.say(key);
+    };
+  }
+}
