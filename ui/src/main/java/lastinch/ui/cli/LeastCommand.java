@@ -1,6 +1,7 @@
 package lastinch.ui.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Studies;
+import lastinch.solver.decide.SureChange;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.LeastJson;
 import lastinch.ui.words.LeastText;
@@ -32,6 +34,11 @@ final class LeastCommand extends StudyCommand {
 
   private static final double MOST_SPARE = 0.95;
 
+  /** Chances that 128 days can tell [-]. */
+  private static final double LEAST_SURE = 0.5;
+
+  private static final double MOST_SURE = 0.98;
+
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
 
@@ -44,6 +51,9 @@ final class LeastCommand extends StudyCommand {
   @Option(names = "--sharp", descriptionKey = "sharp")
   private boolean sharp;
 
+  @Option(names = "--sure", paramLabel = "0.9", descriptionKey = "sure")
+  private Optional<String> sure = Optional.empty();
+
   LeastCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
   }
@@ -55,9 +65,22 @@ final class LeastCommand extends StudyCommand {
 
   @Override
   List<String> wrongWords() {
-    return spare.isPresent() && share(spare.get()).isEmpty()
-        ? List.of(sentences.say("least.spare.wrong", "word", spare.get()))
-        : List.of();
+    List<String> wrong = new ArrayList<>();
+    if (spare.isPresent() && share(spare.get()).isEmpty()) {
+      wrong.add(sentences.say("least.spare.wrong", "word", spare.get()));
+    }
+    if (sure.isPresent() && chance().isEmpty()) {
+      wrong.add(sentences.say("least.sure.wrong", "word", sure.get()));
+    }
+    return wrong;
+  }
+
+  /** Share of the days on which it has to fill, when it can be meant. */
+  private Optional<Double> chance() {
+    return sure.map(String::strip)
+        .filter(typed -> typed.matches("0?\\.\\d{1,3}"))
+        .map(Double::parseDouble)
+        .filter(share -> share >= LEAST_SURE && share <= MOST_SURE);
   }
 
   /** A share typed with or without its sign, when it can be meant. */
@@ -90,7 +113,14 @@ final class LeastCommand extends StudyCommand {
     Least least =
         Least.of(studies, asked.plan().pourCase(), chosen(all, words), new Goal(wanted, sharp));
     LeastText text = new LeastText(sentences, asked.figures());
-    List<String> full = text.full(asked.plan(), file.toString(), least);
+    Optional<SureChange.Wanted> sures =
+        chance()
+            .filter(wantedChance -> least.whole())
+            .map(
+                share ->
+                    new SureChange.Wanted(
+                        share, SureChange.of(studies, asked.plan().pourCase(), least, share)));
+    List<String> full = text.full(asked.plan(), file.toString(), least, sures);
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,
@@ -103,7 +133,7 @@ final class LeastCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(least),
-        LeastJson.of(asked.plan(), file.toString(), least),
+        LeastJson.of(asked.plan(), file.toString(), least, sures),
         files,
         least.whole(),
         least.base().end() != Glance.End.BROKE_DOWN);

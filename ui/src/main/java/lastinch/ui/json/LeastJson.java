@@ -7,6 +7,7 @@ import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.LeverAnswer;
 import lastinch.solver.decide.LookOut;
 import lastinch.solver.decide.PairAnswer;
+import lastinch.solver.decide.SureChange;
 import lastinch.solver.decide.Tried;
 
 /** The smallest change that fills, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -18,6 +19,11 @@ public final class LeastJson {
 
   /** The answer as text, without a line end. */
   public static String of(Plan plan, String file, Least least) {
+    return of(plan, file, least, Optional.empty());
+  }
+
+  /** The same, with what makes it sure. */
+  public static String of(Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -40,7 +46,22 @@ public final class LeastJson {
     }
     json.close(']');
     pick(json, least);
+    sure.ifPresent(wanted -> surer(json, wanted));
     return json.close('}').text();
+  }
+
+  private static void surer(JsonText json, SureChange.Wanted wanted) {
+    json.open("sure", '{').put("share", wanted.share(), StudyJson.DIGITS).open("changes", '[');
+    for (SureChange change : wanted.changes()) {
+      StudyJson.lever(json.open('{'), change.lever());
+      StudyJson.value(json, "value", change.lever(), change.value());
+      json.put("share", change.chance().share(), StudyJson.DIGITS)
+          .put("low", change.chance().low(), StudyJson.DIGITS)
+          .put("high", change.chance().high(), StudyJson.DIGITS)
+          .put("enough", change.enough())
+          .close('}');
+    }
+    json.close(']').close('}');
   }
 
   private static void answer(JsonText json, LeverAnswer a) {

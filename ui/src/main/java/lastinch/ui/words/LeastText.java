@@ -11,6 +11,7 @@ import lastinch.solver.decide.LeverAnswer;
 import lastinch.solver.decide.LeverAnswer.Kind;
 import lastinch.solver.decide.LeverUnit;
 import lastinch.solver.decide.PairAnswer;
+import lastinch.solver.decide.SureChange;
 import lastinch.solver.result.FlowLimit;
 
 /** The printed answer to: what is the smallest change that fills? */
@@ -35,6 +36,11 @@ public final class LeastText {
 
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, String file, Least least) {
+    return full(plan, file, least, Optional.empty());
+  }
+
+  /** The same, with what makes it sure. */
+  public List<String> full(Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
     Page page = new Page();
     page.line(sentences.say(least.already() ? "slip.title" : "least.title", "title", plan.title()));
     page.paragraph(
@@ -55,10 +61,38 @@ public final class LeastText {
     }
     noHelp(page, least);
     noAnswer(page, least);
+    sure.ifPresent(wanted -> surer(page, wanted));
     page.blank();
     next(page, file, least);
     page.entry(sentences.say("label.care"), sentences.say("care.always"));
     return PlainLetters.all(page.lines());
+  }
+
+  /** How far each lever has to go to fill often enough. */
+  private void surer(Page page, SureChange.Wanted wanted) {
+    page.blank();
+    String share = figures.whole(100.0 * wanted.share());
+    page.line(sentences.say("least.sure", "share", share));
+    if (wanted.changes().isEmpty()) {
+      page.wrapped("  ", "  ", sentences.say("least.sure.none"));
+    }
+    for (SureChange change : wanted.changes()) {
+      page.wrapped(
+          "  ",
+          "    ",
+          sentences.say(
+              change.enough() ? "least.sure.line" : "least.sure.short",
+              "move",
+              levers.move(change.lever(), change.value()),
+              "values",
+              levers.fromTo(change.lever(), change.value()),
+              "share",
+              figures.whole(100.0 * change.chance().share()),
+              "low",
+              figures.whole(100.0 * change.chance().low()),
+              "high",
+              figures.whole(100.0 * change.chance().high())));
+    }
   }
 
   private String asked(Least least) {

@@ -2,8 +2,13 @@ package lastinch.ui.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,6 +28,7 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.RunObserver;
 import lastinch.ui.HandMade;
+import lastinch.ui.json.LeastJson;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -365,6 +371,29 @@ class StudyCommandsTest {
     assertThat(run(new Unused(), "gates", "../cases/demo/trivet-spokes-meet.yaml"))
         .isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains("pieces of one limb");
+  }
+
+  @Test
+  void leastSaysHowFarToGoToBeSure() throws IOException {
+    int code = run(new Quick(), "least", FLAT, "--only", "pour", "--sure", "0.9", "--json");
+    assertThat(code).isZero();
+    assertThat(printed()).contains("\"sure\": {").contains("\"enough\": true");
+    try (InputStream in = LeastJson.class.getResourceAsStream("least-schema.json")) {
+      Schema schema =
+          SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+              .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+      assertThat(schema.validate(printed(), InputFormat.JSON)).isEmpty();
+    }
+    out.reset();
+    run(new Quick(), "least", FLAT, "--only", "pour", "--sure", "0.9");
+    assertThat(printed()).contains("To fill on 90 days in 100").contains("pour faster, 6.0 ->");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.5", "0.2", "often", "90"})
+  void chancesThatCannotBeMeantAreRefused(String chance) {
+    assertThat(run(new Unused(), "least", FLAT, "--sure", chance)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("--sure takes a chance from 0.5 to 0.98");
   }
 
   @Test
