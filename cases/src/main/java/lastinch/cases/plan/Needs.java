@@ -1,17 +1,10 @@
 package lastinch.cases.plan;
 
-import java.util.List;
 import lastinch.cases.format.Problems;
-import lastinch.solver.casting.Checking;
-import lastinch.solver.run.UnsupportedCase.Need;
 
 /** Parts of the solver that a plan asks for and that are not there. */
 final class Needs {
   private Needs() {}
-
-  static List<Need> of(Checking checking) {
-    return checking.startsWet().isEmpty() ? List.of() : List.of(Need.STARTS_WET);
-  }
 
   /** Says of words that are understood but that no part of the solver can take yet. */
   static void sayNotYet(Fields root, Problems problems) {

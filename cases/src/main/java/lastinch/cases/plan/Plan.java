@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.run.UnsupportedCase;
 
 /**
  * A case file read to the end.
@@ -19,7 +18,6 @@ import lastinch.solver.run.UnsupportedCase;
  * @param pourCase the job for the solver
  * @param want what the person asks of it
  * @param assumed values that were not known, in the order of the day
- * @param needs parts of the solver that this plan asks for and that are not there
  * @param mouldWords the mould material as the case writes it
  * @param attitudeWords how it stands, as typed
  * @param kilnReading whether the mould temperature is a kiln's reading that the flask then leaves
@@ -37,7 +35,6 @@ public record Plan(
     PourCase pourCase,
     Want want,
     List<Assumed> assumed,
-    List<UnsupportedCase.Need> needs,
     String mouldWords,
     String attitudeWords,
     boolean kilnReading,
@@ -52,7 +49,6 @@ public record Plan(
     Objects.requireNonNull(pourCase, "pourCase");
     Objects.requireNonNull(want, "want");
     assumed = List.copyOf(assumed);
-    needs = List.copyOf(needs);
     typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
   }
 

@@ -73,7 +73,6 @@ final class PlanAssembly {
         pourCase,
         new Want(root.group("want").map(w -> w.si("heat to spare")).orElse(OptionalDouble.empty())),
         taken.list(),
-        Needs.of(pourCase.checking()),
         mouldWords.typed("material").orElseThrow(),
         mouldWords.typed("stands").orElseThrow(),
         mould.flask().isPresent(),

@@ -123,8 +123,6 @@ class PlanFiguresTest {
 
   @Test
   void parts_for_which_the_sums_are_to_come_are_named() {
-    assertThat(Bench.plan(bench.readText("feather-sand-upright.yaml")).needs()).isEmpty();
-    assertThat(Bench.plan(bench.read(Starter.WHEEL.text())).needs()).isEmpty();
     assertThat(
             Bench.problems(
                 bench.readChanged(

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Alloy;
@@ -19,6 +21,9 @@ import lastinch.solver.result.Spot;
 final class Findings {
   /** Gap in capillary lengths up to which metal fills it from face to face [-]. */
   private static final double PUDDLE = 1.5;
+
+  /** Widths of a side gate above which a piece lets its jet shoot across [-]; common practice. */
+  private static final double JET = 3.0;
 
   private static final double AIR_COUNTS = 200.0;
   private static final double TIMES_APART = 0.2;
@@ -38,6 +43,7 @@ final class Findings {
     sprue();
     gates();
     fronts();
+    jets();
     falls();
     puddles();
     air();
@@ -143,6 +149,33 @@ final class Findings {
     }
     if (where.isPresent()) {
       add(Kind.FRONT_SPLASHES, Severity.NOTE, where, "speed", fastest, "limit", limit);
+    }
+  }
+
+  /** A jet from a gate in the side of a much wider piece crosses it, which is not seen. */
+  private void jets() {
+    for (Gate gate : run.job.gating().gates()) {
+      if (!(gate.place() instanceof Place.At at)) {
+        continue;
+      }
+      for (Channel c : run.state.channels) {
+        double along = at.distance() - c.shape.start;
+        boolean here = along >= 0.0 && along <= c.shape.length && c.shape.limb.equals(at.limb());
+        if (here && c.shape.role == Role.PIECE) {
+          double width = c.shape.width[c.shape.cellAt(along)];
+          if (width > JET * gate.width()) {
+            add(
+                Kind.WIDE_PIECE,
+                Severity.WATCH,
+                Optional.of(new Spot(gate.name(), 0.0)),
+                "width",
+                width,
+                "gate",
+                gate.width());
+          }
+          break;
+        }
+      }
     }
   }
 

@@ -107,6 +107,7 @@ final class NetworkRun {
     choice = new StepChoice(state, checking, tips);
     ending = new Ending(this);
     flowWatch = new FlowWatch(state, air);
+    forcedMass = new MetalInPlace(state, topology, recorder).lay(checking.startsWet());
     if (isFedDirectly()) {
       state.cupIsHeld = true;
       state.heldPressure = melt.density * Gravity.G * checking.cupKeptAt().orElse(0.0);

@@ -198,6 +198,15 @@ final class Recorder {
     return LapIndex.index(Math.min(1.0, melt.table.solid(surface)), melt.flowStop, film);
   }
 
+  /** Notes metal that was there before the first step. */
+  void inPlace(Channel c, Front front) {
+    for (int i = 0; i < c.shape.cells; i++) {
+      if (c.wet[i] >= 0.5 * c.shape.volume[i]) {
+        note(c, i, front, 0.0, 0.0);
+      }
+    }
+  }
+
   /** A channel has just been filled; its last cells may not have been passed by a cell middle. */
   void filled(Channel c, boolean byA, boolean byB) {
     Front front = byA ? c.frontA : c.frontB;

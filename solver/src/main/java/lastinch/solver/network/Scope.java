@@ -20,10 +20,15 @@ public final class Scope {
   public static List<Part> missing(PourCase job) {
     List<Part> parts = new ArrayList<>();
     job.piece().model().map(Model::form).ifPresent(f -> addForm(f, parts));
-    if (!job.checking().startsWet().isEmpty()) {
+    if (!job.checking().startsWet().isEmpty() && !startsFit(job)) {
       parts.add(Part.STARTS_WET);
     }
     return List.copyOf(parts);
+  }
+
+  private static boolean startsFit(PourCase job) {
+    List<ChannelShape> shapes = Layout.of(job, new MouldHeat(job.mould())).channels();
+    return job.checking().startsWet().stream().allMatch(m -> MetalInPlace.fits(m, shapes));
   }
 
   private static void addForm(Model.Form form, List<Part> parts) {

@@ -133,7 +133,8 @@ final class Topology {
     return false;
   }
 
-  private void makeWet(int joint) {
+  /** Metal fills a joint and starts into whatever opens there. */
+  void makeWet(int joint) {
     state.wet[joint] = true;
     changed = true;
     double flow = 0.0;

@@ -9,14 +9,6 @@ public final class UnsupportedCase extends RuntimeException {
 
   /** Parts that may be missing. */
   public enum Need {
-    SEVERAL_GATES,
-    LIMBS,
-    SIDE_RUNNER,
-    RUNNER_RUNS_ON,
-    OVERFLOWS,
-    FEEDERS,
-    CHILLS,
-    GATE_ALONG_PIECE,
     MODEL_TOO_WIDE,
     MODEL_TOO_BRANCHED,
     STARTS_WET

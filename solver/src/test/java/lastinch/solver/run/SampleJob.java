@@ -300,6 +300,7 @@ public final class SampleJob {
     private OptionalDouble courant = OptionalDouble.empty();
     private OptionalDouble heatStep = OptionalDouble.empty();
     private OptionalDouble mush = OptionalDouble.of(1.0);
+    private List<Checking.StartsWet> startsWet = List.of();
     private boolean perfect;
     private boolean curved;
     private boolean cools;
@@ -381,6 +382,11 @@ public final class SampleJob {
       return this;
     }
 
+    public Options startsWet(List<Checking.StartsWet> metal) {
+      startsWet = metal;
+      return this;
+    }
+
     public Options perfectContact() {
       perfect = true;
       return this;
@@ -396,7 +402,7 @@ public final class SampleJob {
           false,
           cupAt,
           speed,
-          List.of(),
+          startsWet,
           fluid,
           cell,
           courant,

@@ -87,9 +87,6 @@ final class PourCommand implements Callable<Integer> {
       return problems(unsound);
     }
     ReadResult.Sound sound = (ReadResult.Sound) read;
-    if (!sound.plan().needs().isEmpty()) {
-      return unsupported(sound.plan().needs());
-    }
     try {
       return pourAndAnswer(sound, new Figures(chosen.get()));
     } catch (UnsupportedCase e) {

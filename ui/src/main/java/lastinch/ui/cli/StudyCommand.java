@@ -153,11 +153,6 @@ abstract class StudyCommand implements Callable<Integer> {
     if (!wrong.isEmpty() || !problems.isEmpty()) {
       return refuse(wrong, problems);
     }
-    for (int i = 0; i < plans.size(); i++) {
-      if (!plans.get(i).needs().isEmpty()) {
-        return unsupported(files().get(i), plans.get(i).needs());
-      }
-    }
     try {
       return study(asked);
     } catch (OutFolder.Unwritable e) {

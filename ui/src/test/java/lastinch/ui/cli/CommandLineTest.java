@@ -64,7 +64,7 @@ class CommandLineTest {
     }
   }
 
-  private static ReadResult sound(UnsupportedCase.Need... needs) {
+  private static ReadResult sound() {
     return new ReadResult.Sound(
         new Plan(
             "Tail feather",
@@ -73,7 +73,6 @@ class CommandLineTest {
             HandMade.pourCase(Checking.NONE),
             Want.NOTHING,
             List.of(),
-            List.of(needs),
             "bonded sand",
             "flat",
             false,
@@ -207,24 +206,12 @@ class CommandLineTest {
   void aPlanBeyondWhatThereIsSaysWhatItNeeds() {
     Workshop workshop =
         new Ready(
-            sound(UnsupportedCase.Need.SEVERAL_GATES, UnsupportedCase.Need.LIMBS), HandMade::slush);
-    assertThat(run(workshop, "pour", "feather.yaml")).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained().replaceAll("\\s+", " "))
-        .contains(
-            "feather.yaml needs more than one gate, a piece of several limbs: not there yet.");
-    assertThat(printed()).isEmpty();
-  }
-
-  @Test
-  void aNeedFoundOnlyByTheSumIsToldAlike() {
-    Workshop workshop =
-        new Ready(
             sound(),
             () -> {
-              throw new UnsupportedCase(List.of(UnsupportedCase.Need.OVERFLOWS));
+              throw new UnsupportedCase(List.of(UnsupportedCase.Need.MODEL_TOO_WIDE));
             });
     assertThat(run(workshop, "pour", "feather.yaml")).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("feather.yaml needs overflows: not there yet.");
+    assertThat(complained()).contains("feather.yaml needs more than the quick sums");
   }
 
   @Test
