@@ -13,6 +13,17 @@ public final class DryPour {
   private DryPour() {}
 
   /**
+   * Parts of the solver that a case asks for and that do not exist; empty when it can be poured.
+   */
+  public static List<UnsupportedCase.Need> needs(PourCase pourCase) {
+    List<UnsupportedCase.Need> needs = new ArrayList<>();
+    for (Scope.Part part : Scope.missing(pourCase)) {
+      needs.add(UnsupportedCase.Need.valueOf(part.name()));
+    }
+    return needs;
+  }
+
+  /**
    * Pours a case dry.
    *
    * @param pourCase the job
@@ -22,10 +33,7 @@ public final class DryPour {
    */
   public static PourResult run(
       PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
-    List<UnsupportedCase.Need> needs = new ArrayList<>();
-    for (Scope.Part part : Scope.missing(pourCase)) {
-      needs.add(UnsupportedCase.Need.valueOf(part.name()));
-    }
+    List<UnsupportedCase.Need> needs = needs(pourCase);
     if (!needs.isEmpty()) {
       throw new UnsupportedCase(needs);
     }

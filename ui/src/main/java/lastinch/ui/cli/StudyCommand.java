@@ -22,6 +22,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.decide.Owned;
 import lastinch.solver.decide.Pourer;
 import lastinch.solver.decide.Studies;
+import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
@@ -152,6 +153,12 @@ abstract class StudyCommand implements Callable<Integer> {
     }
     if (!wrong.isEmpty() || !problems.isEmpty()) {
       return refuse(wrong, problems);
+    }
+    for (int i = 0; i < plans.size(); i++) {
+      List<UnsupportedCase.Need> needs = DryPour.needs(plans.get(i).pourCase());
+      if (!needs.isEmpty()) {
+        return unsupported(files().get(i), needs);
+      }
     }
     try {
       return study(asked);

@@ -108,6 +108,15 @@ class StudyCommandsTest {
   }
 
   @Test
+  void aPieceThatTheSumsCannotPourIsRefusedInWords() throws IOException {
+    String leaf = FLAT.replace("feather-sand-flat", "ginkgo-leaf");
+    assertThat(run(new Quick(), "least", leaf)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().replaceAll("\\s+", " ")).contains("the model branches or has holes");
+    assertThat(printed()).isEmpty();
+    assertThat(left()).isEmpty();
+  }
+
+  @Test
   void quietPrintsThePickOnly() {
     run(new Quick(), "least", FLAT, "--only", "pour", "--quiet");
     assertThat(printed().strip().lines()).hasSizeLessThan(4);
