@@ -334,7 +334,7 @@ final class Downsprue {
     return sum;
   }
 
-  private double totalRoom() {
+  double totalRoom() {
     double sum = 0.0;
     for (double v : room) {
       sum += v;
@@ -384,7 +384,7 @@ final class Downsprue {
     return cup;
   }
 
-  /** Heat that ran over the rim, over density [J]. */
+  /** Heat that ran over the rim [J]. */
   double spilledHeat() {
     return spilledHeat;
   }

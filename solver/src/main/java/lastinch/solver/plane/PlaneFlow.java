@@ -26,6 +26,9 @@ final class PlaneFlow {
   /** Cells that let no metal through. */
   final boolean[] shut;
 
+  /** Cells whose leading metal goes no further. */
+  final boolean[] halted;
+
   private final double capillaryStep;
   private double time;
   private double lastStep;
@@ -43,6 +46,14 @@ final class PlaneFlow {
      * @param dt step [s]
      */
     void carry(FlowState s, double dt);
+
+    /**
+     * Told that the liquid is moved and the cells that carry a pressure are known.
+     *
+     * @param s the state
+     * @param dt step [s]
+     */
+    default void moved(FlowState s, double dt) {}
   }
 
   PlaneFlow(PlaneGrid grid, Liquid liquid, Gates gates, AirLaw air, Carried carried) {
@@ -51,12 +62,50 @@ final class PlaneFlow {
 
   PlaneFlow(
       PlaneGrid grid, Liquid liquid, Gates gates, AirLaw air, Carried carried, double tolerance) {
+    this(
+        grid,
+        liquid,
+        gates,
+        air,
+        carried,
+        tolerance,
+        new boolean[grid.size],
+        new boolean[grid.size]);
+  }
+
+  /**
+   * A flow whose shut cells and halted fronts others find.
+   *
+   * @param shut cells that let no metal through
+   * @param halted cells whose leading metal goes no further
+   */
+  PlaneFlow(
+      PlaneGrid grid,
+      Liquid liquid,
+      Gates gates,
+      AirLaw air,
+      Carried carried,
+      boolean[] shut,
+      boolean[] halted) {
+    this(grid, liquid, gates, air, carried, TOLERANCE, shut, halted);
+  }
+
+  private PlaneFlow(
+      PlaneGrid grid,
+      Liquid liquid,
+      Gates gates,
+      AirLaw air,
+      Carried carried,
+      double tolerance,
+      boolean[] shut,
+      boolean[] halted) {
+    this.shut = shut;
+    this.halted = halted;
     this.grid = grid;
     this.liquid = liquid;
     this.gates = gates;
     this.carried = carried;
     state = new FlowState(grid);
-    shut = new boolean[grid.size];
     pockets = new Pockets(grid, air);
     transport = new SurfaceTransport(grid);
     momentum = new FaceMomentum(grid);
@@ -117,7 +166,8 @@ final class PlaneFlow {
     transport.move(state);
     time += dt;
     pockets.sort(state, time, dt);
-    friction.find(state, shut, dt);
+    carried.moved(state, dt);
+    friction.find(state, shut, halted, dt);
     projection.project(state, dt);
     lastStep = dt;
     steps++;

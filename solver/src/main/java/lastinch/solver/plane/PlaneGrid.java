@@ -49,6 +49,9 @@ final class PlaneGrid {
 
   final double[] gapY;
 
+  /** Cell that took over a sliver; every other cell its own. */
+  private final int[] home;
+
   /**
    * Lays cells over a map.
    *
@@ -100,6 +103,10 @@ final class PlaneGrid {
     faceY = new double[size];
     gapX = new double[size];
     gapY = new double[size];
+    home = new int[size];
+    for (int c = 0; c < size; c++) {
+      home[c] = c;
+    }
     double[] share = new double[size];
     for (int j = 0; j < ny; j++) {
       for (int i = 0; i < nx; i++) {
@@ -173,6 +180,7 @@ final class PlaneGrid {
         }
         int to = widest(map, i, j, c);
         if (to != c) {
+          home[c] = to;
           volume[to] += volume[c];
           perVolume[to] = 1.0 / volume[to];
           wall[to] += wall[c];
@@ -251,6 +259,11 @@ final class PlaneGrid {
   /** Harmonic mean: second order where the gap varies smoothly, and never twice the lesser. */
   private static double between(double a, double b) {
     return 2.0 * a * b / (a + b);
+  }
+
+  /** Cell that holds what the map had in a cell: a sliver was given to its neighbour. */
+  int home(int c) {
+    return home[c];
   }
 
   /** Index of a cell; {@code i} counts along, {@code j} across. */

@@ -1,12 +1,9 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.material.MouldTable;
 import lastinch.solver.numerics.LimitedFace;
 import lastinch.solver.physics.Slurry;
-import lastinch.solver.wall.OuterAir;
 import lastinch.solver.wall.WallColumns;
-import lastinch.solver.wall.WallGrid;
 
 /**
  * Heat of the metal, cell by cell: carried with the same volumes as the metal, second order where
@@ -25,11 +22,6 @@ final class PlaneHeat implements PlaneFlow.Carried {
   /** Biot number above which metal is resolved through the gap [-]. */
   private static final double THICK = 0.1;
 
-  /** Outside of a shell: air, 10 W/(m2 K), emissivity 0.8; estimates of the catalogue. */
-  private static final double OUTSIDE = 293.15;
-
-  private static final double CONVECTION = 10.0;
-  private static final double EMISSIVITY = 0.8;
   private static final double REOPENS = 0.05;
 
   /** Share of a cell's heat per degree that one face may conduct in a step [-]. */
@@ -58,6 +50,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private final double[] flowX;
   private final double[] flowY;
   private final boolean[] shut;
+  private final LeadingMetal leading;
+  private final AlongFlow along;
   private double entering;
   private double carriedIn;
   private double leastStop;
@@ -90,29 +84,13 @@ final class PlaneHeat implements PlaneFlow.Carried {
     double shellWall = job.mould().wallThickness().value();
     boolean shell = shellWall > 0.0;
     depthLimit = shell ? shellWall : Double.POSITIVE_INFINITY;
-    columns = columns(job, melt, mouldTemperature, n, shell);
+    columns = MouldColumns.of(job, melt, mouldTemperature, n, shell);
     leastStop = 1.0;
     leastHeat =
         Math.min(melt.alloy.specificHeatLiquid().value(), melt.alloy.specificHeatSolid().value());
+    leading = new LeadingMetal(grid, melt, this, job, mouldTemperature);
+    along = new AlongFlow(grid, melt, leading);
     coldest = melt.table.enthalpy(Math.max(mouldTemperature, melt.table.temperature(-1e9)));
-  }
-
-  private static WallColumns columns(
-      PourCase job, PlaneMelt melt, double mouldTemperature, int count, boolean shell) {
-    double hot = melt.table.temperature(melt.enthalpyIn);
-    MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
-    double diffusivity = 0.0;
-    for (double t = mouldTemperature; t < hot; t += 100.0) {
-      diffusivity = Math.max(diffusivity, table.conductivityAt(t) / table.capacityAt(t));
-    }
-    WallGrid nodes = WallGrid.usual(diffusivity, 8.0).withMetalNodes(8);
-    if (job.checking().mouldStaysAtHeat()) {
-      return WallColumns.fixed(count, nodes, table, melt.table);
-    }
-    return shell
-        ? WallColumns.shell(
-            count, nodes, table, melt.table, OuterAir.of(OUTSIDE, CONVECTION, EMISSIVITY))
-        : new WallColumns(count, nodes, table, melt.table);
   }
 
   /** What metal that enters from now on holds [J/kg]. */
@@ -120,8 +98,36 @@ final class PlaneHeat implements PlaneFlow.Carried {
     entering = specificEnthalpy;
   }
 
+  double entering() {
+    return entering;
+  }
+
+  /** Seconds since the first metal came to a cell [s], by heat steps. */
+  double age(int c) {
+    return age[c];
+  }
+
+  /** Mould face of a wetted cell [K]. */
+  double faceTemperature(int c) {
+    return wetted[c] > 0.0 ? columns.faceTemperature(c) : mouldTemperature;
+  }
+
+  LeadingMetal leading() {
+    return leading;
+  }
+
+  @Override
+  public void moved(FlowState s, double dt) {
+    leading.age(s, dt);
+  }
+
   @Override
   public void carry(FlowState s, double dt) {
+    carryHeat(s);
+    leading.carry(s);
+  }
+
+  private void carryHeat(FlowState s) {
     int n = grid.stride;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
@@ -130,8 +136,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
     }
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
-        flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s.fluxX[c], c, 1);
-        flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s.fluxY[c], c, n);
+        flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s, s.fluxX[c], c, 1);
+        flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s, s.fluxY[c], c, n);
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
@@ -151,16 +157,20 @@ final class PlaneHeat implements PlaneFlow.Carried {
     }
   }
 
-  private double faceValue(double flux, int c, int d) {
+  private double faceValue(FlowState s, double flux, int c, int d) {
     boolean forward = flux > 0.0;
     int up = forward ? c - d : c;
     int down = forward ? c : c - d;
     int behind = forward ? c - 2 * d : c + d;
-    if (share[up] > FULL && share[down] > FULL && share[behind] > FULL) {
+    if (share[up] > FULL && share[behind] > FULL) {
       double courant = Math.min(1.0, Math.abs(flux) * grid.perVolume[up]);
-      return LimitedFace.face(enthalpy[behind], enthalpy[up], enthalpy[down], courant);
+      boolean mark = share[down] <= FULL && leading.atFront[down];
+      if (mark || share[down] > FULL) {
+        double ahead = mark ? leading.enthalpy[down] : enthalpy[down];
+        return LimitedFace.face(enthalpy[behind], enthalpy[up], ahead, courant);
+      }
     }
-    return enthalpy[up];
+    return leading.leaving(s, up, flux);
   }
 
   /** Specific enthalpy of the moving part: skin is colder by the latent heat it has given. */
@@ -183,6 +193,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
     }
     count++;
     conduct(s, dt);
+    along.spread(s, content, enthalpy, dt);
     int n = grid.stride;
     for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
       for (int c = j * n + PlaneGrid.HALO; c < j * n + PlaneGrid.HALO + grid.nx; c++) {
@@ -351,6 +362,15 @@ final class PlaneHeat implements PlaneFlow.Carried {
   /** Heat brought through the gates [J]. */
   double carriedIn() {
     return carriedIn * melt.density;
+  }
+
+  /** Largest share of solid anywhere so far [-]. */
+  double mostSolidAnywhere() {
+    double most = 0.0;
+    for (double solid : mostSolid) {
+      most = Math.max(most, solid);
+    }
+    return most;
   }
 
   /** Least open gap over what stops it, as a share of what there was, anywhere so far [-]. */

@@ -32,10 +32,14 @@ final class PlaneMelt {
   private final Checking checking;
   private final double rangeRatio;
 
+  /** Factor on the spreading of heat along the flow [-]. */
+  final double spreading;
+
   PlaneMelt(PourCase job, double coldest) {
     alloy = job.metal().alloy();
     checking = job.checking();
     medium = job.mould().medium();
+    spreading = checking.spreading().orElse(job.laws().spreading().value());
     rangeRatio = job.laws().rangeRatio().value();
     water = checking.fluid() == Checking.Fluid.WATER;
     double entered = checking.lipLoss() ? job.metal().entered() : job.metal().reading().value();
@@ -55,16 +59,20 @@ final class PlaneMelt {
     perfectContact = checking.perfectContact();
   }
 
+  /** What a thin gap [m] asks for before metal goes in [Pa]. */
+  double capillary(double gap) {
+    return checking.pushesBack() && !water ? strength() / gap : 0.0;
+  }
+
+  private double strength() {
+    return Capillary.strength(
+        alloy.surfaceTension().value(), alloy.wettingAngle().value(), alloy.filmFactor().value());
+  }
+
   /** What flows, pulled along the plane. */
   Liquid liquid(PourCase job) {
     boolean pushes = checking.pushesBack() && !water;
-    double capillary =
-        pushes
-            ? Capillary.strength(
-                alloy.surfaceTension().value(),
-                alloy.wettingAngle().value(),
-                alloy.filmFactor().value())
-            : 0.0;
+    double capillary = pushes ? strength() : 0.0;
     return new Liquid(
         density,
         water ? WATER_VISCOSITY : Math.max(1e-6, alloy.viscosity().value()),

@@ -61,7 +61,7 @@ final class PlaneRecorder {
     double u = Math.max(Math.abs(s.u[c]), Math.abs(s.u[c + 1]));
     double v = Math.max(Math.abs(s.v[c]), Math.abs(s.v[c + n]));
     time[c] = now;
-    enthalpy[c] = melt.water ? melt.enthalpyIn : heat.content[c] / s.liquid[c];
+    enthalpy[c] = melt.water ? melt.enthalpyIn : heat.leading().enthalpy[c];
     speed[c] = Math.sqrt(u * u + v * v);
     if (!melt.water) {
       double t = melt.table.temperature(enthalpy[c]);

@@ -28,6 +28,8 @@ final class PlaneRun {
   final Origins origins;
   final PlaneRecorder recorder;
   final Downsprue sprue;
+  final GateWatch gateWatch;
+  final SprueWatch watch;
 
   /** Whether a cell belongs to the piece. */
   final boolean[] piece;
@@ -42,7 +44,9 @@ final class PlaneRun {
   private double lastAbove;
   private double lastChange;
   private double mostAirPush;
+  private double airPush;
   private int heatSteps;
+  private Optional<PlaneMoments> moments;
 
   PlaneRun(PourCase job, GapMap map) {
     this.job = job;
@@ -71,17 +75,32 @@ final class PlaneRun {
     pieceVolume = volume;
     Gates gates = new Gates(List.of(inlet()));
     origins = new Origins(grid, job.gating().gates().size(), gateOfCell);
-    flow = new PlaneFlow(grid, melt.liquid(job), gates, air(), (s, dt) -> carryAll(s, dt));
-    heat = new PlaneHeat(grid, melt, job, mouldTemperature, flow.shut);
+    boolean[] shut = new boolean[grid.size];
+    heat = new PlaneHeat(grid, melt, job, mouldTemperature, shut);
+    boolean[] halted = heat.leading().halted;
+    flow =
+        new PlaneFlow(grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted);
     recorder = new PlaneRecorder(grid, melt, heat, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
+    gateWatch = new GateWatch(this, job, map, gateOfCell);
+    watch = new SprueWatch(this);
+    moments = Optional.empty();
     flow.begin();
     airAtStart = flow.pockets.held();
   }
 
-  private void carryAll(FlowState s, double dt) {
-    heat.carry(s, dt);
-    origins.carry(s, dt);
+  /** What travels with the metal: its heat and the dye of the gates. */
+  private record Load(PlaneHeat heat, Origins origins) implements PlaneFlow.Carried {
+    @Override
+    public void carry(FlowState s, double dt) {
+      heat.carry(s, dt);
+      origins.carry(s, dt);
+    }
+
+    @Override
+    public void moved(FlowState s, double dt) {
+      heat.moved(s, dt);
+    }
   }
 
   private static int gateNumber(PourCase job, GapMap.Part part) {
@@ -93,8 +112,19 @@ final class PlaneRun {
     return Origins.NONE;
   }
 
-  private int gridCell(int mapIndex) {
-    return grid.cell(mapIndex % grid.nx, mapIndex / grid.nx);
+  /** Has moments kept from now on. */
+  void keep(PlaneMoments kept) {
+    moments = Optional.of(kept);
+  }
+
+  /** Number of cells of the map. */
+  int mapCells() {
+    return map.nx() * map.ny();
+  }
+
+  /** Cell of the grid that holds what the map has in a cell. */
+  int gridCell(int mapIndex) {
+    return grid.home(grid.cell(mapIndex % grid.nx, mapIndex / grid.nx));
   }
 
   private Gates.Gate inlet() {
@@ -179,8 +209,15 @@ final class PlaneRun {
       heatSteps++;
     }
     recorder.note(flow.state, flow.time(), piece);
+    airPush = 0.0;
     for (int p = 0; p < flow.pockets.count(); p++) {
-      mostAirPush = Math.max(mostAirPush, flow.pockets.pressure[p]);
+      airPush = Math.max(airPush, flow.pockets.pressure[p]);
+    }
+    mostAirPush = Math.max(mostAirPush, airPush);
+    gateWatch.note(dt);
+    watch.note(dt);
+    if (moments.isPresent()) {
+      moments.get().note();
     }
   }
 
@@ -193,7 +230,9 @@ final class PlaneRun {
     double inside = flow.state.totalLiquid();
     double above = sprue.above();
     double noticed = STILL_SHARE * grid.totalVolume();
-    if (Math.abs(inside - lastFilled) > noticed || above > lastAbove + noticed) {
+    boolean stands = heat.leading().halts() > 0 && heat.leading().running() == 0;
+    boolean pours = above > lastAbove + noticed && !stands && !sprue.isFull();
+    if (Math.abs(inside - lastFilled) > noticed || pours) {
       lastFilled = inside;
       lastAbove = above;
       lastChange = now;
@@ -214,6 +253,32 @@ final class PlaneRun {
       sum += piece[c] ? Math.min(flow.state.liquid[c], grid.volume[c]) : 0.0;
     }
     return Math.min(1.0, sum / pieceVolume);
+  }
+
+  /** Greatest pressure of air in the cavity now, above open air [Pa]. */
+  double airPush() {
+    return airPush;
+  }
+
+  /** Share of new solid that rides along, over the piece [-]. */
+  double mushShare() {
+    double sum = 0.0;
+    for (int c = 0; c < grid.size; c++) {
+      sum += piece[c] ? heat.mushShare[c] * grid.volume[c] : 0.0;
+    }
+    return sum / pieceVolume;
+  }
+
+  /** Seconds that leading metal of an enthalpy [J/kg] would last in a cell [s]. */
+  double secondsLeft(int c, double h) {
+    double stop = melt.enthalpyStop;
+    if (melt.water || h <= stop) {
+      return melt.water ? Double.POSITIVE_INFINITY : 0.0;
+    }
+    double seconds = h > 0.0 ? h / heat.leading().lossRate(c, 0.5 * h) : 0.0;
+    double top = Math.min(0.0, h);
+    double share = Math.max(1e-9, heat.mushShare[c]);
+    return seconds + (top - stop) / (share * heat.leading().lossRate(c, 0.5 * (top + stop)));
   }
 
   double mostAirPush() {

@@ -29,16 +29,17 @@ final class WallFriction {
    * Finds what friction leaves over a step [s], implicit in the new speed.
    *
    * @param shut cells that let nothing through
+   * @param halted cells whose leading metal goes no further into cells without a pressure
    */
-  void find(FlowState s, boolean[] shut, double dt) {
+  void find(FlowState s, boolean[] shut, boolean[] halted, double dt) {
     int n = grid.stride;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
         rate[c] = grid.volume[c] > 0.0 && !liquid.frictionless() ? rate(s, c) : 0.0;
       }
     }
-    faces(s, grid.faceX, grid.gapX, leavesX, 1, shut, dt);
-    faces(s, grid.faceY, grid.gapY, leavesY, n, shut, dt);
+    faces(s, grid.faceX, grid.gapX, leavesX, 1, shut, halted, dt);
+    faces(s, grid.faceY, grid.gapY, leavesY, n, shut, halted, dt);
   }
 
   /** Whether the metal on both sides of a face, taken together, carries too much solid to flow. */
@@ -68,11 +69,13 @@ final class WallFriction {
       double[] leaves,
       int d,
       boolean[] shut,
+      boolean[] halted,
       double dt) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
-        if (face[c] == 0.0 || shut[c] || shut[c - d] || isStiff(s, c, c - d)) {
+        boolean ends = s.active[c] != s.active[c - d] && (halted[c] || halted[c - d]);
+        if (face[c] == 0.0 || ends || shut[c] || shut[c - d] || isStiff(s, c, c - d)) {
           leaves[c] = 0.0;
         } else {
           double b = gapAt[c];

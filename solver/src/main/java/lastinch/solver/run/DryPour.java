@@ -6,6 +6,8 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.network.NetworkSolver;
 import lastinch.solver.network.Scope;
+import lastinch.solver.plane.PlaneSolver;
+import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 
 /** The one way to run a case. */
@@ -38,5 +40,36 @@ public final class DryPour {
       throw new UnsupportedCase(needs);
     }
     return NetworkSolver.run(pourCase, observer::onStep, stopRequested);
+  }
+
+  /**
+   * Pours a case dry over the plane, in two dimensions.
+   *
+   * @param pourCase the job
+   * @param cell edge of the squares [m]
+   * @param every seconds between two moments kept [s]; infinite for the end alone
+   * @param observer told of progress
+   * @param stopRequested polled once per step; the run then ends as cancelled with what there is
+   * @throws UnsupportedCase when the case needs a part of the solver that does not exist, or the
+   *     squares are too fine for the size of the job
+   */
+  public static PlanePour plane(
+      PourCase pourCase,
+      double cell,
+      double every,
+      RunObserver observer,
+      BooleanSupplier stopRequested) {
+    List<UnsupportedCase.Need> needs = new ArrayList<>();
+    for (PlaneSolver.Part part : PlaneSolver.missing(pourCase)) {
+      needs.add(UnsupportedCase.Need.valueOf(part.name()));
+    }
+    if (!needs.isEmpty()) {
+      throw new UnsupportedCase(needs);
+    }
+    try {
+      return PlaneSolver.run(pourCase, cell, every, observer::onStep, stopRequested);
+    } catch (PlaneSolver.TooFine e) {
+      throw new UnsupportedCase(List.of(UnsupportedCase.Need.SQUARES_TOO_FINE));
+    }
   }
 }

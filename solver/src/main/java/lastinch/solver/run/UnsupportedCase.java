@@ -11,7 +11,9 @@ public final class UnsupportedCase extends RuntimeException {
   public enum Need {
     MODEL_TOO_WIDE,
     MODEL_TOO_BRANCHED,
-    STARTS_WET
+    STARTS_WET,
+    TIGHT_MOULD,
+    SQUARES_TOO_FINE
   }
 
   public UnsupportedCase(List<Need> needs) {

@@ -43,7 +43,12 @@ public final class ChartFiles {
     TextUtils.setUseDrawRotatedStringWorkaround(false);
     title = plan.pourCase().title();
     answer = new PourText(sentences, figures).headline(plan);
-    pictures.put("broken-out", BrokenOutPicture.of(plan, sentences, figures));
+    pictures.put(
+        "broken-out",
+        plan.field()
+            .map(field -> PlaneBrokenOut.of(plan, field, sentences, figures))
+            .orElseGet(() -> BrokenOutPicture.of(plan, sentences, figures)));
+    plan.field().ifPresent(field -> pictures.putAll(PlaneMaps.of(plan, field, sentences, figures)));
     pictures.put("mould", MouldPicture.of(plan, sentences, figures));
     boolean many = ManyFrontsChart.suits(plan.pourCase());
     pictures.put(

@@ -14,12 +14,17 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.Outcome;
+import lastinch.solver.result.PlaneField;
+import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.chart.FillingFilm;
+import lastinch.ui.json.PlaneCsv;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ResultJson;
 import lastinch.ui.report.Report;
@@ -32,6 +37,7 @@ import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.Verdict;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -66,6 +72,8 @@ final class PourCommand implements Callable<Integer> {
   @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
   private Optional<Path> materials = Optional.empty();
 
+  @Mixin private PlaneWords planeWords = new PlaneWords();
+
   PourCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
     this.workshop = workshop;
@@ -81,6 +89,10 @@ final class PourCommand implements Callable<Integer> {
     }
     if (expected.filter(e -> !e.equals("fills")).isPresent()) {
       return refuse(problemText.sentence("cli.expect", "word", expected.get()));
+    }
+    Optional<List<String>> wrong = planeWords.wrong(problemText, out.isPresent());
+    if (wrong.isPresent()) {
+      return refuse(wrong.get());
     }
     ReadResult read = workshop.read(file, materials);
     if (read instanceof ReadResult.Unsound unsound) {
@@ -120,29 +132,51 @@ final class PourCommand implements Callable<Integer> {
     Plan plan = sound.plan();
     long start = System.nanoTime();
     PourResult result;
+    Optional<PlaneField> field;
     if (surroundings.terminal() && !json && !quiet) {
       try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
-        result = workshop.pour(plan.pourCase(), progress, stopper::stopRequested);
+        Poured poured = pour(plan.pourCase(), progress, stopper);
+        result = poured.result();
+        field = poured.field();
       }
     } else {
-      result = workshop.pour(plan.pourCase(), RunObserver.NONE, stopper::stopRequested);
+      Poured poured = pour(plan.pourCase(), RunObserver.NONE, stopper);
+      result = poured.result();
+      field = poured.field();
     }
     Optional<BandStudy> bands =
-        plan.pourCase().checking().isOn()
+        plan.pourCase().checking().isOn() || planeWords.isPlane()
             ? Optional.empty()
             : workshop.bands(plan.pourCase(), result, stopper::stopRequested);
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
-    return new PouredPlan(
-        plan.pourCase(),
-        result,
-        file.toString(),
-        plan.digest(),
-        new AssumedText(sentences, figures).lines(plan.assumed()),
-        notes(sound.notes()),
-        crucibleFull(plan),
-        OptionalLong.of(millis),
-        bands);
+    List<String> noted = notes(sound.notes());
+    field.ifPresent(f -> noted.addAll(planeWords.notes(sentences, figures, f)));
+    PouredPlan poured =
+        new PouredPlan(
+            plan.pourCase(),
+            result,
+            file.toString(),
+            plan.digest(),
+            new AssumedText(sentences, figures).lines(plan.assumed()),
+            noted,
+            crucibleFull(plan),
+            OptionalLong.of(millis),
+            bands);
+    return field.map(poured::with).orElse(poured);
   }
+
+  private Poured pour(PourCase job, RunObserver observer, Stopper stopper) {
+    if (!planeWords.isPlane()) {
+      return new Poured(workshop.pour(job, observer, stopper::stopRequested), Optional.empty());
+    }
+    PlanePour poured =
+        workshop.plane(
+            job, planeWords.square(), planeWords.every(), observer, stopper::stopRequested);
+    return new Poured(poured.result(), Optional.of(poured.field()));
+  }
+
+  /** What either way of reckoning found. */
+  private record Poured(PourResult result, Optional<PlaneField> field) {}
 
   /** Share of the named crucible that the metal fills, when the shop file holds that crucible. */
   private static OptionalDouble crucibleFull(Plan plan) {
@@ -197,6 +231,7 @@ final class PourCommand implements Callable<Integer> {
       folder.add(chart + ".png", f -> charts.png(chart, f));
       folder.add(chart + ".svg", f -> charts.svg(chart, f));
     }
+    plan.field().ifPresent(field -> planeFiles(plan, field, figures, folder));
     if (stopper.stopRequested()) {
       return;
     }
@@ -218,6 +253,18 @@ final class PourCommand implements Callable<Integer> {
               out.map(Path::toString).orElse(""),
               "files",
               String.join(", ", names)));
+    }
+  }
+
+  private void planeFiles(PouredPlan plan, PlaneField field, Figures figures, OutFolder folder) {
+    folder.add("map.csv", f -> PlaneCsv.write(field, f));
+    if (planeWords.wantsFilm()) {
+      FillingFilm film = new FillingFilm(plan, field, sentences, figures);
+      for (int i = 0; i < film.size(); i++) {
+        int frame = i;
+        folder.add(FillingFilm.name(frame), f -> film.png(frame, f));
+      }
+      folder.add("filling.gif", film::gif);
     }
   }
 

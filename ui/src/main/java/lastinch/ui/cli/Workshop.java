@@ -10,7 +10,9 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 
 /** What a command line needs from the other modules. */
@@ -32,6 +34,21 @@ interface Workshop {
 
   /** Pours a case dry. */
   PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested);
+
+  /**
+   * Pours a case dry over the plane.
+   *
+   * @param square edge of the squares [m]
+   * @param every seconds between two moments kept [s]
+   */
+  default PlanePour plane(
+      PourCase pourCase,
+      double square,
+      double every,
+      RunObserver observer,
+      BooleanSupplier stopRequested) {
+    return DryPour.plane(pourCase, square, every, observer, stopRequested);
+  }
 
   /**
    * How far an answer holds.

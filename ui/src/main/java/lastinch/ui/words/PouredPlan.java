@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PourResult;
 
 /**
@@ -21,6 +22,7 @@ import lastinch.solver.result.PourResult;
  * @param crucibleFull how full the crucible is when all is molten [-], when the shop file says
  * @param milliseconds the sum took, when it was timed
  * @param bands how far the answer holds, when that was worked out
+ * @param field what is known cell by cell, when it was poured over the plane
  */
 public record PouredPlan(
     PourCase pourCase,
@@ -31,7 +33,47 @@ public record PouredPlan(
     List<String> noted,
     OptionalDouble crucibleFull,
     OptionalLong milliseconds,
-    Optional<BandStudy> bands) {
+    Optional<BandStudy> bands,
+    Optional<PlaneField> field) {
+
+  /** A plan that was poured along its channels. */
+  public PouredPlan(
+      PourCase pourCase,
+      PourResult result,
+      String file,
+      String digest,
+      List<String> assumed,
+      List<String> noted,
+      OptionalDouble crucibleFull,
+      OptionalLong milliseconds,
+      Optional<BandStudy> bands) {
+    this(
+        pourCase,
+        result,
+        file,
+        digest,
+        assumed,
+        noted,
+        crucibleFull,
+        milliseconds,
+        bands,
+        Optional.empty());
+  }
+
+  /** The same plan with what a pour over the plane left behind. */
+  public PouredPlan with(PlaneField left) {
+    return new PouredPlan(
+        pourCase,
+        result,
+        file,
+        digest,
+        assumed,
+        noted,
+        crucibleFull,
+        milliseconds,
+        bands,
+        Optional.of(left));
+  }
 
   /** A plan of which only the one run is known. */
   public PouredPlan(
@@ -69,6 +111,7 @@ public record PouredPlan(
     Objects.requireNonNull(crucibleFull, "crucibleFull");
     Objects.requireNonNull(milliseconds, "milliseconds");
     Objects.requireNonNull(bands, "bands");
+    Objects.requireNonNull(field, "field");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);
   }

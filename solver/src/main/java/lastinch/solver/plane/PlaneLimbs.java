@@ -1,0 +1,231 @@
+package lastinch.solver.plane;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lastinch.solver.casting.GapMap;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PassageRecord.Role;
+
+/**
+ * Reads the plane along the middle of every part: stretches a few millimetres long, each told by
+ * the cell nearest to its middle. Cells within 4 mm of the outline are the rim.
+ */
+final class PlaneLimbs {
+  /** Breadth of a rim [m]; the outer part of a piece that may round off without stopping short. */
+  static final double RIM = 4e-3;
+
+  private static final double LEAST_STRETCH = 3e-3;
+
+  /** One part of the cavity, stretch by stretch. */
+  static final class Line {
+    final GapMap.Part part;
+    final double first;
+    final double stretch;
+    final int count;
+
+    /** By stretch: the cell nearest to its middle. */
+    final int[] middle;
+
+    /** By stretch: breadth [m] and mean thickness [m]. */
+    final double[] width;
+
+    final double[] thickness;
+
+    Line(GapMap.Part part, double first, double stretch, int count) {
+      this.part = part;
+      this.first = first;
+      this.stretch = stretch;
+      this.count = count;
+      middle = new int[count];
+      width = new double[count];
+      thickness = new double[count];
+    }
+
+    double at(int i) {
+      return (i + 0.5) * stretch;
+    }
+  }
+
+  private final PlaneRun run;
+  private final Map<Integer, Line> lines = new LinkedHashMap<>();
+
+  /** Whether a cell of the piece lies in its rim. */
+  final boolean[] rim;
+
+  PlaneLimbs(PlaneRun run) {
+    this.run = run;
+    rim = new boolean[run.grid.size];
+    for (int p = 0; p < run.map.parts().size(); p++) {
+      addLine(p);
+    }
+    findRims();
+  }
+
+  private void addLine(int part) {
+    GapMap map = run.map;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int k = 0; k < run.mapCells(); k++) {
+      if (map.part(k) == part && isThere(k)) {
+        low = Math.min(low, map.along(k));
+        high = Math.max(high, map.along(k));
+      }
+    }
+    if (low > high) {
+      return;
+    }
+    double first = map.parts().get(part).kind() == GapMap.Kind.PIECE ? 0.0 : low - 0.5 * map.cell();
+    double length = Math.max(map.cell(), high + 0.5 * map.cell() - first);
+    double stretch = Math.max(LEAST_STRETCH, 2.0 * map.cell());
+    int count = Math.max(1, (int) Math.rint(length / stretch));
+    Line line = new Line(map.parts().get(part), first, length / count, count);
+    fill(line, part);
+    lines.put(part, line);
+  }
+
+  private boolean isThere(int k) {
+    return run.map.isOpen(k) && run.grid.volume[run.gridCell(k)] > 0.0;
+  }
+
+  /** Stretch of a line that a distance along it [m] falls into. */
+  int stretchOf(Line line, double along) {
+    int i = (int) Math.floor((along - line.first) / line.stretch);
+    return Math.max(0, Math.min(line.count - 1, i));
+  }
+
+  private void fill(Line line, int part) {
+    GapMap map = run.map;
+    double[] x = new double[line.count];
+    double[] y = new double[line.count];
+    double[] sum = new double[line.count];
+    double[] area = new double[line.count];
+    double cell = map.cell() * map.cell();
+    for (int k = 0; k < run.mapCells(); k++) {
+      if (map.part(k) == part && isThere(k)) {
+        int i = stretchOf(line, map.along(k));
+        double v = map.volume(k);
+        x[i] += v * (k % map.nx());
+        y[i] += v * (k / map.nx());
+        sum[i] += v;
+        area[i] += map.open(k) * cell;
+      }
+    }
+    double[] least = new double[line.count];
+    java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
+    java.util.Arrays.fill(line.middle, -1);
+    for (int k = 0; k < run.mapCells(); k++) {
+      if (map.part(k) == part && isThere(k)) {
+        int i = stretchOf(line, map.along(k));
+        double dx = k % map.nx() - x[i] / sum[i];
+        double dy = k / map.nx() - y[i] / sum[i];
+        double distance = dx * dx + dy * dy;
+        if (distance < least[i]) {
+          least[i] = distance;
+          line.middle[i] = run.gridCell(k);
+        }
+      }
+    }
+    for (int i = 0; i < line.count; i++) {
+      if (line.middle[i] < 0) {
+        line.middle[i] = line.middle[Math.max(0, i - 1)];
+      }
+      line.width[i] = area[i] / line.stretch;
+      line.thickness[i] = area[i] > 0.0 ? sum[i] / area[i] : 0.0;
+    }
+  }
+
+  private void findRims() {
+    GapMap map = run.map;
+    int reach = (int) Math.rint(RIM / map.cell());
+    for (int j = 0; j < map.ny(); j++) {
+      for (int i = 0; i < map.nx(); i++) {
+        rim[run.grid.cell(i, j)] = run.piece[run.grid.cell(i, j)] && isNearOutline(i, j, reach);
+      }
+    }
+  }
+
+  private boolean isNearOutline(int i, int j, int reach) {
+    GapMap map = run.map;
+    for (int b = -reach; b <= reach; b++) {
+      for (int a = -reach; a <= reach; a++) {
+        boolean near = a * a + b * b <= reach * reach;
+        boolean inside = i + a >= 0 && i + a < map.nx() && j + b >= 0 && j + b < map.ny();
+        if (near && (!inside || !map.isOpen((j + b) * map.nx() + i + a))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  List<Line> all() {
+    return List.copyOf(lines.values());
+  }
+
+  /** Lines of the limbs of the piece. */
+  List<Line> limbs() {
+    return lines.values().stream().filter(l -> l.part.kind() == GapMap.Kind.PIECE).toList();
+  }
+
+  /** The line of a part of the map. */
+  Line of(int part) {
+    return lines.get(part);
+  }
+
+  /** Records of all parts that have cells. */
+  List<PassageRecord> passages() {
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < run.mapCells(); k++) {
+      lowest = run.map.isOpen(k) ? Math.min(lowest, run.map.height(k)) : lowest;
+    }
+    List<PassageRecord> records = new ArrayList<>();
+    for (Line line : lines.values()) {
+      records.add(record(line, lowest));
+    }
+    return records;
+  }
+
+  private static Role role(GapMap.Kind kind) {
+    return Role.valueOf(kind.name());
+  }
+
+  private PassageRecord record(Line line, double lowest) {
+    int n = line.count;
+    double[][] t = new double[9][n];
+    double[] at = new double[n];
+    for (int i = 0; i < n; i++) {
+      int c = line.middle[i];
+      at[i] = line.at(i);
+      t[0][i] = run.map.height(run.mapCell[c]) - lowest;
+      t[1][i] = run.recorder.time[c];
+      double h = run.recorder.enthalpy[c];
+      t[2][i] = run.melt.table.temperature(h);
+      t[3][i] = run.melt.table.solid(h);
+      t[4][i] = run.recorder.speed[c];
+      t[5][i] = t[1][i] + run.secondsLeft(c, h);
+      t[6][i] = run.heat.temperatureOf(run.flow.state, c);
+      t[7][i] = run.heat.solidOf(run.flow.state, c);
+      t[8][i] = run.recorder.lap[c];
+    }
+    double start = line.part.kind() == GapMap.Kind.PIECE ? 0.0 : line.first;
+    return new PassageRecord(
+        line.part.name(),
+        role(line.part.kind()),
+        n * line.stretch,
+        start,
+        at,
+        line.width.clone(),
+        line.thickness.clone(),
+        t[0],
+        t[1],
+        t[2],
+        t[3],
+        t[4],
+        t[5],
+        t[6],
+        t[7],
+        t[8]);
+  }
+}

@@ -1,0 +1,64 @@
+package lastinch.solver.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+import lastinch.solver.result.PlaneField;
+
+/** Keeps how the plane looks every so often; at most {@value #MOST} moments, then every second. */
+final class PlaneMoments {
+  private static final int MOST = 400;
+
+  private final PlaneRun run;
+  private final List<PlaneField.Moment> kept = new ArrayList<>();
+  private double every;
+  private double next;
+
+  /**
+   * Begins.
+   *
+   * @param every seconds between two moments [s]; infinite for the end alone
+   */
+  PlaneMoments(PlaneRun run, double every) {
+    this.run = run;
+    this.every = every;
+  }
+
+  /** Keeps the present moment when it is due. */
+  void note() {
+    if (run.flow.time() < next || run.filledFraction() == 0.0) {
+      return;
+    }
+    keep();
+    next = run.flow.time() + every;
+    if (kept.size() >= MOST) {
+      for (int i = kept.size() - 2; i >= 0; i -= 2) {
+        kept.remove(i);
+      }
+      every *= 2.0;
+    }
+  }
+
+  private void keep() {
+    int n = run.mapCells();
+    float[] fill = new float[n];
+    float[] temperature = new float[n];
+    float[] pressure = new float[n];
+    boolean[] stopped = new boolean[n];
+    for (int k = 0; k < n; k++) {
+      int c = run.gridCell(k);
+      if (run.map.isOpen(k) && run.flow.state.liquid[c] > 0.0) {
+        fill[k] = (float) Math.min(1.0, run.flow.state.fill(c));
+        temperature[k] = (float) run.melt.table.temperature(run.heat.enthalpy[c]);
+        pressure[k] = (float) run.flow.state.pressure[c];
+        stopped[k] = run.flow.shut[c] || run.flow.halted[c];
+      }
+    }
+    kept.add(new PlaneField.Moment(run.flow.time(), fill, temperature, pressure, stopped));
+  }
+
+  /** All moments, the present one the last. */
+  List<PlaneField.Moment> close() {
+    keep();
+    return List.copyOf(kept);
+  }
+}

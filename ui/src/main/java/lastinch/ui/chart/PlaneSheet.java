@@ -1,0 +1,157 @@
+package lastinch.ui.chart;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.function.IntFunction;
+import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.GapGrid;
+import lastinch.solver.casting.GapMap;
+import lastinch.ui.words.Figures;
+
+/**
+ * Squares of a map on paper, to one scale, lying as the mould stands when it is poured: from above
+ * when it lies or is tilted, thick end at the left; upright with its weight pulling down the page.
+ */
+final class PlaneSheet {
+  static final double LEFT = 14.0;
+  static final double HEAD = 8.0;
+  static final double RULER = 30.0;
+  private static final double MOST_TALL = 560.0;
+  private static final double MOST_SCALE = 6000.0;
+
+  final GapMap map;
+  private final boolean upright;
+  private final boolean tipUp;
+  private final double scale;
+  private final double wide;
+  private final double high;
+
+  PlaneSheet(GapMap map, Attitude stands) {
+    this.map = map;
+    upright = stands.upright();
+    tipUp = stands.angle() > 0.0;
+    GapGrid grid = map.grid();
+    double x = grid.nx() * grid.cell();
+    double y = grid.ny() * grid.cell();
+    wide = upright ? y : x;
+    high = upright ? x : y;
+    double fits = Math.min((Paper.INNER - 2 * LEFT) / wide, MOST_TALL / high);
+    scale = Math.min(fits, MOST_SCALE);
+  }
+
+  /** Height of the map with its ruler in dots. */
+  double tall() {
+    return HEAD + scale * high + RULER;
+  }
+
+  /** Dots per metre. */
+  double scale() {
+    return scale;
+  }
+
+  /** Where a place of the map, counted in cells from its lower left corner, lies on paper. */
+  Point2D at(Rectangle2D area, double i, double j) {
+    double c = scale * map.cell();
+    double left = area.getX() + LEFT + 0.5 * (Paper.INNER - 2 * LEFT - scale * wide);
+    double top = area.getY() + HEAD;
+    if (!upright) {
+      return new Point2D.Double(left + c * i, top + scale * high - c * j);
+    }
+    double across = tipUp ? scale * wide - c * j : c * j;
+    double down = tipUp ? scale * high - c * i : c * i;
+    return new Point2D.Double(left + across, top + down);
+  }
+
+  /** A run of squares of one row as a rectangle. */
+  private Rectangle2D run(Rectangle2D area, int from, int to, int j) {
+    Point2D a = at(area, from, j);
+    Point2D b = at(area, to, j + 1.0);
+    Rectangle2D r = new Rectangle2D.Double();
+    r.setFrameFromDiagonal(a, b);
+    return r;
+  }
+
+  /**
+   * Paints squares; runs of one colour in one go, with hard edges so that no seam shows.
+   *
+   * @param ink of a cell of the map; null is not asked for closed cells
+   */
+  void squares(Graphics2D g, Rectangle2D area, IntFunction<Color> ink) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    for (int j = 0; j < map.ny(); j++) {
+      int start = 0;
+      for (int i = 1; i <= map.nx(); i++) {
+        Color color = color(start, j, ink);
+        if (i == map.nx() || !color.equals(color(i, j, ink))) {
+          if (color != Look.PAPER) {
+            g.setPaint(color);
+            g.fill(run(area, start, i, j));
+          }
+          start = i;
+        }
+      }
+    }
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+  }
+
+  private Color color(int i, int j, IntFunction<Color> ink) {
+    int k = map.grid().index(i, j);
+    return map.isOpen(k) ? ink.apply(k) : Look.PAPER;
+  }
+
+  /** Tells cells apart. */
+  @FunctionalInterface
+  interface Kind {
+    boolean holds(int cell);
+  }
+
+  /** Border between cells of a kind and all others, as lines along the squares. */
+  Path2D border(Rectangle2D area, Kind kind) {
+    Path2D path = new Path2D.Double();
+    for (int j = 0; j <= map.ny(); j++) {
+      for (int i = 0; i <= map.nx(); i++) {
+        boolean here = is(i, j, kind);
+        if (here != is(i - 1, j, kind)) {
+          edge(path, at(area, i, j), at(area, i, j + 1.0));
+        }
+        if (here != is(i, j - 1, kind)) {
+          edge(path, at(area, i, j), at(area, i + 1.0, j));
+        }
+      }
+    }
+    return path;
+  }
+
+  private boolean is(int i, int j, Kind kind) {
+    boolean inside = i >= 0 && j >= 0 && i < map.nx() && j < map.ny();
+    return inside && map.isOpen(map.grid().index(i, j)) && kind.holds(map.grid().index(i, j));
+  }
+
+  private static void edge(Path2D path, Point2D a, Point2D b) {
+    path.moveTo(a.getX(), a.getY());
+    path.lineTo(b.getX(), b.getY());
+  }
+
+  /** A length to compare with, under the map. */
+  void ruler(Graphics2D g, Rectangle2D area, Figures figures) {
+    boolean metric = figures.lengthUnit().equals("mm");
+    double length = metric ? 0.05 : 0.0508;
+    while (length > 0.6 * wide) {
+      length *= 0.5;
+    }
+    double x = area.getX() + LEFT;
+    double y = area.getY() + tall() - 12.0;
+    double to = x + scale * length;
+    Pens.line(g, new Line2D.Double(x, y, to, y), Look.INK, Look.OUTLINE);
+    Pens.line(g, new Line2D.Double(x, y - 4, x, y + 4), Look.INK, Look.OUTLINE);
+    Pens.line(g, new Line2D.Double(to, y - 4, to, y + 4), Look.INK, Look.OUTLINE);
+    g.setFont(Look.TICK);
+    g.setPaint(Look.INK);
+    g.drawString(figures.ruler(length), (float) (to + 8.0), (float) (y + 4.0));
+  }
+}
