@@ -200,6 +200,8 @@ final class MeetingLines {
         run.melt.table.temperature(hA),
         run.melt.table.temperature(hB),
         solid,
-        kind);
+        kind,
+        run.gateName(sideA[middle]),
+        run.gateName(sideB[middle]));
   }
 }

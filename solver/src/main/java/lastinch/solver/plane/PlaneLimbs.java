@@ -107,7 +107,8 @@ final class PlaneLimbs {
         int i = stretchOf(line, map.along(k));
         double v = map.volume(k);
         x[i] += v * (k % map.nx());
-        y[i] += v * (k / map.nx());
+        int row = k / map.nx();
+        y[i] += v * row;
         sum[i] += v;
         area[i] += map.open(k) * cell;
       }
@@ -119,7 +120,8 @@ final class PlaneLimbs {
       if (map.part(k) == part && isThere(k)) {
         int i = stretchOf(line, map.along(k));
         double dx = k % map.nx() - x[i] / sum[i];
-        double dy = k / map.nx() - y[i] / sum[i];
+        int row = k / map.nx();
+        double dy = row - y[i] / sum[i];
         double distance = dx * dx + dy * dy;
         if (distance < least[i]) {
           least[i] = distance;
@@ -195,8 +197,10 @@ final class PlaneLimbs {
     int n = line.count;
     double[][] t = new double[9][n];
     double[] at = new double[n];
+    List<String> gate = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       int c = line.middle[i];
+      gate.add(run.gateName(c));
       at[i] = line.at(i);
       t[0][i] = run.map.height(run.mapCell[c]) - lowest;
       t[1][i] = run.recorder.time[c];
@@ -226,6 +230,7 @@ final class PlaneLimbs {
         t[5],
         t[6],
         t[7],
-        t[8]);
+        t[8],
+        gate);
   }
 }

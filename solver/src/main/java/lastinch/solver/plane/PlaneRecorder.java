@@ -10,6 +10,7 @@ final class PlaneRecorder {
   private final PlaneGrid grid;
   private final PlaneMelt melt;
   private final PlaneHeat heat;
+  private final Origins origins;
   private final double mouldTemperature;
 
   /** First metal [s], infinite where none came. */
@@ -19,6 +20,10 @@ final class PlaneRecorder {
   final double[] enthalpy;
 
   final double[] speed;
+
+  /** Gate that most of the metal that came first had come through. */
+  final int[] gate;
+
   final double[] lap;
 
   /** Where metal fell faster than the splash limit: greatest speed of arrival [m/s]. */
@@ -26,7 +31,11 @@ final class PlaneRecorder {
 
   private int fastestCell;
 
-  PlaneRecorder(PlaneGrid grid, PlaneMelt melt, PlaneHeat heat, double mouldTemperature) {
+  PlaneRecorder(
+      PlaneGrid grid, PlaneMelt melt, PlaneHeat heat, Origins origins, double mouldTemperature) {
+    this.origins = origins;
+    gate = new int[grid.size];
+    Arrays.fill(gate, Origins.NONE);
     this.grid = grid;
     this.melt = melt;
     this.heat = heat;
@@ -61,6 +70,7 @@ final class PlaneRecorder {
     double u = Math.max(Math.abs(s.u[c]), Math.abs(s.u[c + 1]));
     double v = Math.max(Math.abs(s.v[c]), Math.abs(s.v[c + n]));
     time[c] = now;
+    gate[c] = origins.of(c);
     enthalpy[c] = melt.water ? melt.enthalpyIn : heat.leading().enthalpy[c];
     speed[c] = Math.sqrt(u * u + v * v);
     if (!melt.water) {

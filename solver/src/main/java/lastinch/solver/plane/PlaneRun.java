@@ -80,7 +80,7 @@ final class PlaneRun {
     boolean[] halted = heat.leading().halted;
     flow =
         new PlaneFlow(grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted);
-    recorder = new PlaneRecorder(grid, melt, heat, mouldTemperature);
+    recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateWatch(this, job, map, gateOfCell);
     watch = new SprueWatch(this);
@@ -115,6 +115,12 @@ final class PlaneRun {
   /** Has moments kept from now on. */
   void keep(PlaneMoments kept) {
     moments = Optional.of(kept);
+  }
+
+  /** Gate that the first metal of a cell came through, empty for none. */
+  String gateName(int c) {
+    int gate = recorder.gate[c];
+    return gate == Origins.NONE ? "" : job.gating().gates().get(gate).name();
   }
 
   /** Number of cells of the map. */

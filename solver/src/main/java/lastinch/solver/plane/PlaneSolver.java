@@ -34,7 +34,7 @@ public final class PlaneSolver {
 
   /** What the plane cannot do yet. */
   public enum Part {
-    STARTS_WET,
+    METAL_IN_PLACE,
     /** A mould that lets no air out, without a vent. */
     TIGHT_MOULD
   }
@@ -52,7 +52,7 @@ public final class PlaneSolver {
   public static List<Part> missing(PourCase job) {
     List<Part> parts = new ArrayList<>();
     if (!job.checking().startsWet().isEmpty()) {
-      parts.add(Part.STARTS_WET);
+      parts.add(Part.METAL_IN_PLACE);
     }
     boolean tight = job.mould().medium().permeability().value() < TIGHT;
     if (tight && job.checking().pushesBack() && job.gating().vents().isEmpty()) {

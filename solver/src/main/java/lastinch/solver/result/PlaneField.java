@@ -1,10 +1,10 @@
 package lastinch.solver.result;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import lastinch.solver.casting.GapMap;
 
 /**
@@ -29,7 +29,7 @@ public final class PlaneField {
     private final float[] lap;
     private final float[] fill;
     private final byte[] gate;
-    private final Map<Integer, Meeting.Kind> lines = new HashMap<>();
+    private final Map<Integer, Meeting.Kind> lines = new TreeMap<>();
 
     /** Empty tables: nothing reached, no line. */
     public Left(int cells) {

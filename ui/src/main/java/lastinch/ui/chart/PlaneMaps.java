@@ -84,7 +84,7 @@ final class PlaneMaps {
         field::reached,
         field::time,
         range(field::reached, field::time),
-        null,
+        inks(range(field::reached, field::time)),
         v -> figures.fixed(v, 2) + " s",
         Map.of());
   }
@@ -94,7 +94,7 @@ final class PlaneMaps {
     double[] range = range(all, field.map()::gap);
     range[0] = 0.0;
     return picture(
-        "chart.plane.gap", all, field.map()::gap, range, null, figures::calipers, Map.of());
+        "chart.plane.gap", all, field.map()::gap, range, inks(range), figures::calipers, Map.of());
   }
 
   /** The moment when half of what will be full is full. */
@@ -125,7 +125,7 @@ final class PlaneMaps {
         wet,
         m::pressure,
         range(wet, m::pressure),
-        null,
+        inks(range(wet, m::pressure)),
         v -> figures.fixed(Math.rint(v / 100.0) / 10.0 + 0.0, 1) + " kPa",
         Map.of("time", figures.fixed(m.time(), 2)));
   }
@@ -142,6 +142,10 @@ final class PlaneMaps {
     return low < high ? new double[] {low, high} : new double[] {0.0, 1.0};
   }
 
+  private static DoubleFunction<Color> inks(double[] range) {
+    return v -> ink((v - range[0]) / (range[1] - range[0]));
+  }
+
   /** Darker is more. */
   private static Color ink(double share) {
     double s = Math.rint(SHADES * Math.max(0.0, Math.min(1.0, share))) / SHADES;
@@ -156,11 +160,9 @@ final class PlaneMaps {
       IntPredicate shown,
       IntToDoubleFunction value,
       double[] range,
-      DoubleFunction<Color> given,
+      DoubleFunction<Color> ink,
       DoubleFunction<String> words,
       Map<String, String> more) {
-    double span = range[1] - range[0];
-    DoubleFunction<Color> ink = given == null ? v -> ink((v - range[0]) / span) : given;
     List<String> caption = new ArrayList<>();
     more.forEach(
         (k, v) -> {
@@ -247,6 +249,7 @@ final class PlaneMaps {
   /** Middle of a cell on paper. */
   static Point2D middle(PlaneSheet sheet, Rectangle2D area, int k) {
     GapMap map = sheet.map;
-    return sheet.at(area, k % map.nx() + 0.5, k / map.nx() + 0.5);
+    int row = k / map.nx();
+    return sheet.at(area, k % map.nx() + 0.5, row + 0.5);
   }
 }

@@ -79,7 +79,7 @@ final class PlaneSheet {
   /**
    * Paints squares; runs of one colour in one go, with hard edges so that no seam shows.
    *
-   * @param ink of a cell of the map; null is not asked for closed cells
+   * @param ink of an open cell of the map; paper is left as it is
    */
   void squares(Graphics2D g, Rectangle2D area, IntFunction<Color> ink) {
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
@@ -88,7 +88,7 @@ final class PlaneSheet {
       for (int i = 1; i <= map.nx(); i++) {
         Color color = color(start, j, ink);
         if (i == map.nx() || !color.equals(color(i, j, ink))) {
-          if (color != Look.PAPER) {
+          if (!color.equals(Look.PAPER)) {
             g.setPaint(color);
             g.fill(run(area, start, i, j));
           }

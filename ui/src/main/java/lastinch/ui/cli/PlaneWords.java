@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
 final class PlaneWords {
   private static final String NETWORK = "network";
   private static final String PLANE = "plane";
+  private static final String TYPED = "--solver " + PLANE;
   private static final double USUAL_SQUARE = 2e-3;
   private static final double FINEST = 0.25e-3;
   private static final double COARSEST = 5e-3;
@@ -63,7 +64,15 @@ final class PlaneWords {
   Optional<List<String>> wrong(ProblemText words, boolean folder) {
     List<String> lines = new ArrayList<>();
     if (!solver.equals(NETWORK) && !solver.equals(PLANE)) {
-      lines.addAll(words.sentence("plane.wrong.solver", "word", solver));
+      lines.addAll(
+          words.sentence(
+              "plane.wrong.solver",
+              "option",
+              "--solver",
+              "words",
+              NETWORK + " or " + PLANE,
+              "word",
+              solver));
     }
     if (square.isPresent() && si(square.get(), Dimension.LENGTH, FINEST, COARSEST).isEmpty()) {
       lines.addAll(words.sentence("plane.wrong.square", "word", square.get()));
@@ -75,7 +84,7 @@ final class PlaneWords {
       lines.addAll(words.sentence("plane.every.out"));
     }
     if (solver.equals(NETWORK) && (square.isPresent() || every.isPresent())) {
-      lines.addAll(words.sentence("plane.only"));
+      lines.addAll(words.sentence("plane.only", "words", TYPED));
     }
     return lines.isEmpty() ? Optional.empty() : Optional.of(lines);
   }
@@ -92,7 +101,7 @@ final class PlaneWords {
   List<String> notes(Sentences sentences, Figures figures, PlaneField field) {
     return List.of(
         sentences.say("plane.note.how", "square", figures.calipers(field.map().cell())),
-        sentences.say("plane.note.one"),
+        sentences.say("plane.note.one", "words", TYPED),
         sentences.say("plane.note.limits"));
   }
 }
