@@ -7,6 +7,7 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.solver.shape.Cells;
 import lastinch.solver.shape.Drawn;
+import lastinch.solver.shape.Locking;
 import lastinch.solver.shape.Pose;
 import lastinch.solver.shape.Survey;
 
@@ -15,11 +16,13 @@ import lastinch.solver.shape.Survey;
  *
  * @param checks what is the matter with its surface; its points are in metres, scale counted in
  * @param unit what one unit of the file was taken for
+ * @param wish how it was to lie
  * @param pose how it lies
  * @param survey its map, sizes and stations
  * @param cell size of the cells of the map [m]
  */
-public record ModelLook(MeshChecks checks, MeshUnit unit, Pose pose, Survey survey, double cell) {
+public record ModelLook(
+    MeshChecks checks, MeshUnit unit, Pose.Wish wish, Pose pose, Survey survey, double cell) {
   /** More lines than this share that do not close leave the gap unknown; our choice. */
   public static final double MOST_TORN = 0.005;
 
@@ -68,7 +71,7 @@ public record ModelLook(MeshChecks checks, MeshUnit unit, Pose pose, Survey surv
       problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));
       return Optional.empty();
     }
-    return Optional.of(new ModelLook(checks, unit, pose, survey.get(), cell));
+    return Optional.of(new ModelLook(checks, unit, wish, pose, survey.get(), cell));
   }
 
   /** Its stations. */
@@ -79,6 +82,17 @@ public record ModelLook(MeshChecks checks, MeshUnit unit, Pose pose, Survey surv
   /** Whether its surface has holes that leave the gap unknown. */
   public boolean isTorn() {
     return survey.torn() > MOST_TORN || !(survey.volume() > 0.0);
+  }
+
+  /** Whether the parting plane that was asked for lies above the piece. */
+  public boolean isPartedOutside() {
+    return wish.parting().isPresent()
+        && wish.parting().getAsDouble() > pose.height() * (1.0 + 1e-6);
+  }
+
+  /** Where it locks a mould of two halves, square by square of its map. */
+  public Locking locking() {
+    return Locking.of(pose.solid(), survey.map().grid());
   }
 
   private static String millimetres(double metres) {

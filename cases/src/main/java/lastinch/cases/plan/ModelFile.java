@@ -52,7 +52,8 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
         new Pose.Wish(
             model.word("up").filter(u -> !u.equals("as found")),
             model.word("thick end").filter(Pose.DIRECTIONS::contains),
-            model.word("thick end").orElse("as found").equals("other end"));
+            model.word("thick end").orElse("as found").equals("other end"),
+            model.si("parting at"));
     Optional<ModelLook> look =
         ModelLook.of(
             mesh.get(),
@@ -70,6 +71,14 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
           span,
           "The surface of this model has holes; close it in the drawing program"
               + " (lastinch shape says more)");
+      return Optional.empty();
+    }
+    if (look.isPresent() && look.get().isPartedOutside()) {
+      problems.add(
+          model.span("parting at"),
+          "This is above the piece, which is "
+              + Math.round(look.get().pose().height() * 1e4) / 10.0
+              + " mm high as it lies; metal would have no way in");
       return Optional.empty();
     }
     return look.map(l -> new ModelFile(l.checks().mesh(), wish, l.drawn(), number(file)));
@@ -117,7 +126,8 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
       return drawn;
     }
     Mesh larger = mesh.scaled(sizes.factor()).thickened(sizes.perFace());
-    Pose pose = Pose.of(larger.points(), larger.corners(), wish);
+    Pose.Wish same = wish.larger(sizes.factor(), sizes.perFace());
+    Pose pose = Pose.of(larger.points(), larger.corners(), same);
     return Drawn.of(pose.solid(), Cells.usual(pose.solid().high(0)));
   }
 }

@@ -54,6 +54,12 @@ final class PieceWords {
                   "which way of the file points out of the cope; as found: the thinnest way")
               .twins("parting side"),
           may(
+                  "parting at",
+                  length("0 mm", "500 mm"),
+                  "height of the parting plane above the lowest place of the piece as it lies;"
+                      + " absent: where it locks least")
+              .twins("parting height", "parting"),
+          may(
               "thick end",
               Choice.of("as found", "other end", "x", "-x", "y", "-y", "z", "-z"),
               "which end is 0 mm, or the side of the file at which it lies"),

@@ -24,9 +24,13 @@ record Chord(double middleX, double middleY, double acrossX, double acrossY, dou
     return middleY + fromMiddle * acrossY;
   }
 
-  /** The chord square to a line at a distance along it; the direction is taken over some cells. */
-  static Chord at(SolidRegion region, MiddleLine line, double along, double cell) {
-    double reach = 3.0 * cell;
+  /**
+   * The chord square to a line at a distance along it.
+   *
+   * @param along distance [m]
+   * @param reach the direction is taken over so much on either side [m]
+   */
+  static Chord at(SolidRegion region, MiddleLine line, double along, double reach) {
     double a = Math.max(0.0, along - reach);
     double b = Math.min(line.length(), along + reach);
     double dx = line.xAt(b) - line.xAt(a);

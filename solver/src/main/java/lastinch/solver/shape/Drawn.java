@@ -23,6 +23,12 @@ public record Drawn(List<Limb> limbs, Model model) {
   /** A piece shorter than this many widths is no channel; our choice. */
   private static final double SLENDER = 1.6;
 
+  /** Points of the middle line so many widths apart: closer ones follow every slip of a chord. */
+  private static final double APART = 0.25;
+
+  /** Its direction is taken over so many widths on either side, for the same reason. */
+  private static final double REACH = 0.5;
+
   private static final int SAMPLES = 160;
   private static final int PASSES = 6;
   private static final int SLICES = 24;
@@ -132,15 +138,18 @@ public record Drawn(List<Limb> limbs, Model model) {
   /** The line without its ends, each point in the middle of its chord, smoothed. */
   private static MiddleLine inner(SolidRegion region, MiddleLine line, double cell) {
     double length = line.length();
-    double first = Chord.at(region, line, 0.25 * length, cell).width();
-    double last = Chord.at(region, line, 0.75 * length, cell).width();
+    double first = Chord.at(region, line, 0.25 * length, 3.0 * cell).width();
+    double last = Chord.at(region, line, 0.75 * length, 3.0 * cell).width();
     double from = Math.min(0.5 * first, 0.25 * length);
     double to = length - Math.min(0.5 * last, 0.25 * length);
-    int n = (int) Math.max(8, Math.min(120, Math.round((to - from) / (2.0 * cell))));
+    double width = Math.max(first, last);
+    double apart = Math.max(2.0 * cell, APART * width);
+    int n = (int) Math.max(8, Math.min(120, Math.round((to - from) / apart)));
     double[] x = new double[n + 1];
     double[] y = new double[n + 1];
     for (int i = 0; i <= n; i++) {
-      Chord chord = Chord.at(region, line, from + (to - from) * i / n, cell);
+      double at = from + (to - from) * i / n;
+      Chord chord = Chord.at(region, line, at, Math.max(3.0 * cell, REACH * width));
       x[i] = chord.middleX();
       y[i] = chord.middleY();
     }
@@ -197,7 +206,7 @@ public record Drawn(List<Limb> limbs, Model model) {
     for (int i = 0; i <= n; i++) {
       double s = length * i / n;
       double inside = Math.max(inset, Math.min(length - inset, s));
-      all.add(station(region, Chord.at(region, line, inside, cell), s));
+      all.add(station(region, Chord.at(region, line, inside, 3.0 * cell), s));
     }
     return all;
   }

@@ -2,12 +2,13 @@ package lastinch.solver.shape;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lastinch.solver.casting.Solid;
 
 /**
  * How a drawn shape is laid into the mould: turned so that it is drawn along z and runs along x
  * with its thick end first, and moved so that x starts at 0, y = 0 is the middle of its volume and
- * the parting plane z = 0 locks the least.
+ * the parting plane z = 0 locks the least or lies where the person wants it.
  *
  * @param solid the shape in the frame of the piece
  * @param up which way of the file points out of the cope: {@code x}, {@code -x}, {@code y} and so
@@ -23,10 +24,27 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
    * @param up which way of the file points out of the cope, if said
    * @param thickEnd which way of the file the thick end lies, if said
    * @param otherEnd whether the thick end is the one that was not found
+   * @param parting height of the parting plane above the lowest place of the piece as it lies [m],
+   *     if said
    */
-  public record Wish(Optional<String> up, Optional<String> thickEnd, boolean otherEnd) {
+  public record Wish(
+      Optional<String> up, Optional<String> thickEnd, boolean otherEnd, OptionalDouble parting) {
     /** Nothing said. */
-    public static final Wish NONE = new Wish(Optional.empty(), Optional.empty(), false);
+    public static final Wish NONE =
+        new Wish(Optional.empty(), Optional.empty(), false, OptionalDouble.empty());
+
+    /**
+     * The same wish for a piece made larger.
+     *
+     * @param factor every size times it [-]
+     * @param perFace metal added on every face [m]
+     */
+    public Wish larger(double factor, double perFace) {
+      return parting.isEmpty()
+          ? this
+          : new Wish(
+              up, thickEnd, otherEnd, OptionalDouble.of(parting.getAsDouble() * factor + perFace));
+    }
   }
 
   /** Names of the directions that {@link Wish} knows, in the order of preference. */
@@ -44,7 +62,6 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
   private static final double ROUND = 1.2;
 
   private static final double SNAP = StrictMath.cos(StrictMath.toRadians(5.0));
-  private static final int LEVELS = 400;
   private static final int ENOUGH = 6000;
 
   /**
@@ -83,9 +100,22 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
     // a surface with holes may have its middle anywhere
     double middle = Math.max(right, Math.min(left, PlanMoments.of(turned, corners)[1]));
     move(turned, -low(turned, 0), -middle, 0.0);
-    double[] parting = parting(turned, corners);
-    move(turned, 0.0, 0.0, -parting[0]);
-    return new Pose(new Solid(turned, corners), name, even && said.isEmpty(), parting[1]);
+    Parting parting =
+        wish.parting().isPresent()
+            ? Parting.at(turned, corners, low(turned, 2) + wish.parting().getAsDouble())
+            : Parting.least(turned, corners);
+    move(turned, 0.0, 0.0, -parting.plane());
+    return new Pose(new Solid(turned, corners), name, even && said.isEmpty(), parting.locked());
+  }
+
+  /** Height of the parting plane above the lowest place of the piece as it lies [m]. */
+  public double parting() {
+    return -solid.low(2);
+  }
+
+  /** Extent of the piece along the draw [m]. */
+  public double height() {
+    return solid.high(2) - solid.low(2);
   }
 
   /** Direction away from the thick end in the plan; empty when that is along the draw. */
@@ -265,54 +295,5 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
       PlanMoments.volumeBelow(points, corners, low + third),
       all - PlanMoments.volumeBelow(points, corners, high - third)
     };
-  }
-
-  /**
-   * Height of the plane that locks the least plan area, and the share that it locks. A face locks
-   * where it looks down above the plane or up below it.
-   */
-  private static double[] parting(double[] points, int[] corners) {
-    double low = low(points, 2);
-    double high = low + extent(points, new double[] {0, 0, 1});
-    double step = (high - low) / LEVELS;
-    double[] up = new double[LEVELS + 2];
-    double[] down = new double[LEVELS + 2];
-    double plan = 0.0;
-    for (int t = 0; t < corners.length; t += 3) {
-      double z = 0.0;
-      for (int k = 0; k < 3; k++) {
-        z += points[3 * corners[t + k] + 2] / 3.0;
-      }
-      double area = PlanMoments.planArea(points, corners, t);
-      int level = step > 0.0 ? (int) Math.min(LEVELS, (z - low) / step) : 0;
-      plan += Math.max(area, 0.0);
-      if (area > 0.0) {
-        up[level] += area;
-      } else {
-        down[level] -= area;
-      }
-    }
-    double looksDownAbove = 0.0;
-    for (double d : down) {
-      looksDownAbove += d;
-    }
-    double looksUpBelow = 0.0;
-    double least = Double.POSITIVE_INFINITY;
-    int first = 0;
-    int last = 0;
-    for (int level = 0; level <= LEVELS; level++) {
-      looksDownAbove -= down[level];
-      double locks = looksDownAbove + looksUpBelow;
-      if (locks < least - 1e-9 * plan) {
-        least = locks;
-        first = level;
-        last = level;
-      } else if (locks <= least + 1e-9 * plan && last == level - 1) {
-        last = level;
-      }
-      looksUpBelow += up[level];
-    }
-    double at = low + (0.5 * (first + last) + 0.5) * step;
-    return new double[] {Math.min(high, at), plan > 0.0 ? least / plan : 0.0};
   }
 }

@@ -12,6 +12,9 @@ final class SolidTree {
   private static final int LEAF = 6;
   private static final int DEEPEST = 64;
 
+  /** Sand less thick than this [m] between two stretches of metal is none: bodies touch there. */
+  private static final double NOTHING = 1e-6;
+
   private final Solid solid;
   private final int[] order;
 
@@ -206,6 +209,7 @@ final class SolidTree {
       crossing = false;
       int depth = 0;
       double start = 0.0;
+      double left = Double.NEGATIVE_INFINITY;
       for (int k = 0; k < hits; k++) {
         int next = depth + sense[k];
         if (depth == 0 && next == 1) {
@@ -214,7 +218,8 @@ final class SolidTree {
           double length = z[k] - start;
           inside += length;
           moment += length * 0.5 * (z[k] + start);
-          spans += length > 0.0 ? 1 : 0;
+          spans += length > 0.0 && start > left + NOTHING ? 1 : 0;
+          left = z[k];
         }
         crossing |= next > 1;
         torn |= next < 0;
@@ -236,6 +241,26 @@ final class SolidTree {
     /** How many separate stretches lie inside: more than one is an undercut. */
     int spans() {
       return spans;
+    }
+
+    /**
+     * Whether it meets a face that looks down above the height 0 or one that looks up below it.
+     *
+     * @param slack so near to 0 it is neither above nor below [m]
+     */
+    boolean leansOver(double slack) {
+      int depth = 0;
+      boolean leans = false;
+      double left = Double.NEGATIVE_INFINITY;
+      for (int k = 0; k < hits; k++) {
+        int next = Math.max(0, depth + sense[k]);
+        if (depth == 0 && next == 1 && z[k] > left + NOTHING) {
+          leans |= z[k] > slack || (left < -slack && left > Double.NEGATIVE_INFINITY);
+        }
+        left = depth == 1 && next == 0 ? z[k] : left;
+        depth = next;
+      }
+      return leans || (left < -slack && left > Double.NEGATIVE_INFINITY);
     }
 
     /** Whether it leaves without having entered, or the other way round. */

@@ -9,6 +9,8 @@ import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Solid;
 import lastinch.solver.casting.Station;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Stations cut through drawn pieces whose sections are known. */
 class DrawnStationsExactSolutionTest {
@@ -41,6 +43,17 @@ class DrawnStationsExactSolutionTest {
       double area = 2.0 / 3.0 * wide * thick;
       assertThat(s.cut().orElseThrow().area()).isCloseTo(area, within(0.01 * area));
       assertThat(s.cut().orElseThrow().perimeter()).isCloseTo(2 * wide, within(0.04 * wide));
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"120, 30", "121, 30.6", "120, 24", "100, 40", "200, 20"})
+  void aBluntPlateIsAsLongAndAsWideAsItIs(double length, double wide) {
+    // a line that follows each slip of its chords folds back on itself and comes out twice as long
+    Limb limb = limb(SampleSolid.plate(1e-3 * length, 1e-3 * wide, 4e-3).laid());
+    assertThat(limb.length()).isCloseTo(1e-3 * length, within(0.5e-3));
+    for (Station s : limb.stations().subList(1, limb.stations().size() - 1)) {
+      assertThat(s.width()).as("at %s", s.at()).isCloseTo(1e-3 * wide, within(0.01e-3 * wide));
     }
   }
 

@@ -69,6 +69,24 @@ final class SampleSolid {
     return swept(length, 60, 96, x -> 0.5 * width, (x, v) -> thickness * (1.0 - v * v), x -> 0.0);
   }
 
+  /** Blocks by lowest and highest x, y, z. */
+  static SampleSolid blocks(double[][] boxes) {
+    SampleSolid s = new SampleSolid();
+    for (double[] b : boxes) {
+      int[] v = new int[8];
+      for (int k = 0; k < 8; k++) {
+        v[k] = s.point(b[k >> 2], b[2 + (k >> 1 & 1)], b[4 + (k & 1)]);
+      }
+      s.quad(v[0], v[1], v[3], v[2]);
+      s.quad(v[4], v[6], v[7], v[5]);
+      s.quad(v[0], v[4], v[5], v[1]);
+      s.quad(v[2], v[3], v[7], v[6]);
+      s.quad(v[0], v[2], v[6], v[4]);
+      s.quad(v[1], v[5], v[7], v[3]);
+    }
+    return s;
+  }
+
   /** A round bar along x. */
   static SampleSolid cylinder(double length, double radius, int sides) {
     SampleSolid s = new SampleSolid();

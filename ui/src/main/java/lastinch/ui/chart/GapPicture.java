@@ -13,6 +13,7 @@ import lastinch.cases.mesh.ModelLook;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.MiddleLine;
+import lastinch.solver.shape.Locking;
 import lastinch.solver.shape.Survey;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
@@ -23,6 +24,7 @@ final class GapPicture {
   private static final double RIGHT = 12.0;
   private static final double HEAD = 8.0;
   private static final double FOOT = 84.0;
+  private static final double HATCH_KEY = 26.0;
   private static final double MOST_TALL = 520.0;
   private static final double LEAST_TALL = 90.0;
   private static final double TICK = 5.0;
@@ -41,6 +43,7 @@ final class GapPicture {
   private final double lowY;
   private final double highY;
   private final double scale;
+  private double foot = FOOT;
 
   private GapPicture(
       ModelLook look, IntToDoubleFunction value, Sentences sentences, Figures figures) {
@@ -65,16 +68,24 @@ final class GapPicture {
   static Picture gap(ModelLook look, Sentences sentences, Figures figures) {
     GapMap map = look.survey().map();
     GapPicture picture = new GapPicture(look, map::gap, sentences, figures);
+    LockHatch hatch = new LockHatch(map.grid(), look.locking(), sentences);
+    picture.foot = hatch.marks().isEmpty() ? FOOT : FOOT + HATCH_KEY;
     boolean line = !look.drawn().model().lines().isEmpty();
-    String caption =
+    StringBuilder caption = new StringBuilder();
+    caption.append(
         sentences.say(
-            line ? "chart.gap.caption" : "chart.gap.caption.wide", "unit", figures.lengthUnit());
+            line ? "chart.gap.caption" : "chart.gap.caption.wide", "unit", figures.lengthUnit()));
+    for (Locking.Mark mark : hatch.marks()) {
+      caption.append(' ').append(sentences.say("chart.gap.caption." + mark.name()));
+    }
     return new Picture(
         sentences.say("chart.gap.heading"),
-        caption,
+        caption.toString(),
         picture.tall(),
         (g, area) -> {
           picture.draw(g, area);
+          hatch.draw(g, x -> picture.x(area, x), y -> picture.y(area, y));
+          hatch.key(g, area.getX() + LEFT, area.getMaxY() + 12.0 - HATCH_KEY);
           look.drawn().model().lines().forEach(l -> picture.line(g, area, l));
           picture.ring(g, area, look.survey().thinnest());
           picture.dot(g, area, look.survey().thickest());
@@ -98,7 +109,7 @@ final class GapPicture {
   }
 
   private double tall() {
-    return HEAD + Math.max(LEAST_TALL, scale * (highY - lowY)) + FOOT;
+    return HEAD + Math.max(LEAST_TALL, scale * (highY - lowY)) + foot;
   }
 
   /** The next 1, 2 or 5 of any power of ten. */
@@ -113,7 +124,7 @@ final class GapPicture {
   }
 
   private double y(Rectangle2D area, double metres) {
-    double middle = area.getY() + HEAD + 0.5 * (area.getHeight() - HEAD - FOOT);
+    double middle = area.getY() + HEAD + 0.5 * (area.getHeight() - HEAD - foot);
     return middle - scale * (metres - 0.5 * (lowY + highY));
   }
 
@@ -208,7 +219,7 @@ final class GapPicture {
           text, (float) (side - TICK - 3.0 - Paper.wide(text, Look.TICK)), (float) (at + 4.0));
     }
     String words = sentences.say("chart.map.across", "unit", figures.lengthUnit());
-    if (Paper.wide(words, Look.AXIS) > area.getHeight() - FOOT) {
+    if (Paper.wide(words, Look.AXIS) > area.getHeight() - foot) {
       words = sentences.say("chart.map.across.short", "unit", figures.lengthUnit());
     }
     double middle = 0.5 * (y(area, lowY) + y(area, highY));
@@ -235,7 +246,7 @@ final class GapPicture {
     }
     double box = 46.0;
     double left = area.getX() + LEFT;
-    double top = area.getMaxY() - 36.0;
+    double top = area.getMaxY() - 36.0 - (foot - FOOT);
     for (int level = 0; level <= most; level++) {
       Rectangle2D patch = new Rectangle2D.Double(left + level * box, top, box, 12.0);
       g.setPaint(ink(level));

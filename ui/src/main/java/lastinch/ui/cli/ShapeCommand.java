@@ -15,7 +15,6 @@ import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
 import lastinch.solver.material.Alloy;
@@ -52,6 +51,9 @@ final class ShapeCommand implements Callable<Integer> {
 
   @Option(names = "--thick-end", paramLabel = "other|-x|x...", descriptionKey = "end")
   private Optional<String> end = Optional.empty();
+
+  @Option(names = "--parting-at", paramLabel = "HEIGHT", descriptionKey = "parting")
+  private Optional<String> parting = Optional.empty();
 
   @Option(names = "--square", paramLabel = "SIZE", descriptionKey = "square")
   private Optional<String> cell = Optional.empty();
@@ -101,8 +103,14 @@ final class ShapeCommand implements Callable<Integer> {
     if (look.isEmpty()) {
       return problems.isEmpty() ? Exit.BAD_INPUT : bad(problems);
     }
+    Figures figures = new Figures(chosen.get());
+    if (look.get().isPartedOutside()) {
+      String height = figures.calipers(look.get().pose().height());
+      return refuse(
+          problemText.sentence("shape.wrong.above", "word", parting.orElse(""), "height", height));
+    }
     try {
-      return answer(look.get(), metal.get(), new Figures(chosen.get()));
+      return answer(look.get(), metal.get(), figures);
     } catch (OutFolder.Unwritable e) {
       return refuse(e.lines(problemText));
     }
@@ -118,6 +126,9 @@ final class ShapeCommand implements Callable<Integer> {
     if (end.isPresent() && !end.get().equals(OTHER) && !Pose.DIRECTIONS.contains(end.get())) {
       return Optional.of(problemText.sentence("shape.wrong.end", "word", end.get()));
     }
+    if (parting.isPresent() && partingHeight().isEmpty()) {
+      return Optional.of(problemText.sentence("shape.wrong.parting", "word", parting.get()));
+    }
     if (cell.isPresent() && cellSize().isEmpty()) {
       return Optional.of(problemText.sentence("shape.wrong.cell", "word", cell.get()));
     }
@@ -125,12 +136,19 @@ final class ShapeCommand implements Callable<Integer> {
   }
 
   private OptionalDouble cellSize() {
-    if (cell.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    Parsed<Quantity> parsed = QuantityText.quantity(cell.get(), Dimension.LENGTH);
-    double si = parsed.value().map(Quantity::si).orElse(0.0);
-    return si >= 1e-4 && si <= 0.05 ? OptionalDouble.of(si) : OptionalDouble.empty();
+    return length(cell, 1e-4, 0.05);
+  }
+
+  private OptionalDouble partingHeight() {
+    return length(parting, 0.0, 0.5);
+  }
+
+  /** A typed length with its unit, when it lies within a range [m]. */
+  private static OptionalDouble length(Optional<String> typed, double least, double most) {
+    Optional<Quantity> value =
+        typed.flatMap(t -> QuantityText.quantity(t, Dimension.LENGTH).value());
+    double si = value.map(Quantity::si).orElse(-1.0);
+    return si >= least && si <= most ? OptionalDouble.of(si) : OptionalDouble.empty();
   }
 
   private Optional<ModelLook> look(Problems problems) {
@@ -154,7 +172,10 @@ final class ShapeCommand implements Callable<Integer> {
           taken.get(),
           1.0,
           new Pose.Wish(
-              up, end.filter(e -> !e.equals(OTHER)), end.filter(OTHER::equals).isPresent()),
+              up,
+              end.filter(e -> !e.equals(OTHER)),
+              end.filter(OTHER::equals).isPresent(),
+              partingHeight()),
           cellSize(),
           file.toString(),
           problems);

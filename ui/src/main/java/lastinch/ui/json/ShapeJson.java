@@ -21,7 +21,9 @@ public final class ShapeJson {
     json.open('{').put("format", FORMAT).put("file", file);
     json.put("unit", look.unit().word()).put("up", look.pose().up());
     json.put("kind", ResultJson.camel(look.drawn().model().form()));
-    json.put("longM", look.drawn().length(), DIGITS)
+    json.put("partingM", look.pose().parting(), DIGITS)
+        .put("highM", look.pose().height(), DIGITS)
+        .put("longM", look.drawn().length(), DIGITS)
         .put("wideM", look.pose().solid().high(1) - look.pose().solid().low(1), DIGITS)
         .put("volumeM3", survey.volume(), DIGITS)
         .put("mapVolumeM3", survey.map().totalVolume(), DIGITS)

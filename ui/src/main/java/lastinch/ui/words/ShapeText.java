@@ -97,6 +97,15 @@ public final class ShapeText {
         pose.up().equals("slanted")
             ? sentences.say("shape.laid.slanted")
             : sentences.say("shape.laid", "up", pose.up()));
+    entry(
+        page,
+        "parting",
+        sentences.say(
+            look.wish().parting().isPresent() ? "shape.parting.said" : "shape.parting",
+            "height",
+            figures.calipers(pose.parting()),
+            "all",
+            figures.calipers(pose.height())));
     double mass = survey.volume() * alloy.densitySolid().value();
     entry(
         page,
@@ -210,8 +219,21 @@ public final class ShapeText {
     return share < 0.01 ? sentences.say("shape.less") : figures.percent(share);
   }
 
-  private static String caseLine(String file, ModelLook look) {
-    String unit = look.checks().mesh().unit().isPresent() ? "" : ", unit: " + look.unit().word();
-    return "  model: {file: " + file + unit + "}";
+  /** What makes a case file read the model just so. */
+  private String caseLine(String file, ModelLook look) {
+    StringBuilder line = new StringBuilder("  model: {file: ").append(file);
+    if (look.checks().mesh().unit().isEmpty()) {
+      line.append(", unit: ").append(look.unit().word());
+    }
+    Pose.Wish wish = look.wish();
+    wish.up().ifPresent(up -> line.append(", up: ").append(up));
+    wish.thickEnd().ifPresent(end -> line.append(", thick end: ").append(end));
+    if (wish.otherEnd()) {
+      line.append(", thick end: other end");
+    }
+    wish.parting()
+        .ifPresent(
+            h -> line.append(", parting at: ").append(figures.trimmed(1e3 * h, 3)).append(" mm"));
+    return line.append('}').toString();
   }
 }

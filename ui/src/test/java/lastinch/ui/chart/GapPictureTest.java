@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.Problems;
 import lastinch.cases.mesh.Mesh;
@@ -24,6 +25,10 @@ class GapPictureTest {
   private static final Sentences SENTENCES = Sentences.english();
 
   private static ChartFiles feather(DisplayUnits units) {
+    return feather(units, Pose.Wish.NONE);
+  }
+
+  private static ChartFiles feather(DisplayUnits units, Pose.Wish wish) {
     Problems problems = new Problems();
     Mesh mesh = MeshFile.read(Path.of("../cases/demo/models/feather.stl"), problems).orElseThrow();
     ModelLook look =
@@ -31,7 +36,7 @@ class GapPictureTest {
                 mesh,
                 MeshUnit.MILLIMETRE,
                 1.0,
-                Pose.Wish.NONE,
+                wish,
                 OptionalDouble.empty(),
                 "feather.stl",
                 problems)
@@ -71,6 +76,31 @@ class GapPictureTest {
     StringWriter inches = new StringWriter();
     feather(DisplayUnits.INCH).svg("thickness", inches);
     assertThat(inches.toString()).contains("along the piece, in").doesNotContain(">300<");
+  }
+
+  /** Dots of plain ink in the upper part of the paper. */
+  private static int ink(BufferedImage image) {
+    int count = 0;
+    for (int x = 0; x < image.getWidth(); x++) {
+      for (int y = image.getHeight() / 5; y < image.getHeight() / 2; y++) {
+        count += image.getRGB(x, y) == Look.INK.getRGB() ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  @Test
+  void whatLeansOverTheFlatPartingIsHatchedAndToldOnlyWhenThereIsAny() {
+    ChartFiles plain = feather(DisplayUnits.METRIC);
+    assertThat(plain.caption("thickness")).doesNotContain("Lines one way");
+    Pose.Wish low =
+        new Pose.Wish(Optional.empty(), Optional.empty(), false, OptionalDouble.of(1e-3));
+    ChartFiles hatched = feather(DisplayUnits.METRIC, low);
+    assertThat(hatched.caption("thickness"))
+        .contains("Lines one way: metal leans over")
+        .doesNotContain("Crossed lines");
+    // the dashed middle line and the figures are ink too
+    assertThat(ink(hatched.image("thickness"))).isGreaterThan(2 * ink(plain.image("thickness")));
   }
 
   @Test

@@ -89,11 +89,47 @@ class ShapeCommandTest {
     "--up, q, --up takes",
     "--thick-end, q, --thick-end takes",
     "--square, 3 kg, --square takes",
+    "--parting-at, 3, --parting-at takes a height",
+    "--parting-at, -1 mm, --parting-at takes a height",
+    "--parting-at, 2 kg, --parting-at takes a height",
+    "--parting-at, 600 mm, --parting-at takes a height",
     "--alloy, moonstone, moonstone"
   })
   void wordsThatCannotBeMeantAreRefused(String option, String word, String complaint) {
     assertThat(run("shape", FEATHER, option, word)).isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains(complaint);
+  }
+
+  @Test
+  void aPartingIsWhereItLocksLeastOrAsThePersonSays() throws IOException {
+    assertThat(run("shape", FEATHER, "--unit", "mm")).isZero();
+    assertThat(printed()).contains("3 mm above the lowest place, where it locks least");
+    assertThat(printed()).doesNotContain("leans over").doesNotContain("parting at:");
+    out.reset();
+    String maps = folder.resolve("maps").toString();
+    assertThat(run("shape", FEATHER, "--unit", "mm", "--parting-at", "0.75 mm", "--out", maps))
+        .isZero();
+    assertThat(printed())
+        .contains("as you say")
+        .contains("leans over the flat parting")
+        .contains("unit: mm, parting at: 0.75 mm}");
+    assertThat(Files.readString(folder.resolve("maps").resolve("shape.json")))
+        .contains("\"partingM\": 0.00075");
+  }
+
+  @Test
+  void aPartingAboveThePieceIsRefused() {
+    assertThat(run("shape", FEATHER, "--unit", "mm", "--parting-at", "7 mm"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("--parting-at 7 mm is above the piece, which is 6 mm high");
+    assertThat(printed()).isEmpty();
+  }
+
+  @Test
+  void theLineForACaseFileSaysAllThatWasSaidHere() {
+    assertThat(run("shape", FEATHER, "--unit", "mm", "--up", "-z", "--thick-end", "other"))
+        .isZero();
+    assertThat(printed()).contains("unit: mm, up: -z, thick end: other end}");
   }
 
   @Test
