@@ -84,6 +84,16 @@ public record ModelLook(
     return survey.torn() > MOST_TORN || !(survey.volume() > 0.0);
   }
 
+  /** Whether faces are missing, so that weight and thickness near them are not to be trusted. */
+  public boolean isOpen() {
+    return checks.openEdges() > 0;
+  }
+
+  /** Volume of the solid [m3]; by the map where the surface is open. */
+  public double volume() {
+    return isOpen() ? survey.map().totalVolume() : survey.volume();
+  }
+
   /** Whether the parting plane that was asked for lies above the piece. */
   public boolean isPartedOutside() {
     return wish.parting().isPresent()

@@ -8,6 +8,7 @@ import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
+import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.schema.PartCheck;
 import lastinch.cases.schema.Values;
 import lastinch.cases.schema.Vocabulary;
@@ -18,11 +19,13 @@ import lastinch.solver.material.MouldMedium;
 public final class CaseReader {
   private final Path file;
   private final Problems problems = new Problems();
+  private final UnitAnswer unit;
   private Materials materials;
 
-  private CaseReader(Path file, Materials materials) {
+  private CaseReader(Path file, Materials materials, UnitAnswer unit) {
     this.file = file;
     this.materials = materials;
+    this.unit = unit;
   }
 
   /**
@@ -32,7 +35,19 @@ public final class CaseReader {
    * @param materials metals and mould media it may name
    */
   public static ReadResult read(Path file, Materials materials) {
-    return new CaseReader(file, materials).read();
+    return read(file, materials, UnitAnswer.NOBODY);
+  }
+
+  /**
+   * Reads a case file beside somebody who may be asked. Nothing a person can write makes this
+   * throw.
+   *
+   * @param file the case file
+   * @param materials metals and mould media it may name
+   * @param unit is asked for the unit of a model when no file says it
+   */
+  public static ReadResult read(Path file, Materials materials, UnitAnswer unit) {
+    return new CaseReader(file, materials, unit).read();
   }
 
   private ReadResult read() {
@@ -56,7 +71,9 @@ public final class CaseReader {
     Optional<Alloy> alloy =
         root.group("metal").flatMap(m -> m.typed("alloy")).flatMap(materials::alloy);
     Optional<ModelFile> model =
-        root.group("piece").flatMap(p -> p.group("model")).flatMap(m -> ModelFile.of(m, problems));
+        root.group("piece")
+            .flatMap(p -> p.group("model"))
+            .flatMap(m -> ModelFile.of(m, unit, problems));
     model.map(ModelFile::file).ifPresent(beside::add);
     CrossChecks checks =
         new CrossChecks(

@@ -16,6 +16,7 @@ import lastinch.cases.mesh.Mesh;
 import lastinch.cases.mesh.MeshFile;
 import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
+import lastinch.cases.mesh.UnitAnswer;
 import lastinch.solver.shape.Cells;
 import lastinch.solver.shape.Drawn;
 import lastinch.solver.shape.Pose;
@@ -30,7 +31,7 @@ import lastinch.solver.shape.Pose;
  */
 record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
   /** Reads the model that the piece names; what is wrong becomes problems of the case. */
-  static Optional<ModelFile> of(Fields model, Problems problems) {
+  static Optional<ModelFile> of(Fields model, UnitAnswer answer, Problems problems) {
     Optional<Path> name = model.compound("file", Path.class);
     if (name.isEmpty()) {
       return Optional.empty();
@@ -44,7 +45,10 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
     for (Problem p : own.errors()) {
       problems.add(span, p.sentence());
     }
-    Optional<MeshUnit> unit = mesh.flatMap(m -> unit(m, model, span, problems));
+    Optional<MeshUnit> asked =
+        mesh.filter(m -> m.unit().isEmpty() && !model.has("unit"))
+            .flatMap(m -> answer.of(file, m));
+    Optional<MeshUnit> unit = asked.or(() -> mesh.flatMap(m -> unit(m, model, span, problems)));
     if (mesh.isEmpty() || unit.isEmpty()) {
       return Optional.empty();
     }
@@ -73,6 +77,14 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
               + " (lastinch shape says more)");
       return Optional.empty();
     }
+    if (look.isPresent() && look.get().isOpen()) {
+      problems.note(
+          span,
+          "Faces are missing in the surface of this model ("
+              + look.get().checks().openEdges()
+              + " open edges): its thickness and weight are not to be trusted, nor is this answer."
+              + " Close it in the drawing program");
+    }
     if (look.isPresent() && look.get().isPartedOutside()) {
       problems.add(
           model.span("parting at"),
@@ -81,7 +93,7 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
               + " mm high as it lies; metal would have no way in");
       return Optional.empty();
     }
-    return look.map(l -> new ModelFile(l.checks().mesh(), wish, l.drawn(), number(file)));
+    return look.map(l -> new ModelFile(l.checks().mesh(), wish, l.drawn(), number(file, asked)));
   }
 
   private static Optional<MeshUnit> unit(Mesh mesh, Fields model, Span span, Problems problems) {
@@ -106,18 +118,21 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
     return typed;
   }
 
-  /** The file as one number, so that the plan's own number changes with it. */
-  private static SourceText number(Path file) {
-    String text;
+  /** The file and the unit that was asked for, so that the plan's own number changes with them. */
+  private static SourceText number(Path file, Optional<MeshUnit> asked) {
+    String text = sha(file);
+    return SourceText.of(file, asked.map(u -> text + " " + u.word()).orElse(text));
+  }
+
+  private static String sha(Path file) {
     try {
       MessageDigest sha = MessageDigest.getInstance("SHA-256");
-      text = HexFormat.of().formatHex(sha.digest(Files.readAllBytes(file)));
+      return HexFormat.of().formatHex(sha.digest(Files.readAllBytes(file)));
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     } catch (IOException gone) {
-      text = "gone";
+      return "gone";
     }
-    return SourceText.of(file, text);
   }
 
   /** The piece as the cavity has it. */

@@ -3,9 +3,13 @@ package lastinch.cases.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 import lastinch.solver.casting.Solid;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,6 +52,45 @@ class ModelWordsTest {
     assertThat(-usual.low(2) / height).isBetween(0.49, 0.51);
     // 1 mm of the 6 mm that were drawn, however much larger the cavity is
     assertThat(-low.low(2) / height).isBetween(0.16, 0.175);
+  }
+
+  /** Leaves faces of the model out, which are 50 bytes each behind a head of 84. */
+  private void damage(IntPredicate gone) throws IOException {
+    byte[] whole = Files.readAllBytes(FEATHER);
+    ByteBuffer part = ByteBuffer.allocate(whole.length).order(ByteOrder.LITTLE_ENDIAN);
+    part.put(whole, 0, 84);
+    int faces = (whole.length - 84) / 50;
+    int kept = 0;
+    for (int i = 0; i < faces; i++) {
+      if (!gone.test((int) (1000L * i / faces))) {
+        part.put(whole, 84 + 50 * i, 50);
+        kept++;
+      }
+    }
+    part.putInt(80, kept);
+    Files.write(folder.resolve("feather.stl"), Arrays.copyOf(part.array(), part.position()));
+  }
+
+  @Test
+  void anOpenSurfaceIsWarnedOf() throws IOException {
+    damage(perMille -> perMille >= 995);
+    ReadResult read = with(", unit: mm");
+    assertThat(Bench.problems(read)).isEmpty();
+    assertThat(Bench.lines(read.notes()))
+        .anySatisfy(n -> assertThat(n).contains("Faces are missing").contains("trusted"));
+  }
+
+  @Test
+  void aWholeSurfaceIsNot() {
+    assertThat(Bench.lines(with(", unit: mm").notes()))
+        .noneSatisfy(n -> assertThat(n).contains("Faces are missing"));
+  }
+
+  @Test
+  void aTornSurfaceIsRefused() throws IOException {
+    damage(perMille -> perMille % 10 == 3);
+    assertThat(Bench.problems(with(", unit: mm")))
+        .anySatisfy(p -> assertThat(p).contains("has holes; close it"));
   }
 
   @ParameterizedTest

@@ -187,25 +187,17 @@ final class ShapeCommand implements Callable<Integer> {
 
   /** Asks for the unit at a terminal; elsewhere says which word is missing. */
   private Optional<MeshUnit> asked(Mesh mesh) {
-    String likely = MeshUnit.plausible(mesh.longest()).map(MeshUnit::word).orElse("mm");
-    Figures plain = new Figures(DisplayUnits.METRIC);
-    String[] sizes = new String[3];
-    for (int axis = 0; axis < 3; axis++) {
-      sizes[axis] = plain.trimmed(mesh.extent(axis), 3);
-    }
-    String size = String.join(" x ", sizes);
-    if (!surroundings.terminal() || json) {
+    UnitQuestion question = new UnitQuestion(surroundings, problemText, json);
+    if (!question.mayAsk()) {
       surroundings.complain(
-          problemText.sentence("shape.unit.missing", "size", size, "likely", likely));
-      return Optional.empty();
+          problemText.sentence(
+              "shape.unit.missing",
+              "size",
+              UnitQuestion.sizes(mesh),
+              "likely",
+              UnitQuestion.likely(mesh)));
     }
-    surroundings.complain(problemText.sentence("shape.unit.ask", "size", size, "likely", likely));
-    String line = surroundings.readLine().orElse("").strip();
-    Optional<MeshUnit> answer = MeshUnit.of(line.isEmpty() ? likely : line);
-    if (answer.isEmpty()) {
-      surroundings.complain(problemText.sentence("shape.wrong.unit", "word", line));
-    }
-    return answer;
+    return question.of(file, mesh);
   }
 
   private int answer(ModelLook look, Alloy metal, Figures figures) {

@@ -10,6 +10,7 @@ import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
+import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
@@ -23,9 +24,14 @@ import lastinch.solver.run.RunObserver;
 final class Shop implements Workshop {
   @Override
   public ReadResult read(Path file, Optional<Path> ownMaterials) {
+    return read(file, ownMaterials, UnitAnswer.NOBODY);
+  }
+
+  @Override
+  public ReadResult read(Path file, Optional<Path> ownMaterials, UnitAnswer unit) {
     Shelf shelf = shelf(ownMaterials);
     return shelf.problems().isEmpty()
-        ? CaseReader.read(file, new CatalogueMaterials(shelf.catalogue()))
+        ? CaseReader.read(file, new CatalogueMaterials(shelf.catalogue()), unit)
         : new ReadResult.Unsound(shelf.problems(), List.of());
   }
 

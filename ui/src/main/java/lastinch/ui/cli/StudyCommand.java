@@ -138,8 +138,9 @@ abstract class StudyCommand implements Callable<Integer> {
     }
     List<Plan> plans = new ArrayList<>();
     Map<Path, List<Problem>> problems = new LinkedHashMap<>();
+    UnitQuestion unit = new UnitQuestion(surroundings, problemText, json);
     for (Path file : files()) {
-      ReadResult read = workshop.read(file, materials);
+      ReadResult read = workshop.read(file, materials, unit);
       if (read instanceof ReadResult.Unsound unsound) {
         problems.put(file, unsound.problems());
       } else {

@@ -1,6 +1,7 @@
 package lastinch.ui.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -13,14 +14,22 @@ import java.util.Optional;
  * @param err for what has to be put right and for progress
  * @param terminal whether a person looks on
  * @param faults folder for reports of our own faults
+ * @param typed what a person types
  */
-record Surroundings(PrintStream out, PrintStream err, boolean terminal, Path faults) {
+record Surroundings(
+    PrintStream out, PrintStream err, boolean terminal, Path faults, InputStream typed) {
   private static final int LONGEST_LINE = 1000;
 
   Surroundings {
     Objects.requireNonNull(out, "out");
     Objects.requireNonNull(err, "err");
     Objects.requireNonNull(faults, "faults");
+    Objects.requireNonNull(typed, "typed");
+  }
+
+  /** Where a person types into this process. */
+  Surroundings(PrintStream out, PrintStream err, boolean terminal, Path faults) {
+    this(out, err, terminal, faults, System.in);
   }
 
   /** Those of this process. */
@@ -47,13 +56,13 @@ record Surroundings(PrintStream out, PrintStream err, boolean terminal, Path fau
   Optional<String> readLine() {
     StringBuilder line = new StringBuilder();
     try {
-      int c = System.in.read();
+      int c = typed.read();
       if (c < 0) {
         return Optional.empty();
       }
       while (c >= 0 && c != '\n' && line.length() < LONGEST_LINE) {
         line.append((char) c);
-        c = System.in.read();
+        c = typed.read();
       }
     } catch (IOException gone) {
       return Optional.empty();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.format.Problem;
+import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
@@ -24,6 +25,15 @@ interface Workshop {
    * @param ownMaterials a person's own metals and moulds, if any
    */
   ReadResult read(Path file, Optional<Path> ownMaterials);
+
+  /**
+   * Reads a case file beside somebody who may be asked.
+   *
+   * @param unit is asked for the unit of a model when no file says it
+   */
+  default ReadResult read(Path file, Optional<Path> ownMaterials, UnitAnswer unit) {
+    return read(file, ownMaterials);
+  }
 
   /**
    * Metals and moulds.

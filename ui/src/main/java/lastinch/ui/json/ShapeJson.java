@@ -25,10 +25,10 @@ public final class ShapeJson {
         .put("highM", look.pose().height(), DIGITS)
         .put("longM", look.drawn().length(), DIGITS)
         .put("wideM", look.pose().solid().high(1) - look.pose().solid().low(1), DIGITS)
-        .put("volumeM3", survey.volume(), DIGITS)
+        .put("volumeM3", look.volume(), DIGITS)
         .put("mapVolumeM3", survey.map().totalVolume(), DIGITS)
         .put("wallM2", survey.area(), DIGITS)
-        .put("massKg", survey.volume() * alloy.densitySolid().value(), DIGITS)
+        .put("massKg", look.volume() * alloy.densitySolid().value(), DIGITS)
         .put("alloy", alloy.name());
     spot(json, "thinnest", survey.thinnest());
     spot(json, "thickest", survey.thickest());

@@ -71,6 +71,7 @@ public final class ShapeText {
           case TOO_BRANCHED -> "shape.branched";
         };
     Model model = look.drawn().model();
+    String open = look.isOpen() ? " " + sentences.say("shape.holes") : "";
     String along =
         figures.ruler(
             model.form() == Model.Form.LONG ? look.drawn().length() : look.pose().solid().high(0));
@@ -84,7 +85,8 @@ public final class ShapeText {
                 ? look.drawn().widest()
                 : look.pose().solid().high(1) - look.pose().solid().low(1)),
         "thick",
-        figures.calipers(look.survey().thickest().value()));
+            figures.calipers(look.survey().thickest().value()))
+        + open;
   }
 
   private void sizes(Page page, ModelLook look, Alloy alloy) {
@@ -106,14 +108,14 @@ public final class ShapeText {
             figures.calipers(pose.parting()),
             "all",
             figures.calipers(pose.height())));
-    double mass = survey.volume() * alloy.densitySolid().value();
+    double mass = look.volume() * alloy.densitySolid().value();
     entry(
         page,
         "weight",
         sentences.say(
-            "shape.weight",
+            look.isOpen() ? "shape.weight.open" : "shape.weight",
             "volume",
-            figures.shown(Dimension.VOLUME, survey.volume()),
+            figures.shown(Dimension.VOLUME, look.volume()),
             "mass",
             figures.mass(mass),
             "alloy",

@@ -152,7 +152,18 @@ class ShapeCommandTest {
     int faces = (Files.readAllBytes(Path.of(FEATHER)).length - HEAD) / FACE;
     Files.write(open, without(i -> i >= faces * 9 / 10));
     assertThat(run("shape", open.toString(), "--unit", "mm")).isZero();
-    assertThat(printed()).contains("98 edges of the surface are open");
+    assertThat(printed().replaceAll("\\s+", " "))
+        .contains("98 edges of the surface are open")
+        .contains("trust neither its thickness nor its weight before it is closed")
+        .contains("not to be trusted: the surface is open");
+  }
+
+  @Test
+  void aTenthOfTheFacesMissingHereAndThereIsNoThickness() throws IOException {
+    Path torn = folder.resolve("torn.stl");
+    Files.write(torn, without(i -> i % 10 == 3));
+    assertThat(run("shape", torn.toString(), "--unit", "mm")).isEqualTo(Exit.BAD_INPUT);
+    assertThat(printed()).contains("nobody can say how thick the piece is");
   }
 
   @Test
