@@ -46,8 +46,7 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
       problems.add(span, p.sentence());
     }
     Optional<MeshUnit> asked =
-        mesh.filter(m -> m.unit().isEmpty() && !model.has("unit"))
-            .flatMap(m -> answer.of(file, m));
+        mesh.filter(m -> m.unit().isEmpty() && !model.has("unit")).flatMap(m -> answer.of(file, m));
     Optional<MeshUnit> unit = asked.or(() -> mesh.flatMap(m -> unit(m, model, span, problems)));
     if (mesh.isEmpty() || unit.isEmpty()) {
       return Optional.empty();

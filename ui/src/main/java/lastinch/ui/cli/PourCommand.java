@@ -94,7 +94,8 @@ final class PourCommand implements Callable<Integer> {
     if (wrong.isPresent()) {
       return refuse(wrong.get());
     }
-    ReadResult read = workshop.read(file, materials, new UnitQuestion(surroundings, problemText, json));
+    ReadResult read =
+        workshop.read(file, materials, new UnitQuestion(surroundings, problemText, json));
     if (read instanceof ReadResult.Unsound unsound) {
       return problems(unsound);
     }

@@ -76,15 +76,15 @@ public final class ShapeText {
         figures.ruler(
             model.form() == Model.Form.LONG ? look.drawn().length() : look.pose().solid().high(0));
     return sentences.say(
-        key,
-        "along",
-        along,
-        "across",
-        figures.ruler(
-            model.form() == Model.Form.LONG
-                ? look.drawn().widest()
-                : look.pose().solid().high(1) - look.pose().solid().low(1)),
-        "thick",
+            key,
+            "along",
+            along,
+            "across",
+            figures.ruler(
+                model.form() == Model.Form.LONG
+                    ? look.drawn().widest()
+                    : look.pose().solid().high(1) - look.pose().solid().low(1)),
+            "thick",
             figures.calipers(look.survey().thickest().value()))
         + open;
   }
