@@ -29,14 +29,13 @@ class UnitQuestionTest {
     Files.copy(DEMO.resolve("models").resolve("feather.stl"), folder.resolve("feather.stl"));
     Files.writeString(
         folder.resolve("plan.yaml"),
-        String.join(
-            "\n",
-            "format: last inch case 1",
-            "title: no unit said",
-            "based on: feather-sand-flat.yaml",
-            "piece:",
-            "  model: {file: feather.stl}",
-            ""));
+        """
+        format: last inch case 1
+        title: no unit said
+        based on: feather-sand-flat.yaml
+        piece:
+          model: {file: feather.stl}
+        """);
   }
 
   private int run(boolean terminal, String typed, String... args) {
