@@ -1,9 +1,6 @@
 package lastinch.solver.network;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
@@ -14,24 +11,20 @@ import lastinch.solver.physics.SplashLimit;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Finding.Kind;
 import lastinch.solver.result.Finding.Severity;
+import lastinch.solver.result.FindingList;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.Spot;
 
 /** What a caster should hear besides the verdict, heaviest first. */
 final class Findings {
-  /** Gap in capillary lengths up to which metal fills it from face to face [-]. */
-  private static final double PUDDLE = 1.5;
-
   /** Widths of a side gate above which a piece lets its jet shoot across [-]; common practice. */
   private static final double JET = 3.0;
 
-  private static final double AIR_COUNTS = 200.0;
   private static final double TIMES_APART = 0.2;
-  private static final double FLASK_APART = 5.0;
 
   private final NetworkRun run;
   private final boolean filled;
-  private final List<Finding> found = new ArrayList<>();
+  private final FindingList found = new FindingList();
 
   Findings(NetworkRun run, boolean filled) {
     this.run = run;
@@ -49,16 +42,7 @@ final class Findings {
     air();
     mould();
     doubts();
-    found.sort((a, b) -> b.severity().compareTo(a.severity()));
-    return List.copyOf(found);
-  }
-
-  private void add(Kind kind, Severity severity, Optional<Spot> where, Object... figures) {
-    Map<String, Double> named = new LinkedHashMap<>();
-    for (int i = 0; i < figures.length; i += 2) {
-      named.put((String) figures[i], (Double) figures[i + 1]);
-    }
-    found.add(new Finding(kind, severity, where, named));
+    return found.heaviestFirst();
   }
 
   private void metal() {
@@ -66,7 +50,7 @@ final class Findings {
     double melted = job.metal().melted();
     double needed = run.massToRim - job.gating().cup().volume() * run.melt.density;
     if (melted < needed && !run.isFedDirectly()) {
-      add(
+      found.add(
           Kind.TOO_LITTLE_METAL,
           Severity.SERIOUS,
           Optional.empty(),
@@ -79,7 +63,7 @@ final class Findings {
       double typed = both.empties().value();
       double implied = melted / both.rate(melted, run.massToRim);
       if (Math.abs(implied - typed) > TIMES_APART * typed) {
-        add(
+        found.add(
             Kind.POUR_TIMES_DISAGREE,
             Severity.WATCH,
             Optional.empty(),
@@ -90,16 +74,17 @@ final class Findings {
       }
     }
     if (run.state.cup.spilled() > 1e-3 * melted) {
-      add(Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.state.cup.spilled());
+      found.add(
+          Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.state.cup.spilled());
     }
     if (run.state.cup.crucibleEmpty() && run.state.cup.level() <= 0.0 && !filled) {
-      add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.state.time);
+      found.add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.state.time);
     }
   }
 
   private void sprue() {
     if (!run.isFedDirectly() && !run.state.wet[Graph.CUP]) {
-      add(
+      found.add(
           Kind.SPRUE_NEVER_FULL,
           Severity.NOTE,
           Optional.empty(),
@@ -120,7 +105,7 @@ final class Findings {
     for (Channel c : run.state.channels) {
       double speed = run.recorder.peakSpeed[c.index];
       if (c.shape.role == Role.GATE && speed > limit) {
-        add(
+        found.add(
             Kind.GATE_SPLASHES,
             speed > 2.0 * limit ? Severity.SERIOUS : Severity.WATCH,
             Optional.of(new Spot(c.shape.limb, 0.0)),
@@ -148,7 +133,7 @@ final class Findings {
       }
     }
     if (where.isPresent()) {
-      add(Kind.FRONT_SPLASHES, Severity.NOTE, where, "speed", fastest, "limit", limit);
+      found.add(Kind.FRONT_SPLASHES, Severity.NOTE, where, "speed", fastest, "limit", limit);
     }
   }
 
@@ -164,7 +149,7 @@ final class Findings {
         if (here && c.shape.role == Role.PIECE) {
           double width = c.shape.width[c.shape.cellAt(along)];
           if (width > JET * gate.width()) {
-            add(
+            found.add(
                 Kind.WIDE_PIECE,
                 Severity.WATCH,
                 Optional.of(new Spot(gate.name(), 0.0)),
@@ -183,7 +168,7 @@ final class Findings {
     double limit = SplashLimit.fallHeight(splashSpeed());
     int channel = run.falls.highestFallChannel();
     if (channel >= 0 && run.falls.highestFall() > limit) {
-      add(
+      found.add(
           Kind.FALLS,
           Severity.WATCH,
           Optional.of(new Spot(run.state.channels[channel].shape.limb, 0.0)),
@@ -198,7 +183,7 @@ final class Findings {
     if (run.job.mould().attitude().upright() || run.melt.water) {
       return;
     }
-    double limit = PUDDLE * run.melt.capillaryLength;
+    double limit = FindingList.PUDDLE * run.melt.capillaryLength;
     for (Channel c : run.state.channels) {
       if (!NetworkRun.isPiece(c.shape)) {
         continue;
@@ -208,7 +193,7 @@ final class Findings {
         thickest = Math.max(thickest, t);
       }
       if (thickest > limit) {
-        add(
+        found.add(
             Kind.PUDDLES,
             Severity.NOTE,
             Optional.of(new Spot(c.shape.limb, 0.0)),
@@ -221,8 +206,9 @@ final class Findings {
   }
 
   private void air() {
-    if (run.air.peakOver() > AIR_COUNTS) {
-      add(Kind.AIR_PUSHES_BACK, Severity.WATCH, Optional.empty(), "pressure", run.air.peakOver());
+    if (run.air.peakOver() > FindingList.AIR_COUNTS) {
+      found.add(
+          Kind.AIR_PUSHES_BACK, Severity.WATCH, Optional.empty(), "pressure", run.air.peakOver());
     }
   }
 
@@ -230,7 +216,7 @@ final class Findings {
     double temperature = run.job.mould().temperature().value();
     double ceiling = run.job.mould().medium().ceiling().value();
     if (temperature > ceiling) {
-      add(
+      found.add(
           Kind.ABOVE_CEILING,
           Severity.SERIOUS,
           Optional.empty(),
@@ -240,19 +226,20 @@ final class Findings {
           ceiling);
     }
     double edge = run.mouldHeat.atNearestEdge();
-    if (temperature - edge > FLASK_APART) {
-      add(Kind.FLASK_EDGE, Severity.NOTE, Optional.empty(), "kiln", temperature, "edge", edge);
+    if (temperature - edge > FindingList.FLASK_APART) {
+      found.add(
+          Kind.FLASK_EDGE, Severity.NOTE, Optional.empty(), "kiln", temperature, "edge", edge);
     }
   }
 
   private void doubts() {
     double solid = run.heat.mostSolidAnywhere();
     if (solid > run.melt.skinFrees) {
-      add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
+      found.add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
     }
     for (Channel c : run.state.channels) {
       if (c.shape.role == Role.PIECE && c.mushShare > 0.1 && c.mushShare < 0.9) {
-        add(
+        found.add(
             Kind.MUSH_SHARE_COUNTS,
             Severity.NOTE,
             Optional.of(new Spot(c.shape.limb, 0.0)),
@@ -261,7 +248,7 @@ final class Findings {
       }
     }
     if (run.melt.table.clamps() > 0) {
-      add(
+      found.add(
           Kind.TABLE_CLAMPED,
           Severity.WATCH,
           Optional.empty(),

@@ -1,29 +1,21 @@
 package lastinch.solver.plane;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.physics.SplashLimit;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Finding.Kind;
 import lastinch.solver.result.Finding.Severity;
+import lastinch.solver.result.FindingList;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.Spot;
 
 /** What a caster should hear of a pour over the plane besides the verdict, heaviest first. */
 final class PlaneFindings {
-  /** Gap in capillary lengths up to which metal fills it from face to face [-]. */
-  private static final double PUDDLE = 1.5;
-
-  private static final double AIR_COUNTS = 200.0;
-  private static final double FLASK_APART = 5.0;
-
   private final PlaneRun run;
   private final boolean filled;
-  private final List<Finding> found = new ArrayList<>();
+  private final FindingList found = new FindingList();
 
   PlaneFindings(PlaneRun run, boolean filled) {
     this.run = run;
@@ -33,7 +25,7 @@ final class PlaneFindings {
   List<Finding> list(List<GateRecord> gates, double massToRim) {
     metal(massToRim);
     if (!run.sprue.isHeld() && !run.watch.wasFull()) {
-      add(
+      found.add(
           Kind.SPRUE_NEVER_FULL,
           Severity.NOTE,
           Optional.empty(),
@@ -44,7 +36,7 @@ final class PlaneFindings {
     }
     for (GateRecord gate : gates) {
       if (gate.peakSpeed() > SplashLimit.TRADE) {
-        add(
+        found.add(
             Kind.GATE_SPLASHES,
             gate.peakSpeed() > 2.0 * SplashLimit.TRADE ? Severity.SERIOUS : Severity.WATCH,
             Optional.of(new Spot(gate.name(), 0.0)),
@@ -56,20 +48,12 @@ final class PlaneFindings {
     }
     fronts();
     puddles();
-    if (run.mostAirPush() > AIR_COUNTS) {
-      add(Kind.AIR_PUSHES_BACK, Severity.WATCH, Optional.empty(), "pressure", run.mostAirPush());
+    if (run.mostAirPush() > FindingList.AIR_COUNTS) {
+      found.add(
+          Kind.AIR_PUSHES_BACK, Severity.WATCH, Optional.empty(), "pressure", run.mostAirPush());
     }
     mould();
-    found.sort((a, b) -> b.severity().compareTo(a.severity()));
-    return List.copyOf(found);
-  }
-
-  private void add(Kind kind, Severity severity, Optional<Spot> where, Object... figures) {
-    Map<String, Double> named = new LinkedHashMap<>();
-    for (int i = 0; i < figures.length; i += 2) {
-      named.put((String) figures[i], (Double) figures[i + 1]);
-    }
-    found.add(new Finding(kind, severity, where, named));
+    return found.heaviestFirst();
   }
 
   private void metal(double massToRim) {
@@ -79,7 +63,7 @@ final class PlaneFindings {
       return;
     }
     if (melted < needed) {
-      add(
+      found.add(
           Kind.TOO_LITTLE_METAL,
           Severity.SERIOUS,
           Optional.empty(),
@@ -89,10 +73,11 @@ final class PlaneFindings {
           melted);
     }
     if (run.sprue.cup().spilled() > 1e-3 * melted) {
-      add(Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.sprue.cup().spilled());
+      found.add(
+          Kind.CUP_OVERFLOWS, Severity.WATCH, Optional.empty(), "mass", run.sprue.cup().spilled());
     }
     if (run.watch.ranDry() && !filled) {
-      add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.flow.time());
+      found.add(Kind.CUP_RUNS_EMPTY, Severity.SERIOUS, Optional.empty(), "time", run.flow.time());
     }
   }
 
@@ -111,7 +96,7 @@ final class PlaneFindings {
             Math.max(1e-6, run.melt.alloy.surfaceTension().value()), run.melt.density);
     double fastest = run.recorder.fastest();
     if (fastest > limit) {
-      add(
+      found.add(
           Kind.FRONT_SPLASHES,
           Severity.NOTE,
           spot(run.recorder.fastestCell()),
@@ -126,7 +111,7 @@ final class PlaneFindings {
     if (run.job.mould().attitude().upright() || run.melt.water) {
       return;
     }
-    double limit = PUDDLE * run.melt.capillaryLength;
+    double limit = FindingList.PUDDLE * run.melt.capillaryLength;
     int thickest = -1;
     for (int c = 0; c < run.grid.size; c++) {
       boolean thicker = thickest < 0 || run.grid.gap[c] > run.grid.gap[thickest];
@@ -135,7 +120,7 @@ final class PlaneFindings {
       }
     }
     if (thickest >= 0) {
-      add(
+      found.add(
           Kind.PUDDLES,
           Severity.NOTE,
           spot(thickest),
@@ -150,7 +135,7 @@ final class PlaneFindings {
     double temperature = run.job.mould().temperature().value();
     double ceiling = run.job.mould().medium().ceiling().value();
     if (temperature > ceiling) {
-      add(
+      found.add(
           Kind.ABOVE_CEILING,
           Severity.SERIOUS,
           Optional.empty(),
@@ -159,8 +144,8 @@ final class PlaneFindings {
           "ceiling",
           ceiling);
     }
-    if (temperature - run.mouldTemperature > FLASK_APART) {
-      add(
+    if (temperature - run.mouldTemperature > FindingList.FLASK_APART) {
+      found.add(
           Kind.FLASK_EDGE,
           Severity.NOTE,
           Optional.empty(),
@@ -171,14 +156,14 @@ final class PlaneFindings {
     }
     double solid = run.heat.mostSolidAnywhere();
     if (solid > run.job.mould().medium().skinFrees().value()) {
-      add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
+      found.add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
     }
     double share = run.mushShare();
     if (share > 0.1 && share < 0.9) {
-      add(Kind.MUSH_SHARE_COUNTS, Severity.NOTE, Optional.empty(), "share", share);
+      found.add(Kind.MUSH_SHARE_COUNTS, Severity.NOTE, Optional.empty(), "share", share);
     }
     if (run.melt.table.clamps() > 0) {
-      add(
+      found.add(
           Kind.TABLE_CLAMPED,
           Severity.WATCH,
           Optional.empty(),

@@ -17,9 +17,6 @@ final class PlaneStops {
   /** Air ahead counts as the reason when it takes this share of the push [-]. */
   private static final double AIR_COUNTS = 0.5;
 
-  /** Share of a piece that may stay open off its rims [-]; our own limit, no source. */
-  private static final double TRACE = 2e-3;
-
   /** Share of a rim that rounds it when it stays open [-]; our own limit, no source. */
   private static final double ROUNDS = 0.1;
 
@@ -38,14 +35,12 @@ final class PlaneStops {
     return run.piece[c] && run.grid.volume[c] > 0.0 && !run.recorder.reached(c);
   }
 
-  /** Whether all that stays empty is rim, but for a trace. */
+  /** Whether all that stays empty is rim. */
   boolean onlyRims() {
-    double inside = 0.0;
     for (int c = 0; c < run.grid.size; c++) {
-      inside += isEmpty(c) && !lines.rim[c] ? run.grid.volume[c] : 0.0;
-    }
-    if (inside > TRACE * run.pieceVolume) {
-      return false;
+      if (isEmpty(c) && !lines.rim[c]) {
+        return false;
+      }
     }
     for (PlaneLimbs.Line line : lines.limbs()) {
       for (int c : line.middle) {

@@ -155,11 +155,15 @@ abstract class StudyCommand implements Callable<Integer> {
     if (!wrong.isEmpty() || !problems.isEmpty()) {
       return refuse(wrong, problems);
     }
+    Map<Path, List<UnsupportedCase.Need>> needs = new LinkedHashMap<>();
     for (int i = 0; i < plans.size(); i++) {
-      List<UnsupportedCase.Need> needs = DryPour.needs(plans.get(i).pourCase());
-      if (!needs.isEmpty()) {
-        return unsupported(files().get(i), needs);
+      List<UnsupportedCase.Need> missing = DryPour.needs(plans.get(i).pourCase());
+      if (!missing.isEmpty()) {
+        needs.put(files().get(i), missing);
       }
+    }
+    if (!needs.isEmpty()) {
+      return unsupported(needs);
     }
     try {
       return study(asked);
@@ -321,11 +325,16 @@ abstract class StudyCommand implements Callable<Integer> {
     return Exit.BAD_INPUT;
   }
 
-  private int unsupported(Path file, List<UnsupportedCase.Need> needs) {
+  /** Says of every plan what the sums lack for it. */
+  private int unsupported(Map<Path, List<UnsupportedCase.Need>> needs) {
     if (json) {
-      surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
+      String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
+      List<UnsupportedCase.Need> all =
+          needs.values().stream().flatMap(List::stream).distinct().toList();
+      surroundings.out().println(ProblemsJson.of(names, List.of(), all));
     } else {
-      surroundings.complain(problemText.unsupported(file.toString(), needs));
+      needs.forEach(
+          (file, list) -> surroundings.complain(problemText.unsupported(file.toString(), list)));
     }
     return Exit.BAD_INPUT;
   }

@@ -104,6 +104,17 @@ final class VerdictLines {
           figures.percent(scene.result().filledFraction()));
     }
     double length = scene.length();
+    if (scene.plan().field().isPresent() && scene.result().reach() >= 0.999 * length) {
+      // over the plane metal may run the whole way and leave a hole beside it
+      return scene.say(
+          "verdict.stopsShort.hole",
+          "word",
+          word,
+          "percent",
+          figures.percent(Math.min(0.99, scene.result().filledFraction())),
+          "place",
+          scene.place(new Spot(stop.get().passage(), stop.get().at())));
+    }
     PassageRecord.Role role = scene.role(stop.get().passage()).orElse(PassageRecord.Role.PIECE);
     double reach =
         role == PassageRecord.Role.PIECE

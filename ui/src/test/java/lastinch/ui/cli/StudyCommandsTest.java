@@ -110,8 +110,12 @@ class StudyCommandsTest {
   @Test
   void aPieceThatTheSumsCannotPourIsRefusedInWords() throws IOException {
     String leaf = FLAT.replace("feather-sand-flat", "ginkgo-leaf");
-    assertThat(run(new Quick(), "least", leaf)).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained().replaceAll("\\s+", " ")).contains("the model branches or has holes");
+    String trivet = FLAT.replace("feather-sand-flat", "trivet");
+    assertThat(run(new Quick(), "compare", leaf, trivet)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().replaceAll("\\s+", " "))
+        .contains("ginkgo-leaf.yaml needs")
+        .contains("trivet.yaml needs")
+        .contains("the model branches or has holes");
     assertThat(printed()).isEmpty();
     assertThat(left()).isEmpty();
   }
