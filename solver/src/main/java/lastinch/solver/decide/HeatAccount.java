@@ -50,10 +50,18 @@ public record HeatAccount(List<Line> lines, double spent) {
    * @param from along the channel [m]
    * @param to along the channel [m]
    * @param degrees worth of heat [K]
+   * @param kept worth of the warmth that came from the metal behind here [K]; the line {@link
+   *     Kind#FROM_BEHIND} has taken all of it away
    * @param seconds spent there [s]
    */
   public record Line(
-      Kind kind, String passage, double from, double to, double degrees, double seconds) {
+      Kind kind,
+      String passage,
+      double from,
+      double to,
+      double degrees,
+      double kept,
+      double seconds) {
     public Line {
       Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(passage, "passage");
@@ -67,6 +75,7 @@ public record HeatAccount(List<Line> lines, double spent) {
           Math.min(from, more.from()),
           Math.max(to, end),
           degrees + more.lost() / perDegree,
+          kept + more.gained() / perDegree,
           seconds + more.seconds());
     }
   }
@@ -78,8 +87,8 @@ public record HeatAccount(List<Line> lines, double spent) {
     List<Line> lines = new ArrayList<>();
     if (job.checking().lipLoss()) {
       double waiting = metal.coolingRate().value() * metal.waiting().value();
-      lines.add(new Line(Kind.WAITING, "", 0.0, 0.0, waiting, metal.waiting().value()));
-      lines.add(new Line(Kind.LIP, "", 0.0, 0.0, metal.lipLoss().value(), 0.0));
+      lines.add(new Line(Kind.WAITING, "", 0.0, 0.0, waiting, 0.0, metal.waiting().value()));
+      lines.add(new Line(Kind.LIP, "", 0.0, 0.0, metal.lipLoss().value(), 0.0, 0.0));
     }
     double gained = 0.0;
     Map<String, Line> places = new LinkedHashMap<>();
@@ -90,11 +99,11 @@ public record HeatAccount(List<Line> lines, double spent) {
       Kind kind = piece ? Kind.PIECE : Kind.CHANNEL;
       Line before =
           places.getOrDefault(
-              place, new Line(kind, entry.passage(), entry.from(), entry.from(), 0.0, 0.0));
+              place, new Line(kind, entry.passage(), entry.from(), entry.from(), 0.0, 0.0, 0.0));
       places.put(place, before.plus(entry, Math.min(entry.to(), end(result, entry)), perDegree));
     }
     lines.addAll(places.values());
-    lines.add(new Line(Kind.FROM_BEHIND, "", 0.0, 0.0, -gained, 0.0));
+    lines.add(new Line(Kind.FROM_BEHIND, "", 0.0, 0.0, -gained, 0.0, 0.0));
     return new HeatAccount(lines, lines.stream().mapToDouble(Line::degrees).sum());
   }
 

@@ -3,33 +3,73 @@ package lastinch.solver.decide;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.Stream;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.result.Stop;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The heat account adds up to what the leading metal had less what it has left. */
 class HeatAccountConservationTest {
-  @Test
-  void theLinesAddUpToTheHeatFromTheReadingToTheTip() {
-    PourCase job = SampleJob.featherInSand(20.0).alloy(SampleFoundry.roundBronze()).build();
+  /** Of some 300 degrees' worth; rounding leaves 1e-15, a cell left out would show as 1e-3. */
+  private static final double CLOSED = 1e-9;
+
+  static Stream<PourCase> pours() {
+    return Stream.of(
+        SampleJob.featherInSand(7.0).build(),
+        SampleJob.featherInSand(12.0).build(),
+        SampleJob.featherInSand(20.0).alloy(SampleFoundry.roundBronze()).build());
+  }
+
+  @ParameterizedTest
+  @MethodSource("pours")
+  void theLinesAddUpToTheHeatFromTheReadingToTheTip(PourCase job) {
     PourResult result = DryPour.run(job, RunObserver.NONE, () -> false);
-    Stop stop = result.stops().get(0);
-    MetalTable table = MetalTable.of(job.metal().alloy(), false, 300.0, 1600.0);
     double perDegree = job.metal().alloy().specificHeatLiquid().value();
-    double liquidus = job.metal().alloy().liquidus();
-    double had = job.metal().reading().value() - liquidus;
-    double left = table.enthalpy(stop.temperature()) / perDegree;
+    double had = job.metal().reading().value() - job.metal().alloy().liquidus();
+    double spent = had - heatAtTheStop(job, result) / perDegree;
     HeatAccount account = HeatAccount.of(job, result);
-    // 1e-9 of some 250 degrees' worth, and the table's own way from heat to degrees and back
-    assertThat(account.spent()).isCloseTo(had - left, within(1e-6));
+    assertThat(account.spent()).isCloseTo(spent, within(CLOSED * spent));
     assertThat(account.lines().stream().mapToDouble(HeatAccount.Line::degrees).sum())
-        .isCloseTo(account.spent(), within(1e-9));
+        .isCloseTo(spent, within(CLOSED * spent));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pours")
+  void theLedgerClosesOnTheHeatPouredLessTheHeatAtTheTip(PourCase job) {
+    PourResult result = DryPour.run(job, RunObserver.NONE, () -> false);
+    double ledger = result.ledger().stream().mapToDouble(l -> l.lost() - l.gained()).sum();
+    double lost = table(job).enthalpy(job.metal().entered()) - heatAtTheStop(job, result);
+    assertThat(ledger).isCloseTo(lost, within(CLOSED * lost));
+    double without = result.ledger().stream().skip(1).mapToDouble(l -> l.lost() - l.gained()).sum();
+    assertThat(without).as("a place left out").isNotCloseTo(lost, within(1e-3 * lost));
+  }
+
+  @ParameterizedTest
+  @MethodSource("pours")
+  void warmthFromBehindIsTheSumOfWhatCameInAtEveryPlace(PourCase job) {
+    HeatAccount account = HeatAccount.of(job, DryPour.run(job, RunObserver.NONE, () -> false));
+    double kept = account.lines().stream().mapToDouble(HeatAccount.Line::kept).sum();
+    double taken =
+        account.lines().stream()
+            .filter(l -> l.kind() == HeatAccount.Kind.FROM_BEHIND)
+            .mapToDouble(HeatAccount.Line::degrees)
+            .sum();
+    assertThat(kept).isCloseTo(-taken, within(CLOSED * kept));
+  }
+
+  private static double heatAtTheStop(PourCase job, PourResult result) {
+    return table(job).enthalpy(result.stops().get(0).temperature());
+  }
+
+  private static MetalTable table(PourCase job) {
+    return MetalTable.of(job.metal().alloy(), false, 300.0, 1600.0);
   }
 
   @Test

@@ -70,10 +70,11 @@ public final class StudyCharts {
         Map.of("levers", LeverRulers.of(least, sentences, figures)));
   }
 
-  /** Pictures of the plan that is explained, and its levers as rulers. */
+  /** Pictures of the plan that is explained, its heat as blocks, and its levers as rulers. */
   public ChartFiles explained(Explained why) {
     PouredPlan poured = poured(new Compared.Poured("", why.file(), why.plan(), why.result()));
     return new ChartFiles(poured, sentences, figures)
+        .with("heat-eaten", HeatBlocks.of(why, sentences, figures))
         .with("levers", LeverRulers.of(why.changes(), sentences, figures));
   }
 

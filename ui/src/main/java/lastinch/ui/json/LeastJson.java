@@ -64,7 +64,8 @@ public final class LeastJson {
     json.close(']').close('}');
   }
 
-  private static void answer(JsonText json, LeverAnswer a) {
+  /** What a lever does, into a list that is open. */
+  static void answer(JsonText json, LeverAnswer a) {
     Lever lever = a.lever();
     StudyJson.lever(json.open('{'), lever)
         .put("outcome", ResultJson.camel(a.kind()))

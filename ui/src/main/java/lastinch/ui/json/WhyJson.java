@@ -1,6 +1,7 @@
 package lastinch.ui.json;
 
 import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.decide.LeverAnswer;
 import lastinch.ui.words.Explained;
 
 /** Where the heat went, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -12,7 +13,7 @@ public final class WhyJson {
 
   private WhyJson() {}
 
-  /** The account as text, without a line end. What changes would do is {@link LeastJson}. */
+  /** The account and what single changes would do, as text, without a line end. */
   public static String of(Explained why) {
     JsonText json = new JsonText();
     json.open('{')
@@ -34,8 +35,15 @@ public final class WhyJson {
           .put("to_mm", MILLI * line.to(), StudyJson.DIGITS)
           .put("degrees_degC", line.degrees(), StudyJson.DIGITS)
           .put("percent", 100.0 * line.degrees() / why.account().spent(), StudyJson.DIGITS)
+          .put("keptWarm_degC", line.kept(), StudyJson.DIGITS)
           .put("seconds", line.seconds(), StudyJson.DIGITS)
           .close('}');
+    }
+    json.close(']')
+        .put("spare_percent", 100.0 * why.changes().goal().spare(), StudyJson.DIGITS)
+        .open("changes", '[');
+    for (LeverAnswer answer : why.changes().answers()) {
+      LeastJson.answer(json, answer);
     }
     return json.close(']').close('}').text();
   }

@@ -20,6 +20,9 @@ public final class WhyText {
   private static final int NUMBER = 6;
   private static final int BAR = 26;
 
+  /** Shorter than a shop counts [s]. */
+  private static final double MOMENT = 0.05;
+
   private final Sentences sentences;
   private final Figures figures;
   private final GlanceWords glances;
@@ -133,14 +136,21 @@ public final class WhyText {
             + " 100 %");
   }
 
-  String place(Explained why, HeatAccount.Line line) {
+  /** Name of a place of the account. */
+  public String place(Explained why, HeatAccount.Line line) {
     return switch (line.kind()) {
       case WAITING -> sentences.say("why.waiting", "seconds", figures.seconds(line.seconds()));
       case LIP -> sentences.say("why.lip");
       case FROM_BEHIND -> sentences.say("why.behind");
       case CHANNEL ->
-          sentences.say(
-              "why.channel", "channel", line.passage(), "seconds", figures.seconds(line.seconds()));
+          line.seconds() < MOMENT
+              ? sentences.say("why.channel.moment", "channel", line.passage())
+              : sentences.say(
+                  "why.channel",
+                  "channel",
+                  line.passage(),
+                  "seconds",
+                  figures.seconds(line.seconds()));
       case PIECE -> {
         double start = start(why, line.passage());
         yield sentences.say(
@@ -166,8 +176,12 @@ public final class WhyText {
   /** Metal against freezing at every station. */
   private void race(Page page, Explained why) {
     page.line(sentences.say("why.race"));
+    boolean several = why.plan().pourCase().piece().limbs().size() > 1;
     for (PassageRecord p : why.result().passages()) {
       if (p.role() == PassageRecord.Role.PIECE) {
+        if (several) {
+          page.line("  " + p.name());
+        }
         for (double at : stations(why, p)) {
           int cell = (int) Math.min(p.size() - 1.0, Math.floor(p.size() * at / p.length()));
           boolean reached = Double.isFinite(p.arrivalTime(cell));
@@ -185,7 +199,7 @@ public final class WhyText {
                         "stops",
                         seconds(p.freezeTime(cell)),
                         "spare",
-                        seconds(Math.max(0.0, spare))));
+                        spare < MOMENT ? sentences.say("why.race.none") : seconds(spare)));
           } else {
             page.line("  " + sentences.say("why.race.never", "place", Page.pad(place, 10)));
           }

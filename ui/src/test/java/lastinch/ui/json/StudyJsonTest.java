@@ -69,7 +69,7 @@ class StudyJsonTest {
   }
 
   @Test
-  void heatAccountObeysItsSchema() throws IOException {
+  void heatAccountAndChangesObeyTheirSchema() throws IOException {
     PourResult result = DryPour.run(FLAT.pourCase(), RunObserver.NONE, () -> false);
     Explained why =
         new Explained(
@@ -77,10 +77,17 @@ class StudyJsonTest {
             "feather.yaml",
             result,
             HeatAccount.of(FLAT.pourCase(), result),
-            Studied.least(FLAT, j -> -0.2, 0.2));
+            Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2));
     String json = WhyJson.of(why);
-    assertThat(schema("why-schema.json").validate(json, InputFormat.JSON)).isEmpty();
-    assertThat(json).contains("\"kind\": \"fromBehind\"").contains("\"channel\": \"runner\"");
+    Schema schema = schema("why-schema.json");
+    assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json)
+        .contains("\"kind\": \"fromBehind\"")
+        .contains("\"channel\": \"runner\"")
+        .contains("\"lever\": \"emptiesIn\"")
+        .contains("\"outcome\": \"enough\"");
+    assertThat(schema.validate(json.replace("\"changes\"", "\"levers\""), InputFormat.JSON))
+        .isNotEmpty();
   }
 
   @Test
