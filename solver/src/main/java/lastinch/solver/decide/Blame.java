@@ -60,6 +60,11 @@ public record Blame(
     return explained && plannedMisfit <= causes.get(0).misfit() + ALIKE && plannedMisfit < EXPLAINS;
   }
 
+  /** Whether the best cause comes plainly nearer to what was found than the plan does. */
+  public boolean isNearer() {
+    return causes.get(0).misfit() < plannedMisfit - ALIKE;
+  }
+
   /**
    * A cause at the value that fits best.
    *
@@ -109,7 +114,7 @@ public record Blame(
    * @throws Studies.Cancelled when stopped before its end
    */
   public static Blame of(Studies studies, Pourer.Run run, PourCase job, Found found) {
-    BrokenOut planned = seen(studies, run, job);
+    BrokenOut planned = seen(studies, run, job, found);
     List<Suspect> suspects = Suspect.of(job);
     studies.expect(suspects.size() * (SCAN + CLOSER));
     List<Supplier<Search>> tasks = new ArrayList<>();
@@ -137,13 +142,13 @@ public record Blame(
         studies.runs());
   }
 
-  private static BrokenOut seen(Studies studies, Pourer.Run run, PourCase job) {
+  private static BrokenOut seen(Studies studies, Pourer.Run run, PourCase job, Found found) {
     PourResult result = run.of(job, studies::stopRequested);
     if (result.outcome() instanceof Outcome.Cancelled) {
       throw new Studies.Cancelled();
     }
     studies.count();
-    return BrokenOut.of(job, result);
+    return BrokenOut.of(job, result, found.limb());
   }
 
   private static double sum(Map<Found.Kind, Double> misfits) {
@@ -250,7 +255,7 @@ public record Blame(
 
     private Cause cause(double share) {
       double value = suspect.at(share);
-      BrokenOut seen = seen(studies, run, suspect.set(job, value));
+      BrokenOut seen = seen(studies, run, suspect.set(job, value), found);
       Map<Found.Kind, Double> misfits = new EnumMap<>(found.misfits(job, seen));
       Map.Entry<Found.Kind, Double> worst =
           misfits.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();

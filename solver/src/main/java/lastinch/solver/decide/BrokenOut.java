@@ -3,6 +3,7 @@ package lastinch.solver.decide;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,6 +27,7 @@ import lastinch.solver.result.StopReason;
  *
  * @param answered whether the run gave an answer
  * @param stopped where the metal ends [m]; the length of the piece where it filled
+ * @param filled whether it filled, or the limb did whose ruler it is
  * @param plainLaps where the first plain lap lines begin [m], if there are any
  * @param lips every look that its end or its meetings could be called
  * @param closedGates gates that closed by freezing, by name
@@ -35,6 +37,7 @@ import lastinch.solver.result.StopReason;
 public record BrokenOut(
     boolean answered,
     double stopped,
+    boolean filled,
     OptionalDouble plainLaps,
     Set<Found.Lip> lips,
     Set<String> closedGates,
@@ -45,8 +48,8 @@ public record BrokenOut(
     closedGates = Collections.unmodifiableSet(new TreeSet<>(closedGates));
   }
 
-  /** What is seen of a run. */
-  static BrokenOut of(PourCase job, PourResult result) {
+  /** What is seen of a run, with places on the ruler of a limb, or of the one limb there is. */
+  static BrokenOut of(PourCase job, PourResult result, Optional<String> limb) {
     boolean answered =
         result.outcome() instanceof Outcome.Filled || result.outcome() instanceof Outcome.Misrun;
     Set<String> closed = new TreeSet<>();
@@ -56,15 +59,18 @@ public record BrokenOut(
         .forEach(closed::add);
     return new BrokenOut(
         answered,
-        stopped(job, result),
+        limb.map(name -> stopped(job, result, name)).orElseGet(() -> stopped(job, result)),
+        isFilled(job, result, limb),
         result.laps().stream()
             .filter(l -> l.worstIndex() >= LapStretch.PLAIN && isPiece(result, l.passage()))
+            .filter(l -> limb.isEmpty() || limb.get().equals(l.passage()))
             .mapToDouble(l -> start(result, l.passage()) + l.from())
             .min(),
         lips(result),
         closed,
         result.edges().stream()
             .filter(e -> e.state() == EdgeStretch.State.ROUNDED)
+            .filter(e -> limb.isEmpty() || limb.get().equals(e.passage()))
             .mapToDouble(EdgeStretch::from)
             .min(),
         result.filledFraction() * wholeMass(job));
@@ -79,6 +85,30 @@ public record BrokenOut(
     return stops.isEmpty()
         ? result.reach()
         : start(result, stops.get(0).passage()) + stops.get(0).at();
+  }
+
+  private static boolean isFilled(PourCase job, PourResult result, Optional<String> limb) {
+    return result.outcome() instanceof Outcome.Filled
+        || limb.filter(name -> stopped(job, result, name) >= length(job, limb)).isPresent();
+  }
+
+  /** Where the metal ends in one limb [m]: its length where it filled, 0 where it stayed empty. */
+  private static double stopped(PourCase job, PourResult result, String limb) {
+    double length = length(job, Optional.of(limb));
+    if (result.outcome() instanceof Outcome.Filled) {
+      return length;
+    }
+    return result.stops().stream()
+        .filter(s -> s.passage().equals(limb))
+        .mapToDouble(s -> start(result, limb) + s.at())
+        .min()
+        .orElseGet(() -> isReached(result, limb) ? length : 0.0);
+  }
+
+  private static boolean isReached(PourResult result, String limb) {
+    return result.passages().stream()
+        .filter(p -> p.name().equals(limb))
+        .anyMatch(p -> Double.isFinite(p.arrivalTime(0)));
   }
 
   private static Set<Found.Lip> lips(PourResult result) {
@@ -122,6 +152,14 @@ public record BrokenOut(
         .mapToDouble(PassageRecord::start)
         .findFirst()
         .orElse(0.0);
+  }
+
+  /** Length of a limb, or of all [m]. */
+  static double length(PourCase job, Optional<String> limb) {
+    return job.piece().limbs().stream()
+        .filter(l -> limb.isEmpty() || limb.get().equals(l.name()))
+        .mapToDouble(Limb::length)
+        .sum();
   }
 
   /** Length of all limbs [m]. */

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
 
 /**
@@ -20,6 +21,7 @@ import lastinch.solver.casting.PourCase;
  * @param gateClosed a gate that closed by freezing
  * @param roundedFrom where the rim begins to be rounded [m]
  * @param weighed the piece without its gates [kg]
+ * @param limb on whose ruler the places are, from where it begins; empty for a piece of one limb
  */
 public record Found(
     OptionalDouble stopped,
@@ -27,7 +29,8 @@ public record Found(
     Optional<Lip> lip,
     Optional<String> gateClosed,
     OptionalDouble roundedFrom,
-    OptionalDouble weighed) {
+    OptionalDouble weighed,
+    Optional<String> limb) {
   /** How well a person reads a ruler on a rough casting [m]; our own figure, no source. */
   static final double RULER = 5e-3;
 
@@ -47,6 +50,18 @@ public record Found(
     Objects.requireNonNull(gateClosed, "gateClosed");
     Objects.requireNonNull(roundedFrom, "roundedFrom");
     Objects.requireNonNull(weighed, "weighed");
+    Objects.requireNonNull(limb, "limb");
+  }
+
+  /** On a piece of one limb. */
+  public Found(
+      OptionalDouble stopped,
+      OptionalDouble lap,
+      Optional<Lip> lip,
+      Optional<String> gateClosed,
+      OptionalDouble roundedFrom,
+      OptionalDouble weighed) {
+    this(stopped, lap, lip, gateClosed, roundedFrom, weighed, Optional.empty());
   }
 
   /** What the end of the metal looks like. */
@@ -97,26 +112,37 @@ public record Found(
     HEAVIER_THAN_THE_PIECE,
     /** A short piece that weighs as much as a whole one, or the other way round. */
     WEIGHT_AGAINST_LENGTH,
-    /** Pieces of several limbs have no one ruler. */
-    SEVERAL_LIMBS
+    /** Places on a piece of several limbs, which have no one ruler. */
+    WHICH_LIMB,
+    /** There is no limb of that name. */
+    NO_SUCH_LIMB
   }
 
   /** Everything that cannot be, in a fixed order; empty when all is sound. */
   public List<Contradiction> contradictions(PourCase job) {
     List<Contradiction> all = new ArrayList<>();
-    double length = BrokenOut.length(job);
+    double length = BrokenOut.length(job, limb);
     double end = stopped.orElse(length);
     when(all, given().isEmpty(), Contradiction.NOTHING);
-    when(all, job.piece().limbs().size() > 1, Contradiction.SEVERAL_LIMBS);
+    boolean several = job.piece().limbs().size() > 1;
+    boolean places = stopped.isPresent() || lap.isPresent() || roundedFrom.isPresent();
+    when(all, several && places && limb.isEmpty(), Contradiction.WHICH_LIMB);
+    boolean unknown =
+        limb.isPresent()
+            && job.piece().limbs().stream().map(Limb::name).noneMatch(limb.get()::equals);
+    when(all, unknown, Contradiction.NO_SUCH_LIMB);
+    if (unknown) {
+      return all;
+    }
     when(all, end > length + RULER || end < 0.0, Contradiction.STOPPED_BEYOND);
-    double last = job.gating().gates().size() > 1 ? length : Math.min(end, length);
+    double last = several || job.gating().gates().size() > 1 ? length : Math.min(end, length);
     when(all, beyond(lap, last), Contradiction.LAP_BEYOND);
     when(all, beyond(roundedFrom, last), Contradiction.ROUNDED_BEYOND);
     boolean whole = stopped.isPresent() && Math.abs(end - length) < RULER / 2;
     boolean ends =
         lip.filter(l -> l == Lip.LEVEL || l == Lip.RAGGED || l == Lip.ROUNDED).isPresent();
     when(all, whole && ends, Contradiction.FILLED_WITH_LIP);
-    boolean oneStream = job.gating().gates().size() < 2 && job.piece().limbs().size() < 2;
+    boolean oneStream = job.gating().gates().size() < 2 && !several;
     when(
         all,
         oneStream && lip.filter(l -> l == Lip.LINE).isPresent(),
@@ -140,9 +166,10 @@ public record Found(
     when(all, melted, Contradiction.HEAVIER_THAN_MELTED);
     boolean heavy = share > 1.0 + 3.0 * WEIGHT;
     when(all, heavy && !melted, Contradiction.HEAVIER_THAN_THE_PIECE);
+    boolean one = job.piece().limbs().size() == 1;
     boolean shortButWhole = end < 0.5 * length && share > 1.0 - WEIGHT;
     boolean wholeButLight = end > length - RULER && share < 0.7;
-    boolean against = stopped.isPresent() && (shortButWhole || wholeButLight);
+    boolean against = one && stopped.isPresent() && (shortButWhole || wholeButLight);
     when(all, against && !heavy && !melted, Contradiction.WEIGHT_AGAINST_LENGTH);
   }
 

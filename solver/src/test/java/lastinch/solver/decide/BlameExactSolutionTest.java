@@ -57,7 +57,7 @@ class BlameExactSolutionTest {
 
   /** What is read off a casting with a ruler and a kitchen scale, each reading off by chance. */
   private static Found read(PourCase plan, PourCase real, Random chance) {
-    BrokenOut seen = BrokenOut.of(real, pour(real));
+    BrokenOut seen = BrokenOut.of(real, pour(real), Optional.empty());
     double mass = seen.mass() * (1.0 + 0.01 * chance.nextGaussian());
     return new Found(
         OptionalDouble.of(
@@ -129,7 +129,7 @@ class BlameExactSolutionTest {
   @Test
   void whatThePlanGivesAnywayNeedsNoCause() {
     PourCase plan = plan();
-    Blame blame = blame(plan, stopped(BrokenOut.of(plan, pour(plan)).stopped()));
+    Blame blame = blame(plan, stopped(BrokenOut.of(plan, pour(plan), Optional.empty()).stopped()));
     assertThat(blame.asPlanned()).isTrue();
   }
 

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -71,5 +75,24 @@ class FoundLimitsTest {
             at(0.1), NONE, Optional.empty(), Optional.empty(), NONE, OptionalDouble.of(whole));
     assertThat(heavy.contradictions(JOB))
         .containsExactly(Found.Contradiction.WEIGHT_AGAINST_LENGTH);
+  }
+
+  @Test
+  void placesLieOnTheRulerOfALimbThatThereIs() {
+    Found other =
+        new Found(
+            at(0.1), NONE, Optional.empty(), Optional.empty(), NONE, NONE, Optional.of("left arm"));
+    assertThat(other.contradictions(JOB)).containsExactly(Found.Contradiction.NO_SUCH_LIMB);
+    Found only =
+        new Found(
+            at(0.1), NONE, Optional.empty(), Optional.empty(), NONE, NONE, Optional.of(Limb.ONLY));
+    assertThat(only.contradictions(JOB)).isEmpty();
+  }
+
+  @Test
+  void theRulerOfTheOnlyLimbIsThatOfThePiece() {
+    PourResult result = DryPour.run(JOB, RunObserver.NONE, () -> false);
+    assertThat(BrokenOut.of(JOB, result, Optional.of(Limb.ONLY)))
+        .isEqualTo(BrokenOut.of(JOB, result, Optional.empty()));
   }
 }

@@ -9,12 +9,16 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Blame;
+import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Room;
 import lastinch.solver.decide.Sure;
+import lastinch.ui.words.BlameText;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.GatesText;
 import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
@@ -55,6 +59,22 @@ public final class StudyCharts {
         plan.title(),
         PlainLetters.of(new SureText(sentences, figures).headline(sure)),
         Map.of("sure", SureChart.of(plan, sure, sentences, figures)));
+  }
+
+  /** Causes of what was found, {@code causes}. */
+  public ChartFiles causes(Plan plan, Blame blame) {
+    return new ChartFiles(
+        plan.title(),
+        PlainLetters.of(new BlameText(sentences, figures).verdict(blame)),
+        Map.of("causes", CausesChart.of(plan, blame, sentences, figures)));
+  }
+
+  /** Layouts of gates on the piece, {@code layouts}. */
+  public ChartFiles gates(Plan plan, Gates gates) {
+    return new ChartFiles(
+        plan.title(),
+        PlainLetters.of(new GatesText(sentences, figures).verdict(gates)),
+        Map.of("layouts", LayoutsChart.of(gates, sentences, figures)));
   }
 
   /** Every lever as a ruler, {@code levers}. */

@@ -22,6 +22,9 @@ import picocli.CommandLine.Option;
 
 /** What a person found on a casting, as options. */
 final class FoundOptions {
+  /** Between a limb and a place on it. */
+  private static final String AT = " at ";
+
   @Option(names = "--stopped", paramLabel = "180mm", descriptionKey = "stopped")
   private Optional<String> stopped = Optional.empty();
 
@@ -48,14 +51,33 @@ final class FoundOptions {
   /** What of it cannot be read. */
   List<String> unread(Sentences sentences) {
     List<String> wrong = new ArrayList<>();
-    unread(wrong, sentences, "--stopped", stopped, Dimension.LENGTH);
-    unread(wrong, sentences, "--lap", lap, Dimension.LENGTH);
-    unread(wrong, sentences, "--edge-rounded-from", rounded, Dimension.LENGTH);
+    unread(wrong, sentences, "--stopped", distance(stopped), Dimension.LENGTH);
+    unread(wrong, sentences, "--lap", distance(lap), Dimension.LENGTH);
+    unread(wrong, sentences, "--edge-rounded-from", distance(rounded), Dimension.LENGTH);
+    List<String> limbs = limbs();
+    if (limbs.size() > 1) {
+      wrong.add(sentences.say("found.limbs.differ", "limbs", String.join(", ", limbs)));
+    }
     unread(wrong, sentences, "--weighed", weighed, Dimension.MASS);
     if (lip.isPresent() && lip().isEmpty()) {
       wrong.add(sentences.say("found.lip.unread", "word", lip.get()));
     }
     return wrong;
+  }
+
+  /** What stands after the name of a limb: 60mm of "north arm at 60mm". */
+  private static Optional<String> distance(Optional<String> typed) {
+    return typed.map(t -> t.contains(AT) ? t.substring(t.lastIndexOf(AT) + AT.length()) : t);
+  }
+
+  /** Limbs that places were given on, each once. */
+  private List<String> limbs() {
+    return Stream.of(stopped, lap, rounded)
+        .flatMap(Optional::stream)
+        .filter(t -> t.contains(AT))
+        .map(t -> t.substring(0, t.lastIndexOf(AT)).strip())
+        .distinct()
+        .toList();
   }
 
   private static void unread(
@@ -83,12 +105,13 @@ final class FoundOptions {
   /** What was found; only of options that can be read. */
   Found found() {
     return new Found(
-        si(stopped, Dimension.LENGTH),
-        si(lap, Dimension.LENGTH),
+        si(distance(stopped), Dimension.LENGTH),
+        si(distance(lap), Dimension.LENGTH),
         lip(),
         gateClosed.map(String::strip),
-        si(rounded, Dimension.LENGTH),
-        si(weighed, Dimension.MASS));
+        si(distance(rounded), Dimension.LENGTH),
+        si(weighed, Dimension.MASS),
+        limbs().stream().findFirst());
   }
 
   private static OptionalDouble si(Optional<String> typed, Dimension dimension) {
@@ -109,11 +132,21 @@ final class FoundOptions {
   private String sentence(
       Found.Contradiction what, PourCase job, Sentences sentences, Figures figures) {
     String key = "found.wrong." + what.name();
-    String length = figures.ruler(job.piece().limbs().stream().mapToDouble(Limb::length).sum());
+    List<String> named = limbs();
+    String length =
+        figures.ruler(
+            job.piece().limbs().stream()
+                .filter(l -> named.isEmpty() || named.contains(l.name()))
+                .mapToDouble(Limb::length)
+                .sum());
+    String limbs = job.piece().limbs().stream().map(Limb::name).collect(Collectors.joining(", "));
     String whole = figures.mass(Found.wholeMass(job));
     String weight = weighed.orElse("");
     return switch (what) {
-      case NOTHING, LINE_WITH_ONE_STREAM, SEVERAL_LIMBS -> sentences.say(key);
+      case NOTHING, LINE_WITH_ONE_STREAM -> sentences.say(key);
+      case WHICH_LIMB ->
+          sentences.say(key, "limbs", limbs, "limb", job.piece().limbs().get(0).name());
+      case NO_SUCH_LIMB -> sentences.say(key, "limb", named.get(0), "limbs", limbs);
       case STOPPED_BEYOND -> sentences.say(key, "stopped", stopped.orElse(""), "length", length);
       case LAP_BEYOND ->
           sentences.say(key, "lap", lap.orElse(""), "stopped", stopped.orElse(length));

@@ -14,14 +14,16 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
-import lastinch.solver.decide.GateLayout;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Studies;
+import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.GatesJson;
 import lastinch.ui.words.GateFile;
 import lastinch.ui.words.GatesText;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.StudyTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -67,9 +69,19 @@ final class GatesCommand extends StudyCommand {
 
   @Override
   List<String> misfits(Asked asked) {
-    return GateLayout.suits(asked.plan().pourCase())
-        ? List.of()
-        : List.of(sentences.say("gates.unsuited"));
+    PourCase job = asked.plan().pourCase();
+    List<String> wrong = new ArrayList<>();
+    if (job.piece().limbs().size() > 1) {
+      int count = job.piece().limbs().size();
+      wrong.add(sentences.say("gates.unsuited.limbs", "count", Integer.toString(count)));
+    }
+    if (job.gating().gates().isEmpty()) {
+      wrong.add(sentences.say("gates.unsuited.none"));
+    }
+    if (job.checking().cupKeptAt().isPresent()) {
+      wrong.add(sentences.say("gates.unsuited.cup"));
+    }
+    return wrong;
   }
 
   @Override
@@ -82,8 +94,17 @@ final class GatesCommand extends StudyCommand {
     GatesText text = new GatesText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));
+    List<String> full = text.full(plan, gates);
+    page(
+        files,
+        asked,
+        plan.title(),
+        text.brief(gates),
+        full,
+        new StudyTables(sentences, asked.figures()).of(gates),
+        new StudyCharts(sentences, asked.figures()).gates(plan, gates));
     return new Answer(
-        text.full(plan, gates),
+        full,
         text.brief(gates),
         GatesJson.of(plan, file.toString(), gates),
         files,

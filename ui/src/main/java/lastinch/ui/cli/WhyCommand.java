@@ -78,11 +78,21 @@ final class WhyCommand extends StudyCommand {
             asked.plan().pourCase(),
             found.found());
     BlameText text = new BlameText(sentences, asked.figures());
+    List<String> full = text.full(asked.plan(), blame);
+    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
+    page(
+        files,
+        asked,
+        asked.plan().title(),
+        text.brief(blame),
+        full,
+        new StudyTables(sentences, asked.figures()).of(blame),
+        new StudyCharts(sentences, asked.figures()).causes(asked.plan(), blame));
     return new Answer(
-        text.full(asked.plan(), blame),
+        full,
         text.brief(blame),
         FoundJson.of(asked.plan(), file.toString(), blame),
-        Map.of(),
+        files,
         true,
         true);
   }

@@ -25,8 +25,13 @@ public final class FoundJson {
         .put("format", FORMAT)
         .put("file", file)
         .put("title", plan.title())
-        .put("digest", plan.digest())
-        .put("explained", blame.explained())
+        .put("digest", plan.digest());
+    if (blame.found().limb().isPresent()) {
+      json.put("limb", blame.found().limb().get());
+    } else {
+      json.nothing("limb");
+    }
+    json.put("explained", blame.explained())
         .put("asPlanned", blame.asPlanned())
         .put("alike", blame.alike());
     seen(json.open("planned", '{'), blame.planned()).close('}');

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lastinch.cases.plan.Plan;
@@ -32,12 +33,21 @@ public final class BlameText {
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, Blame blame) {
     Page page = new Page();
-    page.paragraph(sentences.say("blame.title", "title", plan.title()));
-    page.paragraph(sentences.say("blame.found", "what", found(blame.found())));
-    page.paragraph(sentences.say("blame.plan", "seen", seen(blame, blame.planned())));
+    page.line(sentences.say("blame.title", "title", plan.title()));
+    Optional<String> limb = blame.found().limb();
+    String what = found(blame.found());
+    String seen = seen(blame, blame.planned());
+    page.paragraph(
+        limb.map(l -> sentences.say("blame.found.limb", "limb", l, "what", what))
+            .orElseGet(() -> sentences.say("blame.found", "what", what)));
+    page.paragraph(
+        sentences.say(limb.isPresent() ? "blame.plan.limb" : "blame.plan", "seen", seen));
     page.blank();
     page.paragraph(verdict(blame));
     List<Blame.Cause> shown = shown(blame);
+    if (!blame.explained()) {
+      page.paragraph(sentences.say(shown.isEmpty() ? "blame.none.nearer" : "blame.none.nearest"));
+    }
     for (int i = 0; i < shown.size(); i++) {
       cause(page, i + 1, blame, shown.get(i));
     }
@@ -59,7 +69,8 @@ public final class BlameText {
     return PlainLetters.all(page.lines());
   }
 
-  private String verdict(Blame blame) {
+  /** What it comes to. */
+  public String verdict(Blame blame) {
     if (!blame.explained()) {
       return sentences.say("blame.none");
     }
@@ -71,10 +82,13 @@ public final class BlameText {
         : sentences.say("blame.alike", "count", Integer.toString(blame.alike()));
   }
 
-  /** Causes worth a line: all that explain it, at most five; when none does, the nearest. */
+  /**
+   * Causes worth a line: all that explain it, at most five; when none does, the nearest, if it is
+   * nearer than the plan itself.
+   */
   private static List<Blame.Cause> shown(Blame blame) {
     if (!blame.explained()) {
-      return blame.causes().subList(0, 1);
+      return blame.isNearer() ? blame.causes().subList(0, 1) : List.of();
     }
     if (blame.asPlanned()) {
       return List.of();
@@ -91,7 +105,7 @@ public final class BlameText {
   }
 
   /** What was other than planned, and by how much. */
-  private String what(Blame.Cause cause) {
+  public String what(Blame.Cause cause) {
     Suspect s = cause.suspect();
     boolean more = cause.value() >= s.now();
     String key = "suspect." + s.key() + (more ? ".more" : ".less");
@@ -154,7 +168,7 @@ public final class BlameText {
   }
 
   /** What a run looks like, in the things that were asked about. */
-  private String seen(Blame blame, BrokenOut seen) {
+  public String seen(Blame blame, BrokenOut seen) {
     if (!seen.answered()) {
       return sentences.say("blame.noAnswer");
     }
@@ -167,7 +181,10 @@ public final class BlameText {
 
   private String seen(Found.Kind kind, BrokenOut seen, Found found) {
     return switch (kind) {
-      case STOPPED -> place("found.STOPPED", OptionalDouble.of(seen.stopped()));
+      case STOPPED ->
+          seen.filled()
+              ? sentences.say("found.whole")
+              : place("found.STOPPED", OptionalDouble.of(seen.stopped()));
       case LAP ->
           seen.plainLaps().isPresent()
               ? place("found.LAP", seen.plainLaps())

@@ -1,5 +1,6 @@
 package lastinch.ui.words;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -11,6 +12,7 @@ import lastinch.solver.casting.Place;
 import lastinch.solver.decide.GateLayout;
 import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.LookOut;
+import lastinch.solver.result.Finding;
 
 /** The printed answer to: how many gates, where, how wide? */
 public final class GatesText {
@@ -31,8 +33,15 @@ public final class GatesText {
     Page page = new Page();
     page.line(sentences.say("gates.title", "title", plan.title()));
     page.paragraph(sentences.say("gates.plan", "outcome", glances.outcome(gates.plan())));
+    if (gates.plan().findings().contains(Finding.Kind.GATE_SPLASHES)) {
+      page.paragraph(
+          sentences.say("gates.plan.splashes", "speed", figures.speed(gates.plan().gateSpeed())));
+    }
     page.blank();
-    page.paragraph(headline(gates));
+    page.paragraph(verdict(gates));
+    if (gates.solved() && gates.best().glance().heat() < gates.wanted()) {
+      page.paragraph(sentences.say("gates.less", "spare", figures.percent(gates.wanted())));
+    }
     cuts(page, gates.best());
     page.blank();
     others(page, gates);
@@ -46,11 +55,12 @@ public final class GatesText {
   /** One sentence. */
   public List<String> brief(Gates gates) {
     Page page = new Page();
-    page.paragraph(headline(gates));
+    page.paragraph(verdict(gates));
     return PlainLetters.all(page.lines());
   }
 
-  private String headline(Gates gates) {
+  /** What it comes to. */
+  public String verdict(Gates gates) {
     String key = gates.solved() ? "gates.best" : "gates.nearest";
     return sentences.say(
         key,
@@ -61,7 +71,7 @@ public final class GatesText {
   }
 
   /** A layout in half a sentence: 2 gates 20 mm wide, at the thick end and at 180 mm. */
-  private String layout(GateLayout layout) {
+  String layout(GateLayout layout) {
     String places = layout.places().stream().map(figures::ruler).collect(Collectors.joining(", "));
     String where =
         layout.places().isEmpty()
@@ -103,6 +113,8 @@ public final class GatesText {
         "  ",
         "    ",
         sentences.say("gates.melt", "mass", figures.mass(best.job().metal().melted())));
+    double edge = best.job().gating().gates().stream().mapToDouble(Gate::width).sum();
+    page.wrapped("  ", "    ", sentences.say("gates.saw", "edge", figures.ruler(edge)));
     page.wrapped(
         "  ",
         "    ",
@@ -114,21 +126,39 @@ public final class GatesText {
   }
 
   private void others(Page page, Gates gates) {
-    if (gates.answers().size() < 2) {
+    List<Gates.Answer> shown = shown(gates);
+    if (shown.size() < 2) {
       return;
     }
     page.line(sentences.say("gates.others"));
-    Set<Integer> numbers = new TreeSet<>();
-    for (Gates.Answer a : gates.answers().subList(1, gates.answers().size())) {
-      if (!numbers.add(a.layout().number())) {
-        continue;
-      }
-      page.wrapped(
-          "  ", "    ", sentences.say("gates.other", "layout", layout(a.layout()), "why", why(a)));
-    }
+    shown.stream().skip(1).forEach(a -> page.wrapped("  ", "    ", other(a)));
   }
 
-  private String why(Gates.Answer a) {
+  /** The best layout, and the best other one of each number of gates. */
+  public static List<Gates.Answer> shown(Gates gates) {
+    List<Gates.Answer> shown = new ArrayList<>();
+    Set<Integer> numbers = new TreeSet<>();
+    for (Gates.Answer a : gates.answers()) {
+      if (shown.isEmpty() || numbers.add(a.layout().number())) {
+        shown.add(a);
+      }
+    }
+    return shown;
+  }
+
+  /** A layout and what comes of it. */
+  public String cut(Gates.Answer a) {
+    return sentences.say(
+        "gates.other", "layout", layout(a.layout()), "why", glances.outcome(a.glance()));
+  }
+
+  /** A layout and why it loses. */
+  public String other(Gates.Answer a) {
+    return sentences.say("gates.other", "layout", layout(a.layout()), "why", why(a));
+  }
+
+  /** Why a layout loses. */
+  String why(Gates.Answer a) {
     String key = "gates.why." + a.why().name();
     return switch (a.why()) {
       case STOPS_SHORT, LESS_HEAT, MORE_GATES ->

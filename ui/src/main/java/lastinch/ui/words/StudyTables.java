@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.Bound;
 import lastinch.solver.decide.Difference;
+import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.Least;
@@ -189,6 +191,45 @@ public final class StudyTables {
         levers.value(lever, end.value()),
         levers.reason(end),
         (end.source().reference() + " " + end.source().note()).strip());
+  }
+
+  /** Every cause with what comes of it. */
+  public List<Table> of(Blame blame) {
+    BlameText text = new BlameText(sentences, figures);
+    List<List<String>> rows = new ArrayList<>();
+    for (Blame.Cause cause : blame.causes()) {
+      rows.add(
+          List.of(
+              text.what(cause),
+              text.seen(blame, cause.seen()),
+              say(cause.explains() ? "table.causes.yes" : "table.causes.no")));
+    }
+    return List.of(
+        new Table(
+            say("table.causes"),
+            List.of(say("table.causes.cause"), say("table.causes.seen"), say("table.causes.so")),
+            rows));
+  }
+
+  /** Every layout with what comes of it. */
+  public List<Table> of(Gates gates) {
+    GatesText text = new GatesText(sentences, figures);
+    List<List<String>> rows = new ArrayList<>();
+    for (Gates.Answer a : gates.answers()) {
+      rows.add(
+          List.of(
+              text.layout(a.layout()),
+              glances.outcome(a.glance()),
+              a.why() == Gates.Loses.BEST ? NONE : text.why(a)));
+    }
+    return List.of(
+        new Table(
+            say("table.layouts"),
+            List.of(
+                say("table.layouts.layout"),
+                say("table.layouts.outcome"),
+                say("table.layouts.why")),
+            rows));
   }
 
   /** Where the heat went, and what single changes would do. */

@@ -20,6 +20,9 @@ public final class SureText {
 
   private static final int MOST = 8;
 
+  /** A chance that asks for no more [-]. */
+  private static final double SURE = 0.9;
+
   private final Sentences sentences;
   private final Figures figures;
   private final GlanceWords glances;
@@ -43,7 +46,10 @@ public final class SureText {
     stops(page, plan, sure);
     matters(page, sure);
     page.blank();
-    page.entry(sentences.say("label.next"), sentences.say("chance.next", "file", file));
+    page.entry(
+        sentences.say("label.next"),
+        sentences.say(
+            sure.chance().low() >= SURE ? "chance.next.sure" : "chance.next", "file", file));
     page.entry(sentences.say("label.care"), sentences.say("care.always"));
     return PlainLetters.all(page.lines());
   }
@@ -150,8 +156,17 @@ public final class SureText {
           "  "
               + Page.pad(where, PLACE)
               + Page.pad("#".repeat((int) Math.round(BAR * share)), BAR + 1)
-              + sentences.say("chance.ofHundred", "count", hundred(HUNDRED * share)));
+              + ofHundred(stretch.days(), share));
     }
+  }
+
+  private String ofHundred(int days, double share) {
+    if (days == 0) {
+      return sentences.say("chance.noDay");
+    }
+    return HUNDRED * share < 0.5
+        ? sentences.say("chance.underOne")
+        : sentences.say("chance.ofHundred", "count", hundred(HUNDRED * share));
   }
 
   private void matters(Page page, Sure sure) {

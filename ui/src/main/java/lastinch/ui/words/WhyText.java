@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.LeverAnswer;
@@ -19,6 +20,11 @@ public final class WhyText {
   private static final int PLACE = 34;
   private static final int NUMBER = 6;
   private static final int BAR = 26;
+
+  /** Places of the example, in lengths of the piece [-]. */
+  private static final double STOPPED = 0.6;
+
+  private static final double LAP = 0.4;
 
   /** Shorter than a shop counts [s]. */
   private static final double MOMENT = 0.05;
@@ -74,13 +80,13 @@ public final class WhyText {
         OptionalLong.empty());
   }
 
-  /** How much of the heat was gone before the piece, and where most of it went. */
+  /** How much of the heat was gone on entry into the piece, and where most of it went. */
   private void breath(Page page, Explained why) {
     double before = 0.0;
     HeatAccount.Line most = why.account().lines().get(0);
     for (HeatAccount.Line line : why.account().lines()) {
       if (line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND) {
-        before += line.degrees();
+        before += line.degrees() - line.kept();
       }
       if (line.degrees() > most.degrees()) {
         most = line;
@@ -139,7 +145,7 @@ public final class WhyText {
   /** Name of a place of the account. */
   public String place(Explained why, HeatAccount.Line line) {
     return switch (line.kind()) {
-      case WAITING -> sentences.say("why.waiting", "seconds", figures.seconds(line.seconds()));
+      case WAITING -> sentences.say("why.waiting", "seconds", figures.trimmed(line.seconds(), 1));
       case LIP -> sentences.say("why.lip");
       case FROM_BEHIND -> sentences.say("why.behind");
       case CHANNEL ->
@@ -245,7 +251,11 @@ public final class WhyText {
   }
 
   private void changes(Page page, Explained why) {
-    page.line(sentences.say("why.changes"));
+    boolean already = why.changes().already();
+    page.line(
+        already
+            ? sentences.say("why.slips", "spare", figures.percent(why.changes().goal().spare()))
+            : sentences.say("why.changes"));
     for (LeverAnswer a : why.changes().answers()) {
       String text =
           switch (a.kind()) {
@@ -267,13 +277,38 @@ public final class WhyText {
                     levers.fromTo(a.lever(), a.best().value()),
                     "outcome",
                     glances.outcome(a.best().glance()));
-            case NO_HELP, HOLDS ->
-                sentences.say("why.change.none", "lever", levers.name(a.lever()));
+            case NO_HELP -> sentences.say("why.change.none", "lever", levers.name(a.lever()));
+            case HOLDS -> sentences.say("why.change.holds", "lever", levers.name(a.lever()));
             case NO_ANSWER -> sentences.say("why.change.notThere", "lever", levers.name(a.lever()));
           };
       page.wrapped("  ", "    ", text);
     }
     page.entry(sentences.say("label.next"), sentences.say("why.next", "file", why.file()));
-    page.entry("", sentences.say("why.next.found", "file", why.file()));
+    page.entry("", found(why));
+  }
+
+  /** How to say what was found, with places that lie on this piece. */
+  private String found(Explained why) {
+    List<Limb> limbs = why.plan().pourCase().piece().limbs();
+    Limb limb = limbs.get(0);
+    String stopped = typed(STOPPED * limb.length());
+    return limbs.size() > 1
+        ? sentences.say(
+            "why.next.found.limb", "file", why.file(), "limb", limb.name(), "stopped", stopped)
+        : sentences.say(
+            "why.next.found",
+            "file",
+            why.file(),
+            "stopped",
+            stopped,
+            "lap",
+            typed(LAP * limb.length()));
+  }
+
+  /** A place as it is typed after an option: 190mm. */
+  private String typed(double metres) {
+    double step = figures.lengthUnit().equals("mm") ? 5.0 : 0.5;
+    return figures.trimmed(step * Math.rint(figures.length(metres) / step), 1)
+        + figures.lengthUnit();
   }
 }

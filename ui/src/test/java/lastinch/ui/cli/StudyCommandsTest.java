@@ -37,6 +37,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What the commands that make many runs print, write and end with; the runs are invented. */
 class StudyCommandsTest {
   private static final String STRIP = "../cases/demo/strip-2mm.yaml";
+  private static final String TRIVET = "../cases/demo/trivet-spokes-meet.yaml";
   private static final String FLAT = "../cases/demo/feather-sand-flat.yaml";
 
   @TempDir Path folder;
@@ -252,7 +253,7 @@ class StudyCommandsTest {
     assertThat(run(new Shop(), "why", STRIP)).isZero();
     assertThat(printed())
         .contains("WHY IT STOPPED")
-        .contains("skimming and walking, 10.0 s")
+        .contains("skimming and walking, 10 s")
         .containsPattern("\\d+ +100 %")
         .contains("Race along the piece")
         .contains("What single changes would do")
@@ -313,7 +314,38 @@ class StudyCommandsTest {
     assertThat(printed())
         .contains("You found: metal to 200 mm, a rounded lip.")
         .contains("Nothing has to be wrong");
-    assertThat(left()).containsExactly("answer.json", "answer.txt");
+    assertThat(left())
+        .containsExactly("answer.json", "answer.txt", "causes.png", "causes.svg", "report.html");
+  }
+
+  @Test
+  void onAPieceOfSeveralLimbsItIsExplainedByTheRulerOfOne() {
+    int code = run(new Shop(), "why", TRIVET, "--stopped=left rim at 100mm", "--json");
+    assertThat(code).isZero();
+    assertThat(printed()).contains("\"limb\": \"left rim\"").contains("\"explained\": true");
+    out.reset();
+    assertThat(run(new Shop(), "why", TRIVET, "--lap=left rim at 185mm")).isZero();
+    assertThat(printed()).contains("You found on the left rim: plain laps from 185 mm.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--stopped=100mm, say on which one you measured",
+    "--stopped=left arm at 100mm, There is no limb left arm",
+    "--stopped=left rim at 400mm, the piece is 190 mm long",
+    "--stopped=left rim at far, --stopped far"
+  })
+  void aPlaceOnNoLimbIsRefused(String option, String said) {
+    assertThat(run(new Unused(), "why", TRIVET, option)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().replaceAll("\\s+", " ")).contains(said);
+  }
+
+  @Test
+  void placesOnTwoLimbsAreRefused() {
+    assertThat(
+            run(new Unused(), "why", TRIVET, "--stopped=left rim at 9cm", "--lap=right rim at 5cm"))
+        .isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("one limb at a time, not on left rim, right rim");
   }
 
   @Test
@@ -357,7 +389,9 @@ class StudyCommandsTest {
     int code = run(new Gated(), "gates", FLAT, "--most", "3", "--out", made.toString());
     assertThat(code).isZero();
     assertThat(printed()).contains("WHERE TO GATE").contains("CUT 2 gates");
-    assertThat(left()).containsExactly("answer.json", "answer.txt", "gated.yaml");
+    assertThat(left())
+        .containsExactly(
+            "answer.json", "answer.txt", "gated.yaml", "layouts.png", "layouts.svg", "report.html");
     ReadResult read = new Shop().read(made.resolve("gated.yaml"), Optional.empty());
     assertThat(read).isInstanceOf(ReadResult.Sound.class);
     PourCase job = ((ReadResult.Sound) read).plan().pourCase();
@@ -381,9 +415,11 @@ class StudyCommandsTest {
     assertThat(run(new Unused(), "gates", FLAT, "--most", "7", "--spare", "lots"))
         .isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains("--most takes 1 to 6, not 7").contains("lots");
-    assertThat(run(new Unused(), "gates", "../cases/demo/trivet-spokes-meet.yaml"))
+    assertThat(run(new Unused(), "gates", TRIVET)).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained()).contains("pieces of one limb only so far; this one has 3");
+    assertThat(run(new Unused(), "gates", "../cases/demo/feather-investment-hot.yaml"))
         .isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("pieces of one limb");
+    assertThat(complained()).contains("no gate to begin with");
   }
 
   @Test

@@ -16,6 +16,8 @@ import javax.xml.parsers.ParserConfigurationException;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.Blame;
+import lastinch.solver.decide.Gates;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Room;
@@ -56,6 +58,8 @@ class StudyReportTest {
   static Stream<Made> everyStudy() {
     Least least = Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2);
     Least slips = Studied.least(FLAT, j -> 0.9 - 0.08 * Studied.seconds(j), 0.2);
+    Blame blame = Studied.blame(FLAT, j -> -0.2, 0.2);
+    Gates gates = Studied.gates(FLAT, j -> 0.3);
     Room room = Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j)));
     Compared compared =
         Studied.compared(
@@ -70,6 +74,8 @@ class StudyReportTest {
         new Made("slips", report(CHARTS.least(FLAT, slips), TABLES.of(slips))),
         new Made("room", report(CHARTS.room(FLAT, room), TABLES.of(room))),
         new Made("compare", report(CHARTS.compared(compared), TABLES.of(compared))),
+        new Made("causes", report(CHARTS.causes(FLAT, blame), TABLES.of(blame))),
+        new Made("gates", report(CHARTS.gates(FLAT, gates), TABLES.of(gates))),
         new Made("why", report(CHARTS.explained(why), TABLES.of(why))));
   }
 

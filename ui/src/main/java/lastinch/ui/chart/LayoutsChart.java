@@ -1,0 +1,131 @@
+package lastinch.ui.chart;
+
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.decide.Gates;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.GatesText;
+import lastinch.ui.words.PlainLetters;
+import lastinch.ui.words.Sentences;
+
+/** The best layout of gates and the others of each number, drawn on the piece to one scale. */
+final class LayoutsChart {
+  private static final double WORDS = 20.0;
+  private static final double BETWEEN = 14.0;
+  private static final double RULER = 26.0;
+  private static final double SIDE = 10.0;
+
+  private final List<Gates.Answer> shown;
+  private final Sentences sentences;
+  private final Figures figures;
+  private final GatesText text;
+  private final AffineTransform turn = Frame.turned(1.0, 0.0, 0.0, 1.0);
+  private final List<MouldLayout> layouts = new ArrayList<>();
+  private final List<Rectangle2D> boxes = new ArrayList<>();
+  private final double scale;
+
+  private LayoutsChart(Gates gates, Sentences sentences, Figures figures) {
+    this.sentences = sentences;
+    this.figures = figures;
+    this.text = new GatesText(sentences, figures);
+    this.shown = GatesText.shown(gates);
+    double wide = 0.0;
+    for (Gates.Answer a : shown) {
+      MouldLayout layout = MouldLayout.of(a.job());
+      Rectangle2D box = null;
+      for (Bar bar : drawn(layout, a)) {
+        Rectangle2D b =
+            turn.createTransformedShape(bar.outline(View.FACE, 0.0, bar.length())).getBounds2D();
+        box = box == null ? b : box.createUnion(b);
+      }
+      layouts.add(layout);
+      boxes.add(box == null ? new Rectangle2D.Double(0.0, 0.0, 1.0, 1.0) : box);
+      wide = Math.max(wide, boxes.get(boxes.size() - 1).getWidth());
+    }
+    scale = (Paper.INNER - 2 * SIDE) / wide;
+  }
+
+  static Picture of(Gates gates, Sentences sentences, Figures figures) {
+    LayoutsChart chart = new LayoutsChart(gates, sentences, figures);
+    double tall = RULER;
+    for (Rectangle2D box : chart.boxes) {
+      tall += WORDS + chart.scale * box.getHeight() + BETWEEN;
+    }
+    return new Picture(
+        sentences.say("chart.layouts.heading"),
+        sentences.say("chart.layouts.caption"),
+        tall,
+        chart::draw);
+  }
+
+  /** Piece and gates. */
+  private static List<Bar> drawn(MouldLayout layout, Gates.Answer a) {
+    List<Bar> all = new ArrayList<>(layout.piece().values());
+    for (Bar bar : layout.gating().values()) {
+      if (isGate(a, bar)) {
+        all.add(bar);
+      }
+    }
+    return all;
+  }
+
+  private static boolean isGate(Gates.Answer a, Bar bar) {
+    return a.job().gating().gates().stream().map(Gate::name).anyMatch(bar.name()::equals);
+  }
+
+  private void draw(Graphics2D g, Rectangle2D area) {
+    double y = area.getY();
+    double right = 0.0;
+    for (int i = 0; i < shown.size(); i++) {
+      Gates.Answer a = shown.get(i);
+      g.setFont(i == 0 ? Look.LABEL : Look.AXIS);
+      g.setPaint(Look.INK);
+      g.drawString(
+          PlainLetters.of(i == 0 ? text.cut(a) : text.other(a)),
+          (float) area.getX(),
+          (float) (y + 14.0));
+      double tall = scale * boxes.get(i).getHeight();
+      // all pieces with their tips under each other
+      double left = area.getMaxX() - SIDE - scale * boxes.get(i).getWidth();
+      Rectangle2D part =
+          new Rectangle2D.Double(left, y + WORDS, scale * boxes.get(i).getWidth(), tall);
+      Frame frame = Frame.fit(turn, boxes.get(i), part, scale);
+      layout(g, frame, a, layouts.get(i), i == 0);
+      right = Math.max(right, part.getMaxX());
+      y += WORDS + tall + BETWEEN;
+    }
+    ruler(g, right, y + 4.0);
+  }
+
+  private static void layout(
+      Graphics2D g, Frame frame, Gates.Answer a, MouldLayout layout, boolean best) {
+    for (Bar bar : drawn(layout, a)) {
+      Shape shape = frame.place(bar.outline(View.FACE, 0.0, bar.length()));
+      g.setPaint(isGate(a, bar) ? Look.INK : best ? Look.RULE : Look.FROZEN);
+      g.fill(shape);
+      Pens.line(g, shape, Look.INK, Look.OUTLINE);
+    }
+  }
+
+  private void ruler(Graphics2D g, double right, double y) {
+    double metres = figures.lengthUnit().equals("mm") ? 0.05 : 0.0508;
+    double left = right - scale * metres;
+    Pens.line(g, new Line2D.Double(left, y, right, y), Look.INK, Look.OUTLINE);
+    Pens.line(g, new Line2D.Double(left, y - 4, left, y + 4), Look.INK, Look.OUTLINE);
+    Pens.line(g, new Line2D.Double(right, y - 4, right, y + 4), Look.INK, Look.OUTLINE);
+    String words = figures.ruler(metres);
+    g.setFont(Look.TICK);
+    g.setPaint(Look.INK);
+    g.drawString(words, (float) (left - Paper.wide(words, Look.TICK) - 8.0), (float) (y + 4.0));
+    String thick = sentences.say("chart.layouts.thick");
+    g.setFont(Look.NAME);
+    g.setPaint(Look.FAINT_INK);
+    g.drawString(thick, 24.0f, (float) (y + 4.0));
+  }
+}
