@@ -9,20 +9,23 @@ import java.util.Arrays;
  *
  * <p>Conjugate gradients with a modified incomplete factorisation without fill (Gustafsson 1978;
  * share of dropped fill kept on the diagonal {@value #KEPT}) for the cells and the diagonal for the
- * others. Iterations grow about with the square root of cells along an edge. Everything is done in
- * one fixed order. Nothing is allocated after construction. An instance belongs to one run.
+ * others; what cells of a patch of the grid have in common is solved apart ({@link PatchRows}), so
+ * that iterations hardly grow with the number of cells. Everything is done in one fixed order.
+ * Nothing is allocated after construction but for a small system of patches that has outgrown its
+ * room. An instance belongs to one run.
  */
 public final class CellRows {
-  private static final double KEPT = 0.97;
+  private static final double KEPT = 0.5;
   private static final double LEAST = 0.25;
 
   private final int capacity;
   private final int others;
-  private final double[] diagonal;
-  private final double[] right;
-  private final double[] above;
-  private final int[] belowIndex;
-  private final int[] aboveIndex;
+  private final PatchRows patches;
+  final double[] diagonal;
+  final double[] right;
+  final double[] above;
+  final int[] belowIndex;
+  final int[] aboveIndex;
   private final double[] rhs;
   private final double[] weight;
   private final double[] x;
@@ -31,13 +34,17 @@ public final class CellRows {
   private final double[] p;
   private final double[] q;
   private final double[] inverse;
-  private final double[] otherDiagonal;
+  private final double[] fromWest;
+  private final double[] fromSouth;
+  private final double[] fromEast;
+  private final double[] fromNorth;
+  final double[] otherDiagonal;
   private int cells;
   private int rest;
   private int links;
-  private final int[] linkCell;
-  private final int[] linkOther;
-  private final double[] linkSize;
+  final int[] linkCell;
+  final int[] linkOther;
+  final double[] linkSize;
   private double residual;
 
   /**
@@ -46,9 +53,11 @@ public final class CellRows {
    * @param capacity most cells
    * @param others most other unknowns
    * @param links most couplings between both
+   * @param patches how many patches the grid is cut into
    */
-  public CellRows(int capacity, int others, int links) {
+  public CellRows(int capacity, int others, int links, int patches) {
     this.capacity = capacity;
+    this.patches = new PatchRows(capacity, others, patches);
     this.others = others;
     int n = capacity + others + 1;
     diagonal = new double[n];
@@ -64,6 +73,10 @@ public final class CellRows {
     p = new double[n];
     q = new double[n];
     inverse = new double[n];
+    fromWest = new double[n];
+    fromSouth = new double[n];
+    fromEast = new double[n];
+    fromNorth = new double[n];
     otherDiagonal = new double[others + 1];
     linkCell = new int[links];
     linkOther = new int[links];
@@ -75,6 +88,7 @@ public final class CellRows {
     cells = 0;
     rest = 0;
     links = 0;
+    patches.clear();
   }
 
   /**
@@ -87,6 +101,8 @@ public final class CellRows {
    * @param value right-hand side
    * @param scale what a residual is multiplied by before it is compared with the tolerance
    * @param guess where the search starts
+   * @param patch patch of the grid that the cell lies in; neighbouring patches should have near
+   *     numbers
    */
   public void add(
       double diag,
@@ -95,7 +111,8 @@ public final class CellRows {
       int belowCell,
       double value,
       double scale,
-      double guess) {
+      double guess,
+      int patch) {
     int k = cells;
     if (k >= capacity) {
       throw new IllegalArgumentException("more than " + capacity + " cells");
@@ -116,6 +133,7 @@ public final class CellRows {
     rhs[k] = value;
     weight[k] = scale;
     x[k] = guess;
+    patches.add(k, patch, before == 0.0 ? k : k - 1, belowIndex[k]);
     cells++;
   }
 
@@ -150,6 +168,15 @@ public final class CellRows {
     return cells;
   }
 
+  /** Number of other unknowns added. */
+  int others() {
+    return rest;
+  }
+
+  int links() {
+    return links;
+  }
+
   /** Solution of a cell. */
   public double cell(int k) {
     return x[k];
@@ -172,14 +199,18 @@ public final class CellRows {
    */
   public int solve(double tolerance, int most) {
     int n = cells + rest;
-    factorise();
-    multiply(x, q);
-    for (int k = 0; k < n; k++) {
-      r[k] = rhs[k] - q[k];
-    }
+    findResidual(n);
     residual = worst(n);
     if (residual <= tolerance) {
       return 0;
+    }
+    factorise();
+    patches.assemble(this);
+    patches.begin(cells, r, x);
+    findResidual(n);
+    residual = worst(n);
+    if (residual <= tolerance) {
+      return 1;
     }
     double rz = precondition();
     System.arraycopy(z, 0, p, 0, n);
@@ -210,6 +241,13 @@ public final class CellRows {
     return most;
   }
 
+  private void findResidual(int n) {
+    multiply(x, q);
+    for (int k = 0; k < n; k++) {
+      r[k] = rhs[k] - q[k];
+    }
+  }
+
   private double worst(int n) {
     double largest = 0.0;
     for (int k = 0; k < n; k++) {
@@ -219,19 +257,23 @@ public final class CellRows {
   }
 
   private void factorise() {
-    double e;
     for (int k = 0; k < cells; k++) {
-      e = diagonal[k];
-      if (k > 0 && right[k - 1] != 0.0) {
-        double c = right[k - 1];
-        e -= c * (c + KEPT * above[k - 1]) * inverse[k - 1];
+      double west = k > 0 ? right[k - 1] : 0.0;
+      double e = diagonal[k];
+      if (west != 0.0) {
+        e -= west * (west + KEPT * above[k - 1]) * inverse[k - 1];
       }
       int b = belowIndex[k];
-      if (b != k) {
-        double c = above[b];
-        e -= c * (c + KEPT * right[b]) * inverse[b];
+      double south = b == k ? 0.0 : above[b];
+      if (south != 0.0) {
+        e -= south * (south + KEPT * right[b]) * inverse[b];
       }
-      inverse[k] = 1.0 / (e < LEAST * diagonal[k] ? diagonal[k] : e);
+      double one = 1.0 / (e < LEAST * diagonal[k] ? diagonal[k] : e);
+      inverse[k] = one;
+      fromWest[k] = west * one;
+      fromSouth[k] = south * one;
+      fromEast[k] = right[k] * one;
+      fromNorth[k] = above[k] * one;
     }
   }
 
@@ -239,32 +281,19 @@ public final class CellRows {
   private double precondition() {
     double last = 0.0;
     for (int k = 0; k < cells; k++) {
-      double t = r[k] + (k > 0 ? right[k - 1] * last : 0.0);
-      int b = belowIndex[k];
-      if (b != k) {
-        t += above[b] * z[b];
-      }
-      last = t * inverse[k];
+      last = (r[k] * inverse[k] + fromSouth[k] * z[belowIndex[k]]) + fromWest[k] * last;
       z[k] = last;
     }
     double next = 0.0;
-    double product = 0.0;
     for (int k = cells - 1; k >= 0; k--) {
-      double t = right[k] * next;
-      int a = aboveIndex[k];
-      if (a != k) {
-        t += above[k] * z[a];
-      }
-      next = z[k] + inverse[k] * t;
+      next = (z[k] + fromNorth[k] * z[aboveIndex[k]]) + fromEast[k] * next;
       z[k] = next;
-      product += next * r[k];
     }
     for (int o = 0; o < rest; o++) {
       int k = cells + o;
       z[k] = r[k] / otherDiagonal[o];
-      product += z[k] * r[k];
     }
-    return product;
+    return patches.project(this, z, r);
   }
 
   /** Product with the matrix; returns the scalar product of both vectors. */

@@ -11,7 +11,9 @@ import lastinch.solver.numerics.LimitedFace;
  */
 final class FaceMomentum {
   private static final double FULL = 0.95;
-  private static final double EMPTY = 1e-9;
+
+  /** Less moving metal than this share of a control volume is dust and lies still [-]. */
+  private static final double DUST = 1e-6;
 
   private final PlaneGrid grid;
   private final double[] before;
@@ -64,7 +66,8 @@ final class FaceMomentum {
         double gate = 0.5 * (s.gateFlux[l] + s.gateFlux[c]);
         double held = 0.5 * (s.liquid[l] + s.liquid[c]);
         double after = held + ((left - right) + (bottom - top)) + gate;
-        if (after < EMPTY * (grid.volume[l] + grid.volume[c])) {
+        double fast = 0.5 * (s.skin[l] + s.skin[c]);
+        if (after - fast < DUST * (grid.volume[l] + grid.volume[c])) {
           w[c] = 0.0;
           continue;
         }

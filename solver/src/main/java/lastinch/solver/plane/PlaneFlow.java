@@ -134,11 +134,9 @@ final class PlaneFlow {
     double area = grid.dx;
     for (int j = state.rowFrom; j <= state.rowTo; j++) {
       for (int c = j * n + state.columnFrom; c <= j * n + state.columnTo; c++) {
-        double room = WISP * grid.volume[c];
-        boolean near = state.liquid[c] > room;
-        if (near) {
-          double x = Math.max(Math.abs(state.u[c]), Math.abs(state.u[c + 1]));
-          double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
+        if (state.liquid[c] - state.skin[c] > WISP * grid.volume[c]) {
+          double x = outwards(c, state.u, state.fluxX, 1);
+          double y = outwards(c, state.v, state.fluxY, n);
           rate = Math.max(rate, (x + y) / area);
         }
       }
@@ -154,6 +152,18 @@ final class PlaneFlow {
     dt = Math.min(dt, g > 0.0 ? Math.sqrt(COURANT * grid.dx / g) : LONGEST);
     dt = Math.min(dt, steps < 2 ? FIRST : GROWTH * lastStep);
     return Math.min(dt, rate > 0.0 ? COURANT / rate : LONGEST);
+  }
+
+  /**
+   * Greatest speed along one axis at which metal leaves a cell [m/s]. A drop whose metal lies away
+   * from a face, so that none crossed it in the last step, does not count: it would hold up all
+   * others.
+   */
+  private double outwards(int c, double[] w, double[] flux, int d) {
+    boolean counts = state.active[c];
+    double back = counts || flux[c] < 0.0 ? -w[c] : 0.0;
+    double on = counts || flux[c + d] > 0.0 ? w[c + d] : 0.0;
+    return Math.max(0.0, Math.max(back, on));
   }
 
   /** One step [s] of metal and air. */

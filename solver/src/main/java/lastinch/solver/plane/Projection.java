@@ -15,8 +15,11 @@ final class Projection {
   private static final double NEAREST = 0.05;
   private static final double FARTHEST = 1.5;
   private static final double SETTLING = 5e-3;
-  private static final double SHIFT = 1e-12;
+  private static final double SHIFT = 1e-9;
   private static final int MOST = 2000;
+
+  /** Cells along the edge of a patch that is solved as one for what its cells have in common. */
+  private static final int PATCH = 4;
 
   /**
    * What a standing surface gives way to a change of pressure, against a moving one [-]. It holds
@@ -45,6 +48,7 @@ final class Projection {
   private final double[] pushX;
   private final double[] pushY;
   private final int[] unknown;
+  private final int[] patch;
   private final double[] solvedAir;
   private final double[] pocketDiagonal = new double[Pockets.MOST];
   private final double[] pocketSource = new double[Pockets.MOST];
@@ -77,7 +81,9 @@ final class Projection {
     curvature = new SurfaceCurvature(grid);
     outside = new OutsideSpeeds(grid);
     int cells = grid.nx * grid.ny;
-    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1);
+    patch = patches(grid);
+    int patches = patch[grid.cell(grid.nx - 1, grid.ny - 1)] + 1;
+    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches);
     surface = new double[grid.size];
     pushX = new double[grid.size];
     pushY = new double[grid.size];
@@ -89,6 +95,20 @@ final class Projection {
     gateKnown = new double[grid.size];
     gateGain = new double[grid.size];
     dryFriction = liquid.capillary() > 0.0 && liquid.keepsOpen() < 1.0;
+  }
+
+  /** Patches of the grid, numbered stripe by stripe across its longer side. */
+  private static int[] patches(PlaneGrid grid) {
+    int[] patch = new int[grid.size];
+    boolean wide = grid.nx >= grid.ny;
+    int across = (Math.min(grid.nx, grid.ny) + PATCH - 1) / PATCH;
+    for (int j = 0; j < grid.ny; j++) {
+      for (int i = 0; i < grid.nx; i++) {
+        int stripe = (wide ? i : j) / PATCH;
+        patch[grid.cell(i, j)] = stripe * across + (wide ? j : i) / PATCH;
+      }
+    }
+    return patch;
   }
 
   /** Friction and gravity on the speeds, then pressure. Cells are sorted, friction is found. */
@@ -209,7 +229,7 @@ final class Projection {
         double shift = SHIFT * (diagonal + scale * grid.gap[c] * grid.dx);
         int below = south != 0.0 ? unknown[c - n] : 0;
         double weight = dt * grid.perVolume[c];
-        system.add(diagonal + shift, west, south, below, source, weight, s.pressure[c]);
+        system.add(diagonal + shift, west, south, below, source, weight, s.pressure[c], patch[c]);
       }
     }
     if (airPushes) {

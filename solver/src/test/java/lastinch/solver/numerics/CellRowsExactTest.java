@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 class CellRowsExactTest {
   /** A box of n x n cells, one side held at 0, with one more unknown along the opposite side. */
   private static CellRows box(int n, boolean more) {
-    CellRows s = new CellRows(n * n, 2, n);
+    CellRows s = new CellRows(n * n, 2, n, 36);
     for (int j = 0; j < n; j++) {
       for (int i = 0; i < n; i++) {
         boolean linked = more && i == n - 1;
@@ -17,7 +17,16 @@ class CellRowsExactTest {
             (i > 0 ? 1 : 0) + (i < n - 1 ? 1 : 0) + (j > 0 ? 1 : 0) + (j < n - 1 ? 1 : 0);
         double diagonal = sides + (i == 0 ? 2.0 : 0.0) + (linked ? 2.0 : 0.0);
         double source = Math.sin(7.0 * i / n) + j / (double) n;
-        s.add(diagonal, i > 0 ? 1.0 : 0.0, j > 0 ? 1.0 : 0.0, (j - 1) * n + i, source, 1.0, 0.0);
+        int patch = (j * 6 / n) * 6 + i * 6 / n;
+        s.add(
+            diagonal,
+            i > 0 ? 1.0 : 0.0,
+            j > 0 ? 1.0 : 0.0,
+            (j - 1) * n + i,
+            source,
+            1.0,
+            0.0,
+            patch);
       }
     }
     if (more) {
@@ -61,11 +70,12 @@ class CellRowsExactTest {
 
   @Test
   void tooManyCellsAreRefused() {
-    CellRows s = new CellRows(1, 0, 1);
-    s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0);
+    CellRows s = new CellRows(1, 0, 1, 1);
+    s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0, 0);
     s.solve(1e-12, 5);
     assertThat(s.cell(0)).isCloseTo(1.0, offset(1e-12));
-    org.assertj.core.api.Assertions.assertThatThrownBy(() -> s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0))
+    org.assertj.core.api.Assertions.assertThatThrownBy(
+            () -> s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0, 0))
         .isInstanceOf(IllegalArgumentException.class);
   }
 }

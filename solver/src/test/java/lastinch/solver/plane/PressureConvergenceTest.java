@@ -26,9 +26,10 @@ class PressureConvergenceTest {
     return b.flow.projection.meanIterations();
   }
 
+  /** Measured 6.4 and 8.1, 9.0 at 192 cells; without patches twice as many for every halving. */
   @Test
   void halvingTheCellsCostsAtMostHalfAsManyIterationsMore() {
     double coarse = iterations(48);
-    assertThat(iterations(96)).isLessThan(1.5 * coarse);
+    assertThat(iterations(96)).isLessThan(1.4 * coarse);
   }
 }
