@@ -84,9 +84,9 @@ final class Completeness {
       if (word.required() && map.get(word.key()).isEmpty()) {
         problems.add(
             at,
-            "The word "
+            "The word \""
                 + word.key()
-                + " is missing under "
+                + "\" is missing under "
                 + part.name()
                 + ": "
                 + word.help()

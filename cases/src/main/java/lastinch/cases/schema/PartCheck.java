@@ -67,9 +67,11 @@ public final class PartCheck {
         } else if (either.way(first.key()) != way
             && !(either.together().contains(entry.key())
                 && either.together().contains(first.key()))) {
+          String lead = either.ways().get(way).get(0);
           problems.add(
               entry.keySpan(),
-              "Only one of "
+              (lead.equals(entry.key()) ? "" : entry.key() + " goes with " + lead + ". ")
+                  + "Only one of "
                   + either.listing()
                   + " can say "
                   + either.words()

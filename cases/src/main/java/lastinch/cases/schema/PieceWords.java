@@ -74,7 +74,7 @@ final class PieceWords {
               must(
                       "sizes are",
                       Choice.of("of the pattern", "of the finished casting", "of the print"),
-                      "what you put your calipers on")
+                      "what you put your calipers on, or what the model was drawn as")
                   .twins("sizes"),
               may(
                       "pattern is larger by",

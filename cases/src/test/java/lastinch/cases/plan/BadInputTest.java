@@ -89,6 +89,16 @@ class BadInputTest {
   }
 
   @Test
+  void a_model_beside_calipers_is_refused_word_by_word() {
+    assertThat(Bench.problems(bench.readChanged("grind off: 0 mm", "model: {file: a.stl}")))
+        .contains(
+            "16:3 Only one of stations or limbs or model can say the shape of the piece; model "
+                + "stands in line 14.",
+            "25:3 section goes with stations. Only one of stations or limbs or model can say the "
+                + "shape of the piece; model stands in line 14.");
+  }
+
+  @Test
   void two_gates_at_one_place_are_refused() {
     String gate = "    - {name: other, into: boss, wide: 9 mm, thick: 3 mm, long: 15 mm}\n";
     assertThat(Bench.problems(bench.readChanged("  vents:\n", gate + "  vents:\n")))

@@ -129,7 +129,7 @@ class BasedOnTest {
     assertThat(Bench.problems(bench.read(HEAD + "mould:\n  material: gypsum investment\n")))
         .singleElement()
         .asString()
-        .startsWith("5:3 The word stands is missing under mould");
+        .startsWith("5:3 The word \"stands\" is missing under mould");
     Plan plan = plan("mould:\n  material: Bonded sand\n  temperature: 30 degC\n");
     assertThat(plan.pourCase().mould().attitude()).isEqualTo(Attitude.FLAT);
   }
@@ -156,7 +156,7 @@ class BasedOnTest {
     assertThat(Bench.problems(bench.read("format: last inch case 1\nbased on: base.yaml\n")))
         .singleElement()
         .asString()
-        .contains("The word title is missing");
+        .contains("The word \"title\" is missing");
   }
 
   @Test

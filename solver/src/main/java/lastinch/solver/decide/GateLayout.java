@@ -17,7 +17,7 @@ import lastinch.solver.casting.Station;
  *
  * @param thickEnd whether a gate goes into the boss, or into the thick end where there is none
  * @param places of gates at the side, rising, from the first station [m]
- * @param width of every gate [m]
+ * @param width of every gate [m]; a gate at the thick end is no wider than that end
  */
 public record GateLayout(boolean thickEnd, List<Double> places, double width) {
   /** So many widths of a gate are left between two; common practice, no source. */
@@ -69,7 +69,12 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
     List<Gate> gates = new ArrayList<>();
     if (thickEnd) {
       gates.add(
-          new Gate("thick end gate", thickEndPlace(job), width, like.thickness(), like.length()));
+          new Gate(
+              "thick end gate",
+              thickEndPlace(job),
+              Math.min(width, thickEndWidth(job)),
+              like.thickness(),
+              like.length()));
     }
     Side side = side(job);
     for (int i = 0; i < places.size(); i++) {
@@ -96,6 +101,14 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
     return job.piece().boss().isPresent()
         ? new Place.Into("boss")
         : new Place.At(job.piece().limbs().get(0).name(), 0.0, Side.THICK_END);
+  }
+
+  /** No gate at the thick end is wider than what it enters [m]. */
+  private static double thickEndWidth(PourCase job) {
+    return job.piece()
+        .boss()
+        .map(b -> Math.max(b.width(), b.length()))
+        .orElseGet(() -> job.piece().limbs().get(0).stations().get(0).width());
   }
 
   private static Side side(PourCase job) {

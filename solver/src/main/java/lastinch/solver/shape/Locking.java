@@ -27,8 +27,11 @@ public final class Locking {
   private final byte[] marks;
   private final double cellArea;
 
-  private Locking(byte[] marks, double cellArea) {
+  private final int held;
+
+  private Locking(byte[] marks, int held, double cellArea) {
     this.marks = marks;
+    this.held = held;
     this.cellArea = cellArea;
   }
 
@@ -43,25 +46,29 @@ public final class Locking {
     double slack = Parting.slack(solid.high(2) - solid.low(2));
     double small = grid.cell() / FINE;
     byte[] marks = new byte[grid.size()];
+    int held = 0;
     for (int c = 0; c < marks.length; c++) {
       int over = 0;
       int shut = 0;
+      int inside = 0;
       for (int k = 0; k < FINE * FINE; k++) {
         int column = FINE * (c % grid.nx()) + k % FINE;
         int row = FINE * (c / grid.nx()) + k / FINE;
         double x = grid.x0() + (column + 0.5) * small;
         double y = grid.y0() + (row + 0.5) * small;
         line.cast(x, y);
+        inside += line.spans() > 0 ? 1 : 0;
         shut += line.spans() > 1 ? 1 : 0;
         over += line.leansOver(slack) ? 1 : 0;
       }
+      held += 2 * inside >= FINE * FINE ? 1 : 0;
       if (2 * shut >= FINE * FINE) {
         marks[c] = SHUT;
       } else if (2 * over >= FINE * FINE) {
         marks[c] = OVER;
       }
     }
-    return new Locking(marks, grid.cell() * grid.cell());
+    return new Locking(marks, held, grid.cell() * grid.cell());
   }
 
   /** The mark of a square of the map. */
@@ -80,5 +87,10 @@ public final class Locking {
       count += at(c) == mark ? 1 : 0;
     }
     return count * cellArea;
+  }
+
+  /** The same as a share of the squares that hold metal [-]. */
+  public double share(Mark mark) {
+    return held == 0 ? 0.0 : area(mark) / (held * cellArea);
   }
 }

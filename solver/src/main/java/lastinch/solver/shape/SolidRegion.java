@@ -23,7 +23,6 @@ final class SolidRegion implements Region {
   /** What the lines cast so far have met. */
   static final class Tally {
     long inside;
-    long undercut;
     long torn;
     long crossing;
   }
@@ -58,7 +57,6 @@ final class SolidRegion implements Region {
     boolean open = line.inside() > LEAST;
     if (line.isHit()) {
       tally.inside += open ? 1 : 0;
-      tally.undercut += line.spans() > 1 ? 1 : 0;
       tally.torn += line.isTorn() ? 1 : 0;
       tally.crossing += line.isCrossing() ? 1 : 0;
     }

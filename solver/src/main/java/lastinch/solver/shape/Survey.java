@@ -19,7 +19,6 @@ import lastinch.solver.casting.Solid;
  *     lies that far in
  * @param thickest the greatest gap
  * @param heaviest the greatest volume over wall of any cell
- * @param undercut share of the lines along the draw that meet metal, then sand, then metal [-]
  * @param torn share that enter and do not leave, or the other way round [-]
  * @param crossing share that lie in two bodies at once [-]
  * @param narrow share of the plan area in parts narrower than three cells [-]
@@ -32,7 +31,6 @@ public record Survey(
     Spot thinnest,
     Spot thickest,
     Spot heaviest,
-    double undercut,
     double torn,
     double crossing,
     double narrow,
@@ -80,7 +78,6 @@ public record Survey(
     }
     boolean buried = region.isOverlapping();
     double all = tally.inside;
-    double undercut = tally.undercut / all;
     double torn = tally.torn / all;
     double crossing = tally.crossing / all;
     return Optional.of(
@@ -91,7 +88,6 @@ public record Survey(
             thinnest,
             thickest,
             heaviest,
-            undercut,
             torn,
             crossing,
             narrow(map),

@@ -127,4 +127,10 @@ class GatesExactSolutionTest {
     assertThat(gated.pour().rate(gated.metal().melted(), 1.0))
         .isCloseTo(job.pour().rate(job.metal().melted(), 1.0), within(1e-9));
   }
+
+  @Test
+  void aGateAtTheThickEndIsNoWiderThanThatEnd() {
+    PourCase gated = new GateLayout(true, List.of(0.2), 0.05).on(plate(), OWNED);
+    assertThat(gated.gating().gates().stream().map(Gate::width)).containsExactly(0.03, 0.05);
+  }
 }

@@ -135,7 +135,7 @@ final class GatesCommand extends StudyCommand {
       try {
         List<String> lines = new GateFile(sentences).lines(plan, old.toString(), gates.best(), 1.0);
         Files.write(draft, lines, StandardCharsets.UTF_8);
-        return workshop.read(draft, Optional.empty()) instanceof ReadResult.Sound sound
+        return read(draft) instanceof ReadResult.Sound sound
             ? firstPlace(sound.plan().pourCase().gating().gates())
                 .map(found -> wanted.get() / found)
                 .orElse(1.0)

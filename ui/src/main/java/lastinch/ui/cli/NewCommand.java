@@ -59,7 +59,7 @@ final class NewCommand implements Callable<Integer> {
           problemText.sentence(
               "new.kind.unknown", "word", chosen, "kinds", String.join(", ", KINDS)));
     }
-    String title = name.orElse(chosen).strip();
+    String title = name.orElse(chosen).strip().replaceAll("(?i)\\.ya?ml$", "");
     if (title.isEmpty()
         || title.length() > LONGEST_NAME
         || title.chars().anyMatch(Character::isISOControl)) {

@@ -18,6 +18,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
 import lastinch.solver.material.Alloy;
+import lastinch.solver.shape.Locking;
 import lastinch.solver.shape.Pose;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.json.ProblemsJson;
@@ -202,11 +203,12 @@ final class ShapeCommand implements Callable<Integer> {
 
   private int answer(ModelLook look, Alloy metal, Figures figures) {
     ShapeText text = new ShapeText(sentences, figures);
-    String answer = ShapeJson.of(file.toString(), look, metal, text.matters(look));
+    Locking locking = look.locking();
+    List<String> full = text.full(file.toString(), look, locking, metal);
+    String answer =
+        ShapeJson.of(file.toString(), look, locking, metal, text.matters(look, locking));
     List<String> lines =
-        quiet
-            ? problemText.sentence("shape.only", "text", text.headline(look))
-            : text.full(file.toString(), look, metal);
+        quiet ? problemText.sentence("shape.only", "text", text.headline(look)) : full;
     Optional<OutFolder> folder = out.map(OutFolder::prepare);
     if (json) {
       surroundings.out().println(answer);
@@ -215,7 +217,7 @@ final class ShapeCommand implements Callable<Integer> {
     }
     if (folder.isPresent()) {
       try (OutFolder open = folder.get()) {
-        write(open, look, figures, answer, text.full(file.toString(), look, metal));
+        write(open, look, figures, answer, full);
       }
     }
     if (surroundings.out().checkError()) {

@@ -61,6 +61,8 @@ abstract class StudyCommand implements Callable<Integer> {
   @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
   private Optional<Path> materials = Optional.empty();
 
+  private Optional<UnitQuestion> unit = Optional.empty();
+
   StudyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
     this.workshop = workshop;
@@ -138,9 +140,8 @@ abstract class StudyCommand implements Callable<Integer> {
     }
     List<Plan> plans = new ArrayList<>();
     Map<Path, List<Problem>> problems = new LinkedHashMap<>();
-    UnitQuestion unit = new UnitQuestion(surroundings, problemText, json);
     for (Path file : files()) {
-      ReadResult read = workshop.read(file, materials, unit);
+      ReadResult read = read(file);
       if (read instanceof ReadResult.Unsound unsound) {
         problems.put(file, unsound.problems());
       } else {
@@ -171,6 +172,14 @@ abstract class StudyCommand implements Callable<Integer> {
       surroundings.complain(e.lines(problemText));
       return Exit.BAD_INPUT;
     }
+  }
+
+  /** Reads a case file; a model's unit that was asked for once is not asked for again. */
+  final ReadResult read(Path file) {
+    if (unit.isEmpty()) {
+      unit = Optional.of(new UnitQuestion(surroundings, problemText, json));
+    }
+    return workshop.read(file, materials, unit.get());
   }
 
   private int study(Asked asked) {

@@ -3,6 +3,7 @@ package lastinch.ui.json;
 import java.util.List;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.solver.material.Alloy;
+import lastinch.solver.shape.Locking;
 import lastinch.solver.shape.Survey;
 
 /** A model looked over, in the format {@value #FORMAT}. Sizes in metres, weights in kilograms. */
@@ -15,7 +16,8 @@ public final class ShapeJson {
   private ShapeJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(String file, ModelLook look, Alloy alloy, List<String> matters) {
+  public static String of(
+      String file, ModelLook look, Locking locking, Alloy alloy, List<String> matters) {
     Survey survey = look.survey();
     JsonText json = new JsonText();
     json.open('{').put("format", FORMAT).put("file", file);
@@ -39,8 +41,8 @@ public final class ShapeJson {
         .put("turnedFaces", look.checks().turnedFaces())
         .put("insideOut", look.checks().insideOut())
         .put("bodies", look.checks().bodies())
-        .put("undercutShare", survey.undercut(), DIGITS)
-        .put("lockedShare", look.pose().locked(), DIGITS)
+        .put("undercutShare", locking.share(Locking.Mark.UNDERCUT), DIGITS)
+        .put("lockedShare", locking.share(Locking.Mark.OVERHANG), DIGITS)
         .put("tornShare", survey.torn(), DIGITS)
         .put("crossingShare", survey.crossing(), DIGITS)
         .put("narrowShare", survey.narrow(), DIGITS);

@@ -10,6 +10,7 @@ import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.units.Dimension;
 import lastinch.solver.casting.Model;
 import lastinch.solver.material.Alloy;
+import lastinch.solver.shape.Locking;
 import lastinch.solver.shape.Pose;
 import lastinch.solver.shape.Survey;
 
@@ -18,7 +19,6 @@ public final class ShapeText {
   /** Shares below this are not worth a word. */
   private static final double SOME = 0.002;
 
-  private static final double LOCKS = 0.01;
   private static final double NARROW = 0.01;
   private static final double FAINT = 0.8e-3;
   private static final double DEEP = 60e-3;
@@ -36,16 +36,17 @@ public final class ShapeText {
    *
    * @param file as the person named it
    * @param look the model
+   * @param locking where it locks its mould
    * @param alloy the metal it is weighed in
    */
-  public List<String> full(String file, ModelLook look, Alloy alloy) {
+  public List<String> full(String file, ModelLook look, Locking locking, Alloy alloy) {
     Page page = new Page();
     page.line(sentences.say("shape.head", "file", file));
     page.blank();
     page.paragraph(headline(look));
     page.blank();
     sizes(page, look, alloy);
-    List<String> matters = matters(look);
+    List<String> matters = matters(look, locking);
     page.blank();
     page.line(sentences.say(matters.isEmpty() ? "shape.sound" : "shape.matters"));
     for (String matter : matters) {
@@ -145,16 +146,12 @@ public final class ShapeText {
   }
 
   /** What a person should know before pouring, or put right. */
-  public List<String> matters(ModelLook look) {
+  public List<String> matters(ModelLook look, Locking locking) {
     List<String> all = new ArrayList<>();
     surface(look, all);
     Survey survey = look.survey();
-    if (survey.undercut() > SOME) {
-      all.add(sentences.say("shape.undercut", "share", share(survey.undercut())));
-    }
-    if (look.pose().locked() > LOCKS) {
-      all.add(sentences.say("shape.locks", "share", share(look.pose().locked())));
-    }
+    locks(locking, Locking.Mark.UNDERCUT, "shape.undercut", all);
+    locks(locking, Locking.Mark.OVERHANG, "shape.locks", all);
     if (survey.narrow() > NARROW) {
       all.add(
           sentences.say(
@@ -175,6 +172,13 @@ public final class ShapeText {
       all.add(sentences.say("shape.even"));
     }
     return all;
+  }
+
+  /** The squares that are hatched on the map, as a share of the piece. */
+  private void locks(Locking locking, Locking.Mark mark, String key, List<String> all) {
+    if (locking.share(mark) > 0.0) {
+      all.add(sentences.say(key, "share", share(locking.share(mark))));
+    }
   }
 
   private void surface(ModelLook look, List<String> all) {

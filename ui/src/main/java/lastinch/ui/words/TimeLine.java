@@ -147,7 +147,10 @@ final class TimeLine {
     Optional<Moment> covered =
         boss.filter(b -> b.reached(b.size() - 1))
             .map(b -> new Moment(b.arrivalTime(b.size() - 1), scene.say("happens.boss")));
-    if (piece.isPresent() && piece.get().reached(0)) {
+    if (piece.isPresent() && entry(piece.get()) > 0) {
+      covered.ifPresent(moments::add);
+      entered(piece.get());
+    } else if (piece.isPresent() && piece.get().reached(0)) {
       String lead = covered.isPresent() ? covered.get().text() + " " : "";
       moments.add(
           new Moment(
@@ -155,6 +158,35 @@ final class TimeLine {
               lead + heated("happens.piece", piece.get().arrivalTemperature(0))));
     } else {
       covered.ifPresent(moments::add);
+    }
+  }
+
+  /** Cell that metal reaches first. */
+  private static int entry(PassageRecord piece) {
+    int first = 0;
+    for (int i = 1; i < piece.size(); i++) {
+      if (piece.reached(i)
+          && (!piece.reached(first) || piece.arrivalTime(i) < piece.arrivalTime(first))) {
+        first = i;
+      }
+    }
+    return first;
+  }
+
+  /** Metal that comes in through the side. */
+  private void entered(PassageRecord piece) {
+    int cell = entry(piece);
+    if (piece.reached(cell)) {
+      double at = (cell + 0.5) * piece.length() / piece.size();
+      moments.add(
+          new Moment(
+              piece.arrivalTime(cell),
+              scene.say(
+                  "happens.side",
+                  "place",
+                  scene.place(new Spot(piece.name(), at)),
+                  "heat",
+                  scene.figures().heat(piece.arrivalTemperature(cell)))));
     }
   }
 

@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The unit of a model that no file says: asked for at a terminal, an error elsewhere. */
 class UnitQuestionTest {
@@ -112,5 +114,13 @@ class UnitQuestionTest {
     int code = run(true, "furlong\nmm\n", "compare", plan(), second.toString());
     assertThat(code).isEqualTo(Exit.BAD_INPUT);
     assertThat(complained().split("mm, cm, m or in\\?", -1)).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pour", "why", "sure", "least", "gates"})
+  void everyCommandAsksOnce(String command) {
+    assertThat(run(true, "furlong\nmm\n", command, plan())).isEqualTo(Exit.BAD_INPUT);
+    assertThat(complained().split("mm, cm, m or in\\?", -1)).hasSize(2);
+    assertThat(complained()).contains("not \"furlong\"");
   }
 }

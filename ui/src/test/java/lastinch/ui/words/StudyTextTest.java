@@ -1,16 +1,24 @@
 package lastinch.ui.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.decide.Bound;
+import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.LeverEntry;
 import lastinch.solver.decide.LeverUnit;
 import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.LookOut;
+import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
+import lastinch.solver.run.RunObserver;
 import lastinch.ui.Studied;
 import org.junit.jupiter.api.Test;
 
@@ -157,5 +165,43 @@ class StudyTextTest {
     Lever reading = words.find(levers, "reads").orElseThrow();
     assertThat(words.parseLike(reading, "1100", "1200 degC").orElseThrow()).isEqualTo(1373.15);
     assertThat(words.parse(reading, "1200 mm")).isEmpty();
+  }
+
+  private static Explained why(double most) {
+    PourResult result = DryPour.run(FLAT.pourCase(), RunObserver.NONE, () -> false);
+    return new Explained(
+        FLAT,
+        "feather.yaml",
+        result,
+        HeatAccount.of(FLAT.pourCase(), result),
+        Studied.least(FLAT, j -> most - 0.08 * Studied.seconds(j), 0.2));
+  }
+
+  @Test
+  void heatGoneBeforeThePieceCountsWhatCameFromBehind() {
+    Explained why = why(0.6);
+    double atThePiece =
+        why.result().passages().stream()
+            .filter(p -> p.role() == PassageRecord.Role.PIECE)
+            .mapToDouble(p -> p.arrivalTemperature(0))
+            .findFirst()
+            .orElseThrow();
+    // still liquid there, so that degrees are degrees' worth; the cell is 5 mm long
+    double gone = FLAT.pourCase().metal().reading().value() - atThePiece;
+    String text = String.join(" ", new WhyText(SENTENCES, METRIC).brief(why));
+    Matcher percent = Pattern.compile("(\\d+) % of the heat it spent was gone").matcher(text);
+    assertThat(percent.find()).isTrue();
+    assertThat(Double.parseDouble(percent.group(1)))
+        .isCloseTo(100.0 * gone / why.account().spent(), within(2.0));
+  }
+
+  @Test
+  void aPlanWithEnoughIsToldHowFarThingsMaySlip() {
+    String text = String.join("\n", new WhyText(SENTENCES, METRIC).full(why(0.9)));
+    assertThat(text)
+        .contains("How far single things may slip and still leave 20 % of the heat to spare")
+        .contains(": whatever is practical")
+        .doesNotContain("What single changes would do")
+        .contains("--stopped 190mm --lap 130mm");
   }
 }
