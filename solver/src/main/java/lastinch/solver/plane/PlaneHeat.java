@@ -16,6 +16,9 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private static final double TRACE = 1e-5;
   private static final double OLD = 0.25;
 
+  /** What a cell that is no longer new waits for between its steps of heat [s]. */
+  private static final double WAITS = 6e-3;
+
   /** Less metal than this share of a cell has no heat of its own that rounding leaves sound. */
   private static final double FEW = 1e-5;
 
@@ -57,7 +60,6 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private double leastStop;
   private final double leastHeat;
   private final double coldest;
-  private int count;
 
   PlaneHeat(PlaneGrid grid, PlaneMelt melt, PourCase job, double mouldTemperature, boolean[] shut) {
     this.grid = grid;
@@ -191,7 +193,6 @@ final class PlaneHeat implements PlaneFlow.Carried {
     if (melt.water) {
       return;
     }
-    count++;
     conduct(s, dt);
     along.spread(s, content, enthalpy, dt);
     int n = grid.stride;
@@ -201,7 +202,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
           continue;
         }
         due[c] += wetted[c] == 0.0 ? 0.5 * dt : dt;
-        boolean turn = last || age[c] < OLD || ((count + c) & 3) == 0;
+        boolean turn = last || age[c] < OLD || due[c] > WAITS;
         if (turn && due[c] > 0.0) {
           stepCell(s, c, due[c]);
           due[c] = 0.0;
@@ -298,9 +299,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
         if (temperature[c] > 0.0) {
-          double k = factor * melt.table.conductivity(content[c] / s.liquid[c]);
-          flowX[c] = between(s, c, c - 1, k * grid.faceX[c]);
-          flowY[c] = between(s, c, c - n, k * grid.faceY[c]);
+          flowX[c] = between(s, c, c - 1, factor * grid.faceX[c]);
+          flowY[c] = between(s, c, c - n, factor * grid.faceY[c]);
         }
       }
     }
@@ -317,9 +317,15 @@ final class PlaneHeat implements PlaneFlow.Carried {
 
   /** Heat that goes over a face, never more than an explicit step may move. */
   private double between(FlowState s, int c, int other, double size) {
+    if (temperature[other] == 0.0 || size == 0.0) {
+      return 0.0;
+    }
+    double k =
+        0.5
+            * (melt.table.conductivity(content[c] / s.liquid[c])
+                + melt.table.conductivity(content[other] / s.liquid[other]));
     double most = MOST_CONDUCTED * leastHeat * Math.min(s.liquid[c], s.liquid[other]);
-    double part = Math.min(size, most);
-    return temperature[other] > 0.0 ? part * (temperature[other] - temperature[c]) : 0.0;
+    return Math.min(k * size, most) * (temperature[other] - temperature[c]);
   }
 
   /** Temperature of the metal in a cell [K]. */
