@@ -9,8 +9,9 @@ import lastinch.solver.result.Meeting;
 /**
  * Lines where fronts met, read from the times of arrival: from two cells side by side the way is
  * followed back from each cell to the neighbour that metal reached first; where the two ways lead
- * apart, metal came from both sides and met there. Cells that hang together make a line; short ones
- * are noise of the front and left out.
+ * apart, metal came from both sides and met there. How hot each was is read one cell behind the
+ * line, where the other had not come. Cells that hang together make a line; short ones are noise of
+ * the front and left out.
  */
 final class MeetingLines {
   /** How far ways are followed back [m]; our own choice, no source. */
@@ -29,6 +30,8 @@ final class MeetingLines {
   private final boolean[] met;
   private final int[] sideA;
   private final int[] sideB;
+  private final double[] heatA;
+  private final double[] heatB;
   private final boolean[] seen;
   private double way;
 
@@ -37,6 +40,8 @@ final class MeetingLines {
     met = new boolean[run.grid.size];
     sideA = new int[run.grid.size];
     sideB = new int[run.grid.size];
+    heatA = new double[run.grid.size];
+    heatB = new double[run.grid.size];
     seen = new boolean[run.grid.size];
   }
 
@@ -85,6 +90,8 @@ final class MeetingLines {
       met[later] = true;
       sideA[later] = fromA;
       sideB[later] = fromB;
+      heatA[later] = run.recorder.enthalpy[earlier(a)];
+      heatB[later] = run.recorder.enthalpy[earlier(b)];
     }
   }
 
@@ -179,8 +186,8 @@ final class MeetingLines {
     double lap = 0.0;
     double along = 0.0;
     for (int c : cells) {
-      hA += run.recorder.enthalpy[sideA[c]] / cells.size();
-      hB += run.recorder.enthalpy[sideB[c]] / cells.size();
+      hA += heatA[c] / cells.size();
+      hB += heatB[c] / cells.size();
       lap = Math.max(lap, Math.max(run.recorder.lap[sideA[c]], run.recorder.lap[sideB[c]]));
       time += run.recorder.time[c] / cells.size();
       along += run.map.along(run.mapCell[c]) / cells.size();

@@ -218,6 +218,11 @@ public final class SampleJob {
     return this;
   }
 
+  public SampleJob gate(Gate opening) {
+    gates.add(opening);
+    return this;
+  }
+
   public SampleJob vent(double at, double across) {
     vents.add(new Vent("vent", new Place.At(Limb.ONLY, at, Side.TIP), across));
     return this;
