@@ -222,13 +222,18 @@ public record Blame(
       double middle = bestShare();
       double low = Math.max(0.0, middle - 1.0 / (SCAN - 1.0));
       double high = Math.min(1.0, middle + 1.0 / (SCAN - 1.0));
+      double left = high - GOLDEN * (high - low);
+      double right = low + GOLDEN * (high - low);
       for (int i = 0; i < CLOSER; i++) {
-        double left = high - GOLDEN * (high - low);
-        double right = low + GOLDEN * (high - low);
+        // the inner value that stays is not poured again
         if (misfit(left) <= misfit(right)) {
           high = right;
+          right = left;
+          left = high - GOLDEN * (high - low);
         } else {
           low = left;
+          left = right;
+          right = low + GOLDEN * (high - low);
         }
       }
     }
