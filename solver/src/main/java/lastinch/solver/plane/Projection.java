@@ -12,8 +12,6 @@ import lastinch.solver.numerics.CellRows;
  * {@link Liquid#keepsOpen}, and stands still in between.
  */
 final class Projection {
-  private static final double NEAREST = 0.05;
-  private static final double FARTHEST = 1.5;
   private static final double SETTLING = 5e-3;
   private static final double SHIFT = 1e-9;
   private static final int MOST = 2000;
@@ -40,6 +38,7 @@ final class Projection {
   private final Gates gates;
   private final WallFriction friction;
   private final SurfaceCurvature curvature;
+  private final SurfaceDistance distance;
   private final OutsideSpeeds outside;
   private final CellRows system;
   private final double tolerance;
@@ -94,6 +93,7 @@ final class Projection {
     atGate = new double[grid.size];
     gateKnown = new double[grid.size];
     gateGain = new double[grid.size];
+    distance = new SurfaceDistance(grid, liquid);
     dryFriction = liquid.capillary() > 0.0 && liquid.keepsOpen() < 1.0;
   }
 
@@ -306,7 +306,7 @@ final class Projection {
       source -= out;
       return size;
     }
-    size *= edge[face] == STANDS ? YIELD : 1.0 / distance(s, c, other, to);
+    size *= edge[face] == STANDS ? YIELD : 1.0 / distance.of(s, c, other, to);
     out = edge[face] == STANDS ? 0.0 : out;
     double push = push(s, c, other, edge[face]);
     if (open == grid.faceX) {
@@ -325,14 +325,6 @@ final class Projection {
       source += size * s.airPressure[other];
     }
     return 0.0;
-  }
-
-  /** From the middle of a cell to the surface in the way to an empty one [cells]. */
-  private double distance(FlowState s, int metal, int air, int step) {
-    double behind = grid.volume[metal - step] > 0.0 ? s.fill(metal - step) : 1.0;
-    double ahead = grid.volume[air + step] > 0.0 ? s.fill(air + step) : 0.0;
-    double d = behind + s.fill(metal) + s.fill(air) + ahead - 1.5;
-    return Math.max(NEAREST, Math.min(FARTHEST, d));
   }
 
   private void takePressures(FlowState s, double dt) {
@@ -377,7 +369,7 @@ final class Projection {
             w[c] = (left ? over : -over) * pull * YIELD;
             continue;
           }
-          w[c] += (left ? over : -over) * pull / distance(s, metal, air, step);
+          w[c] += (left ? over : -over) * pull / distance.of(s, metal, air, step);
           double outwards = left ? w[c] : -w[c];
           if (dryFriction && (edge[c] == ADVANCES ? outwards < 0.0 : outwards > 0.0)) {
             edge[c] = STANDS;
