@@ -73,7 +73,21 @@ public final class PlaneSolver {
    */
   public static PlanePour run(
       PourCase job, double cell, double every, Watch watch, BooleanSupplier stop) {
-    PlaneRun run = new PlaneRun(job, map(job, cell));
+    return run(job, map(job, cell), every, watch, stop);
+  }
+
+  /**
+   * Pours a case into a cavity drawn by other means.
+   *
+   * @param job a case of which nothing is {@link #missing}; its piece and gating are not drawn
+   * @param map the whole cavity
+   * @param every seconds between two moments kept [s]; infinite for the end alone
+   * @param watch told of progress
+   * @param stop polled once per step
+   */
+  public static PlanePour run(
+      PourCase job, GapMap map, double every, Watch watch, BooleanSupplier stop) {
+    PlaneRun run = new PlaneRun(job, map);
     PlaneMoments moments = new PlaneMoments(run, every);
     run.keep(moments);
     Outcome ended = run.run(watch::onStep, stop);

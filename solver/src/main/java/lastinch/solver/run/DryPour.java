@@ -3,6 +3,7 @@ package lastinch.solver.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.network.NetworkSolver;
 import lastinch.solver.network.Scope;
@@ -59,17 +60,41 @@ public final class DryPour {
       double every,
       RunObserver observer,
       BooleanSupplier stopRequested) {
+    refuse(pourCase);
+    try {
+      return PlaneSolver.run(pourCase, cell, every, observer::onStep, stopRequested);
+    } catch (PlaneSolver.TooFine e) {
+      throw new UnsupportedCase(List.of(UnsupportedCase.Need.SQUARES_TOO_FINE));
+    }
+  }
+
+  /**
+   * Pours a case dry over the plane, into a cavity drawn by other means than its piece and gating.
+   *
+   * @param pourCase the job
+   * @param map the whole cavity
+   * @param every seconds between two moments kept [s]; infinite for the end alone
+   * @param observer told of progress
+   * @param stopRequested polled once per step; the run then ends as cancelled with what there is
+   * @throws UnsupportedCase when the case needs a part of the solver that does not exist
+   */
+  public static PlanePour plane(
+      PourCase pourCase,
+      GapMap map,
+      double every,
+      RunObserver observer,
+      BooleanSupplier stopRequested) {
+    refuse(pourCase);
+    return PlaneSolver.run(pourCase, map, every, observer::onStep, stopRequested);
+  }
+
+  private static void refuse(PourCase pourCase) {
     List<UnsupportedCase.Need> needs = new ArrayList<>();
     for (PlaneSolver.Part part : PlaneSolver.missing(pourCase)) {
       needs.add(UnsupportedCase.Need.valueOf(part.name()));
     }
     if (!needs.isEmpty()) {
       throw new UnsupportedCase(needs);
-    }
-    try {
-      return PlaneSolver.run(pourCase, cell, every, observer::onStep, stopRequested);
-    } catch (PlaneSolver.TooFine e) {
-      throw new UnsupportedCase(List.of(UnsupportedCase.Need.SQUARES_TOO_FINE));
     }
   }
 }

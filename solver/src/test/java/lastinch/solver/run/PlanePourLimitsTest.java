@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 
+import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Side;
@@ -13,6 +14,7 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.api.Test;
 
 /** Whole pours over the plane through the facade. */
@@ -116,6 +118,17 @@ class PlanePourLimitsTest {
     for (int i = 1; i < piece.size(); i++) {
       assertThat(piece.reached(i)).isTrue();
     }
+  }
+
+  @Test
+  void aCavityDrawnByOtherMeansIsPouredLikeItsOwn() {
+    PourCase job = strip(1.1e-3, 1065.0).build();
+    GapMap map = CavityMap.of(job, 4e-3);
+    PourResult drawn = DryPour.plane(job, map, 0.05, RunObserver.NONE, () -> false).result();
+    PourResult own = plane(job).result();
+    assertThat(drawn.outcome()).isEqualTo(own.outcome());
+    assertThat(drawn.filledFraction()).isEqualTo(own.filledFraction());
+    assertThat(drawn.record()).isEqualTo(own.record());
   }
 
   @Test
