@@ -13,6 +13,7 @@ import lastinch.solver.wall.WallColumns;
  */
 final class PlaneHeat implements PlaneFlow.Carried {
   private static final double FULL = 0.95;
+  private static final double HALF = 0.5;
   private static final double TRACE = 1e-5;
   private static final double OLD = 0.25;
 
@@ -172,7 +173,17 @@ final class PlaneHeat implements PlaneFlow.Carried {
         return LimitedFace.face(enthalpy[behind], enthalpy[up], ahead, courant);
       }
     }
-    return leading.leaving(s, up, flux);
+    return share[up] < HALF && isSweptEmpty(s, up)
+        ? content[up] / s.liquid[up]
+        : leading.leaving(s, up, flux);
+  }
+
+  /** Whether a cell gives all it has in the step; all its heat then goes along, none is left. */
+  private boolean isSweptEmpty(FlowState s, int c) {
+    double out =
+        (Math.max(0.0, -s.fluxX[c]) + Math.max(0.0, s.fluxX[c + 1]))
+            + (Math.max(0.0, -s.fluxY[c]) + Math.max(0.0, s.fluxY[c + grid.stride]));
+    return out >= s.liquid[c] * (1.0 - 1e-9);
   }
 
   /** Specific enthalpy of the moving part: skin is colder by the latent heat it has given. */

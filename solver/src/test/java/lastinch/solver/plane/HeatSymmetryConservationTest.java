@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class HeatSymmetryConservationTest {
   private static final int N = 24;
-  private static final int STEPS = 300;
+  private static final double END = 0.28;
   private static final double MOULD = 293.15;
   private static final double HEAT_STEP = 1.5e-3;
 
@@ -75,7 +75,7 @@ class HeatSymmetryConservationTest {
       flow = new PlaneFlow(grid, pulled, new Gates(List.of(gate)), AirLaw.NONE, this, 1e-14);
       heat = new PlaneHeat(grid, melt, job, MOULD, flow.shut);
       heat.enters(melt.enthalpyIn);
-      flow.gates.pressure[0] = 9000.0;
+      flow.gates.pressure[0] = 4500.0;
       flow.begin();
     }
 
@@ -92,7 +92,7 @@ class HeatSymmetryConservationTest {
 
     Jet run() {
       double since = 0.0;
-      for (int k = 0; k < STEPS; k++) {
+      while (flow.time() < END) {
         double dt = flow.chooseStep();
         flow.step(dt);
         since += dt;
@@ -108,18 +108,9 @@ class HeatSymmetryConservationTest {
       int[] at = turn.of(i, j);
       return flow.grid.cell(at[0], at[1]);
     }
-
-    /** Heat given up by all metal, over density [m3 J/kg]. */
-    double given() {
-      double sum = flow.state.totalLiquid() * heat.entering();
-      for (double e : heat.content) {
-        sum -= e;
-      }
-      return sum;
-    }
   }
 
-  /** Largest differences: share of a cell, heat over all that was given up, mark over 1e5 J/kg. */
+  /** Largest differences: share of a cell, heat over 1e5 J/kg in a full one, mark over the same. */
   private static double[] apart(Jet a, Jet b) {
     double[] worst = new double[3];
     for (int j = 0; j < N; j++) {
@@ -127,11 +118,12 @@ class HeatSymmetryConservationTest {
         int c = a.cell(i, j);
         int d = b.cell(i, j);
         double fill = a.flow.state.fill(c) - b.flow.state.fill(d);
-        double heat = (a.heat.content[c] - b.heat.content[d]) / a.given();
+        double heat = a.heat.content[c] - b.heat.content[d];
         boolean front = a.heat.leading().atFront[c];
         double mark = a.heat.leading().enthalpy[c] - b.heat.leading().enthalpy[d];
         worst[0] = Math.max(worst[0], Math.abs(fill));
-        worst[1] = Math.max(worst[1], Math.abs(heat));
+        double full = 1e5 * a.flow.grid.volume[c];
+        worst[1] = Math.max(worst[1], full > 0.0 ? Math.abs(heat) / full : 0.0);
         worst[2] = Math.max(worst[2], front ? Math.abs(mark) / 1e5 : 0.0);
       }
     }
@@ -139,18 +131,15 @@ class HeatSymmetryConservationTest {
   }
 
   private static void areAlike(Jet a, Jet b) {
-    double[] apart = apart(a, b);
-    assertThat(apart[0]).isLessThan(1e-10);
-    // a cell that is swept empty keeps or loses a trace of heat by rounding; marks feel it
-    assertThat(apart[1]).isLessThan(1e-10);
-    assertThat(apart[2]).isLessThan(1e-9);
+    for (double off : apart(a, b)) {
+      assertThat(off).isLessThan(1e-10);
+    }
   }
 
   @Test
   void mirroredCaseGivesTheMirroredAnswer() {
     Jet a = new Jet(SAME, 1.0, 0.0).run();
-    assertThat(a.flow.time()).isGreaterThan(0.3);
-    assertThat(a.heat.mostSolidAnywhere()).isGreaterThan(0.1);
+    assertThat(a.heat.mostSolidAnywhere()).isGreaterThan(0.05);
     areAlike(a, new Jet((i, j) -> new int[] {N - 1 - i, j}, -1.0, 0.0).run());
   }
 
