@@ -105,18 +105,42 @@ public record Blame(
   }
 
   /**
+   * Runs that the search makes, as a rule.
+   *
+   * @param job the plan
+   * @param asDrawn whether the model of the piece is poured as it was drawn
+   */
+  public static int usualRuns(PourCase job, boolean asDrawn) {
+    return suspects(job, asDrawn).size() * (SCAN + CLOSER);
+  }
+
+  /** Where the model is poured as it was drawn, its thickness is no suspect. */
+  private static List<Suspect> suspects(PourCase job, boolean asDrawn) {
+    return Suspect.of(job).stream()
+        .filter(s -> !asDrawn || !s.key().equals(Suspect.PIECE_THINNER))
+        .toList();
+  }
+
+  /** Looks for causes where the stations of the piece are poured. */
+  public static Blame of(Studies studies, Pourer.Run run, PourCase job, Found found) {
+    return of(studies, run, job, false, found);
+  }
+
+  /**
    * Looks for causes.
    *
    * @param studies gives threads, and says when to stop
    * @param run pours a job
    * @param job the plan
+   * @param asDrawn whether the model of the piece is poured as it was drawn
    * @param found on the casting; without contradictions
    * @throws Studies.Cancelled when stopped before its end
    */
-  public static Blame of(Studies studies, Pourer.Run run, PourCase job, Found found) {
+  public static Blame of(
+      Studies studies, Pourer.Run run, PourCase job, boolean asDrawn, Found found) {
     BrokenOut planned = seen(studies, run, job, found);
-    List<Suspect> suspects = Suspect.of(job);
-    studies.expect(suspects.size() * (SCAN + CLOSER));
+    List<Suspect> suspects = suspects(job, asDrawn);
+    studies.expect(usualRuns(job, asDrawn));
     List<Supplier<Search>> tasks = new ArrayList<>();
     for (Suspect suspect : suspects) {
       tasks.add(() -> new Search(studies, run, job, suspect, found));

@@ -68,6 +68,11 @@ public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kin
     return swap.givenBack().answered() ? second.goodness() - swap.givenBack().goodness() : 0.0;
   }
 
+  /** Runs that {@link #between} makes. */
+  public static int runs(PourCase a, PourCase b) {
+    return 2 + 2 * (int) Ingredient.ALL.stream().filter(p -> p.differs(a, b)).count();
+  }
+
   /** Finds it. The plans must both give an answer for anything but {@link Kind#UNCLEAR}. */
   public static Difference between(Studies studies, PourCase a, PourCase b) {
     PourCase one = Ingredient.withEnoughMetal(a, b);
@@ -81,7 +86,7 @@ public record Difference(Glance first, Glance second, List<Swap> swaps, Kind kin
         jobs.add(part.from(two, one));
       }
     }
-    studies.expect(jobs.size());
+    studies.expect(runs(a, b));
     List<Optional<Glance>> glances = studies.pourAll(jobs);
     if (!glances.stream().allMatch(Optional::isPresent)) {
       throw new Studies.Cancelled();

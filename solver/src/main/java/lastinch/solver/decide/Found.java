@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.PourCase;
 
 /**
@@ -115,7 +116,9 @@ public record Found(
     /** Places on a piece of several limbs, which have no one ruler. */
     WHICH_LIMB,
     /** There is no limb of that name. */
-    NO_SUCH_LIMB
+    NO_SUCH_LIMB,
+    /** A drawn piece that is wide, branches or has holes has no ruler along it. */
+    NO_RULER
   }
 
   /** Everything that cannot be, in a fixed order; empty when all is sound. */
@@ -124,6 +127,11 @@ public record Found(
     double length = BrokenOut.length(job, limb);
     double end = stopped.orElse(length);
     when(all, given().isEmpty(), Contradiction.NOTHING);
+    boolean wide = job.piece().model().filter(m -> m.form() != Model.Form.LONG).isPresent();
+    when(all, wide, Contradiction.NO_RULER);
+    if (wide) {
+      return all;
+    }
     boolean several = job.piece().limbs().size() > 1;
     boolean places = stopped.isPresent() || lap.isPresent() || roundedFrom.isPresent();
     when(all, several && places && limb.isEmpty(), Contradiction.WHICH_LIMB);

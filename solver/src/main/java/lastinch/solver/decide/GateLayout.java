@@ -6,6 +6,7 @@ import java.util.Optional;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
@@ -55,9 +56,10 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
     return true;
   }
 
-  /** Whether a plan can be gated anew: a piece of one limb that has a gate. */
+  /** Whether a plan can be gated anew: a piece of one long limb that has a gate. */
   public static boolean suits(PourCase job) {
     return job.piece().limbs().size() == 1
+        && job.piece().model().map(Model::form).orElse(Model.Form.LONG) == Model.Form.LONG
         && !job.gating().gates().isEmpty()
         && job.checking().cupKeptAt().isEmpty();
   }

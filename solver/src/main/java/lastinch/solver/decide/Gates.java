@@ -109,6 +109,11 @@ public record Gates(Glance plan, double wanted, List<Answer> answers, int runs) 
     return g.heat() + (!splashes(g) && g.heat() >= wanted ? 1.0 : 0.0);
   }
 
+  /** Runs that so many gates at the most take, as a rule. */
+  public static int usualRuns(int most) {
+    return most * MOST_RUNS;
+  }
+
   /**
    * Searches.
    *
@@ -129,7 +134,7 @@ public record Gates(Glance plan, double wanted, List<Answer> answers, int runs) 
         tasks.add(() -> new Search(studies, job, owned, wanted).best(sides, thickEnd, widths));
       }
     }
-    studies.expect(tasks.size() * MOST_RUNS / 2);
+    studies.expect(usualRuns(most));
     List<Answer> found = new ArrayList<>();
     for (Optional<Optional<Answer>> done : studies.all(tasks)) {
       done.orElseThrow(Studies.Cancelled::new).ifPresent(found::add);

@@ -15,7 +15,8 @@ import lastinch.solver.result.Stop;
 /**
  * Where the leading metal spent its heat, from the reading in the crucible to where it ended, in
  * degrees' worth: heat over the heat per degree of the liquid [K]. Below the start of freezing a
- * thermometer falls far less.
+ * thermometer falls far less. Where a run keeps no ledger it is read from how hot the metal came to
+ * each place; then there is no line {@link Kind#FROM_BEHIND} and {@link Line#kept} is not known.
  *
  * @param lines in the order of the way
  * @param spent all that was spent [K]; the sum of the lines
@@ -26,6 +27,11 @@ public record HeatAccount(List<Line> lines, double spent) {
 
   public HeatAccount {
     lines = List.copyOf(lines);
+  }
+
+  /** Whether it tells what metal lost from the warmth that metal behind gave back. */
+  public boolean tellsWarmth() {
+    return lines.stream().anyMatch(l -> l.kind() == Kind.FROM_BEHIND);
   }
 
   /** What a line stands for. */
@@ -90,6 +96,10 @@ public record HeatAccount(List<Line> lines, double spent) {
       lines.add(new Line(Kind.WAITING, "", 0.0, 0.0, waiting, 0.0, metal.waiting().value()));
       lines.add(new Line(Kind.LIP, "", 0.0, 0.0, metal.lipLoss().value(), 0.0, 0.0));
     }
+    if (result.ledger().isEmpty()) {
+      lines.addAll(ArrivalAccount.of(job, result));
+      return new HeatAccount(lines, lines.stream().mapToDouble(Line::degrees).sum());
+    }
     double gained = 0.0;
     Map<String, Line> places = new LinkedHashMap<>();
     for (LedgerLine entry : result.ledger()) {
@@ -123,13 +133,16 @@ public record HeatAccount(List<Line> lines, double spent) {
 
   /** Number of the stretch of its channel in which a line of the ledger begins. */
   private static int stretch(PourResult result, LedgerLine entry) {
-    double length =
-        result.passages().stream()
-            .filter(p -> p.name().equals(entry.passage()))
-            .mapToDouble(PassageRecord::length)
-            .findFirst()
-            .orElse(1.0);
     double middle = 0.5 * (entry.from() + entry.to());
-    return (int) Math.min(STRETCHES - 1.0, Math.floor(STRETCHES * middle / length));
+    return result.passages().stream()
+        .filter(p -> p.name().equals(entry.passage()))
+        .findFirst()
+        .map(p -> stretch(p, middle))
+        .orElse(0);
+  }
+
+  /** Number of the stretch of a channel that a place [m] lies in. */
+  static int stretch(PassageRecord passage, double at) {
+    return (int) Math.min(STRETCHES - 1.0, Math.floor(STRETCHES * at / passage.length()));
   }
 }

@@ -84,6 +84,11 @@ public record Least(
     TWO_TOGETHER
   }
 
+  /** Runs that so many levers take, as a rule, pairs of them left out. */
+  public static int usualRuns(List<Lever> levers) {
+    return USUAL_RUNS * (int) levers.stream().filter(l -> l.effort() != Effort.NOT_BY_HAND).count();
+  }
+
   /**
    * Searches.
    *

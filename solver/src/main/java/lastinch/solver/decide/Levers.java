@@ -32,6 +32,15 @@ public final class Levers {
   }
 
   /**
+   * Those of a list that leave the piece as it is: where its model is poured as it was drawn,
+   * stations that are thicker or thinner change nothing.
+   */
+  public static List<Lever> besidesThePiece(List<Lever> levers) {
+    List<String> piece = PieceLevers.ENTRIES.stream().map(LeverEntry::key).toList();
+    return levers.stream().filter(l -> !piece.contains(l.key())).toList();
+  }
+
+  /**
    * The lever of a name and a part that a job has; the first of that name when no part is asked.
    */
   public static Optional<Lever> find(List<Lever> levers, String key, String part) {

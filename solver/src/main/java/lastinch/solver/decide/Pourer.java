@@ -15,6 +15,16 @@ public interface Pourer {
   Pourer DRY = of((job, stop) -> DryPour.run(job, RunObserver.NONE, stop));
 
   /**
+   * Pours over the plane.
+   *
+   * @param square edge of the squares [m]
+   */
+  static Run overPlane(double square) {
+    return (job, stop) ->
+        DryPour.plane(job, square, Double.POSITIVE_INFINITY, RunObserver.NONE, stop).result();
+  }
+
+  /**
    * Pours a job.
    *
    * @param job the job

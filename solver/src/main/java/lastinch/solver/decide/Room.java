@@ -118,6 +118,14 @@ public record Room(
     }
   }
 
+  /** Runs that the map takes, as a rule: half as many again for its lines. */
+  public static int usualRuns(Question q) {
+    int all =
+        values(q.across(), q.acrossFrom(), q.acrossTo(), q.columns()).size()
+            * values(q.up(), q.upFrom(), q.upTo(), q.rows()).size();
+    return all + all / 2;
+  }
+
   /** Makes the map. */
   public static Room of(Studies studies, PourCase job, Question q) {
     List<Double> xs = values(q.across(), q.acrossFrom(), q.acrossTo(), q.columns());
@@ -129,7 +137,7 @@ public record Room(
         jobs.add(q.up().set(q.across().set(job, x), y));
       }
     }
-    studies.expect(jobs.size() + jobs.size() / 2);
+    studies.expect(usualRuns(q));
     List<Optional<Glance>> glances = studies.pourAll(jobs);
     List<Line> lines = new ArrayList<>();
     RoomLines maker = new RoomLines(studies, job, q, xs, ys, glances);

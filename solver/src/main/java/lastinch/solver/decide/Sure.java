@@ -62,6 +62,19 @@ public record Sure(
   }
 
   /**
+   * Runs that {@link #of} makes.
+   *
+   * @param job as it stands
+   * @param days asked for
+   * @param thorough whether interplay is looked for
+   */
+  public static int runs(PourCase job, int days, boolean thorough) {
+    int unknowns = Unknown.openIn(job).size();
+    int drawn = SAMPLES * Math.max(1, (days + SAMPLES - 1) / SAMPLES);
+    return unknowns == 0 ? 1 : drawn + (thorough ? (unknowns + 2) * PAIRED_DAYS : 0);
+  }
+
+  /**
    * Pours the days.
    *
    * @param studies makes the runs
@@ -81,7 +94,7 @@ public record Sure(
     for (int s = 0; s < SAMPLES; s++) {
       points.addAll(Arrays.asList(ScrambledSobol.points(unknowns.size(), each, s)));
     }
-    studies.expect(points.size() + (thorough ? (unknowns.size() + 2) * PAIRED_DAYS : 0));
+    studies.expect(runs(job, days, thorough));
     List<Glance> glances = pour(studies, job, unknowns, points);
     int[] yes = new int[SAMPLES];
     int[] counted = new int[SAMPLES];

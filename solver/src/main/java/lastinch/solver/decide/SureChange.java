@@ -43,6 +43,11 @@ public record SureChange(Lever lever, double value, ChanceInterval chance, boole
     }
   }
 
+  /** Runs that so many levers take at the most, as a rule. */
+  public static int usualRuns(int levers) {
+    return Math.min(LEVERS, levers) * STEPS * DAYS;
+  }
+
   /**
    * For the cheapest levers that help.
    *

@@ -39,6 +39,9 @@ public record Suspect(
     boolean even,
     Unknown.Effort effort,
     BiFunction<PourCase, Double, PourCase> setter) {
+  /** Key of a piece that came out thinner or thicker than planned. */
+  static final String PIECE_THINNER = "thinner";
+
   /** How far beyond what a person wrote it is looked: factors and differences; our own choice. */
   private static final double FACTOR = 3.0;
 
@@ -189,7 +192,7 @@ public record Suspect(
             .min()
             .orElseThrow();
     return plain(
-            "thinner",
+            PIECE_THINNER,
             "",
             0.0,
             Unknown.Effort.CLOCK,

@@ -102,6 +102,16 @@ public final class PlaneSolver {
     return new PlanePour(result, field(run, met, moments));
   }
 
+  /** Whether squares of an edge [m] are too fine for the size of a job. */
+  public static boolean isTooFine(PourCase job, double cell) {
+    try {
+      map(job, cell);
+      return false;
+    } catch (TooFine e) {
+      return true;
+    }
+  }
+
   private static GapMap map(PourCase job, double cell) {
     try {
       return CavityMap.of(job, cell);

@@ -44,6 +44,23 @@ public final class DryPour {
   }
 
   /**
+   * Parts that a pour over the plane asks for and that do not exist; empty when it can be poured.
+   *
+   * @param pourCase the job
+   * @param cell edge of the squares [m]
+   */
+  public static List<UnsupportedCase.Need> planeNeeds(PourCase pourCase, double cell) {
+    List<UnsupportedCase.Need> needs = new ArrayList<>();
+    for (PlaneSolver.Part part : PlaneSolver.missing(pourCase)) {
+      needs.add(UnsupportedCase.Need.valueOf(part.name()));
+    }
+    if (PlaneSolver.isTooFine(pourCase, cell)) {
+      needs.add(UnsupportedCase.Need.SQUARES_TOO_FINE);
+    }
+    return needs;
+  }
+
+  /**
    * Pours a case dry over the plane, in two dimensions.
    *
    * @param pourCase the job

@@ -83,7 +83,8 @@ final class HeatBlocks {
     HeatBlocks blocks = new HeatBlocks(why, sentences, figures);
     return new Picture(
         sentences.say("chart.blocks.heading"),
-        sentences.say("chart.blocks.caption"),
+        sentences.say(
+            why.account().tellsWarmth() ? "chart.blocks.caption" : "chart.blocks.caption.net"),
         NAMES + HIGHEST + 2 * BELOW + 2 * blocks.half + blocks.hang + FOOT + blocks.side(),
         blocks::draw);
   }
@@ -130,7 +131,9 @@ final class HeatBlocks {
     double looseEnd = area.getX() + loose.size() * (LOOSE + GAP) - GAP;
     Pens.line(g, new Line2D.Double(area.getX(), ground, looseEnd, ground), Look.INK, Look.OUTLINE);
     way(g, start, ground + BELOW + half);
-    warmth(g, start, ground + 2 * (BELOW + half));
+    if (why.account().tellsWarmth()) {
+      warmth(g, start, ground + 2 * (BELOW + half));
+    }
     foot(g, area, ground + 2 * (BELOW + half) + hang + FOOT - 8.0);
   }
 

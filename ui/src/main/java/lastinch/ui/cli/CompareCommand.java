@@ -12,7 +12,6 @@ import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.run.RunObserver;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.CompareJson;
 import lastinch.ui.words.CompareText;
@@ -48,10 +47,19 @@ final class CompareCommand extends StudyCommand {
   }
 
   @Override
+  int usualRuns(Asked asked) {
+    int runs = 0;
+    for (int i = 1; i < asked.plans().size(); i++) {
+      runs += Difference.runs(asked.plans().get(0).pourCase(), asked.plans().get(i).pourCase()) - 2;
+    }
+    return runs;
+  }
+
+  @Override
   Answer answer(Asked asked, Studies studies) {
     List<Supplier<PourResult>> tasks = new ArrayList<>();
     for (Plan plan : asked.plans()) {
-      tasks.add(() -> whole(plan, studies));
+      tasks.add(() -> asked.runs().whole(plan.pourCase(), studies::stopRequested));
     }
     List<Optional<PourResult>> results = studies.all(tasks);
     List<Compared.Poured> poured = new ArrayList<>();
@@ -69,7 +77,7 @@ final class CompareCommand extends StudyCommand {
     Compared compared = new Compared(poured, differences, studies.runs());
     CompareText text = new CompareText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full = text.full(compared);
+    List<String> full = noted(asked, text.full(compared));
     page(
         files,
         asked,
@@ -81,18 +89,10 @@ final class CompareCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(compared),
-        CompareJson.of(compared),
+        CompareJson.of(compared, asked.how()),
         files,
         true,
         poured.stream().noneMatch(p -> p.result().outcome() instanceof Outcome.BrokeDown));
-  }
-
-  private PourResult whole(Plan plan, Studies studies) {
-    PourResult result = workshop.pour(plan.pourCase(), RunObserver.NONE, studies::stopRequested);
-    if (result.outcome() instanceof Outcome.Cancelled) {
-      throw new Studies.Cancelled();
-    }
-    return result;
   }
 
   private static String letter(int number) {

@@ -143,7 +143,7 @@ final class FoundOptions {
     String whole = figures.mass(Found.wholeMass(job));
     String weight = weighed.orElse("");
     return switch (what) {
-      case NOTHING, LINE_WITH_ONE_STREAM -> sentences.say(key);
+      case NOTHING, LINE_WITH_ONE_STREAM, NO_RULER -> sentences.say(key);
       case WHICH_LIMB ->
           sentences.say(key, "limbs", limbs, "limb", job.piece().limbs().get(0).name());
       case NO_SUCH_LIMB -> sentences.say(key, "limb", named.get(0), "limbs", limbs);

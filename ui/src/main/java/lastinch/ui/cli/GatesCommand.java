@@ -13,6 +13,7 @@ import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Gates;
@@ -75,6 +76,9 @@ final class GatesCommand extends StudyCommand {
       int count = job.piece().limbs().size();
       wrong.add(sentences.say("gates.unsuited.limbs", "count", Integer.toString(count)));
     }
+    if (job.piece().model().filter(m -> m.form() != Model.Form.LONG).isPresent()) {
+      wrong.add(sentences.say("gates.unsuited.drawn"));
+    }
     if (job.gating().gates().isEmpty()) {
       wrong.add(sentences.say("gates.unsuited.none"));
     }
@@ -82,6 +86,11 @@ final class GatesCommand extends StudyCommand {
       wrong.add(sentences.say("gates.unsuited.cup"));
     }
     return wrong;
+  }
+
+  @Override
+  int usualRuns(Asked asked) {
+    return Gates.usualRuns(Integer.parseInt(most.strip()));
   }
 
   @Override
@@ -94,7 +103,7 @@ final class GatesCommand extends StudyCommand {
     GatesText text = new GatesText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));
-    List<String> full = text.full(plan, gates);
+    List<String> full = noted(asked, text.full(plan, gates));
     page(
         files,
         asked,
@@ -106,7 +115,7 @@ final class GatesCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(gates),
-        GatesJson.of(plan, file.toString(), gates),
+        GatesJson.of(plan, file.toString(), gates, asked.how()),
         files,
         true,
         gates.plan().end() != Glance.End.BROKE_DOWN);

@@ -13,7 +13,6 @@ import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Goal;
 import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.decide.SureChange;
 import lastinch.ui.chart.StudyCharts;
@@ -95,7 +94,7 @@ final class LeastCommand extends StudyCommand {
   @Override
   List<String> misfits(Asked asked) {
     LeverWords words = new LeverWords(sentences, asked.figures());
-    List<Lever> all = Levers.of(asked.plan().pourCase(), asked.owned());
+    List<Lever> all = asked.levers();
     return only.stream()
         .filter(name -> words.find(all, name).isEmpty())
         .map(name -> words.unknown(all, name))
@@ -103,15 +102,25 @@ final class LeastCommand extends StudyCommand {
   }
 
   @Override
+  boolean changesThePiece() {
+    return true;
+  }
+
+  @Override
+  int usualRuns(Asked asked) {
+    int levers = chosen(asked).size();
+    return Least.usualRuns(chosen(asked))
+        + chance().map(c -> SureChange.usualRuns(levers)).orElse(0);
+  }
+
+  @Override
   Answer answer(Asked asked, Studies studies) {
-    LeverWords words = new LeverWords(sentences, asked.figures());
-    List<Lever> all = Levers.of(asked.plan().pourCase(), asked.owned());
     double wanted =
         spare
             .flatMap(LeastCommand::share)
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
     Least least =
-        Least.of(studies, asked.plan().pourCase(), chosen(all, words), new Goal(wanted, sharp));
+        Least.of(studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, sharp));
     LeastText text = new LeastText(sentences, asked.figures());
     Optional<SureChange.Wanted> sures =
         chance()
@@ -120,7 +129,7 @@ final class LeastCommand extends StudyCommand {
                 share ->
                     new SureChange.Wanted(
                         share, SureChange.of(studies, asked.plan().pourCase(), least, share)));
-    List<String> full = text.full(asked.plan(), file.toString(), least, sures);
+    List<String> full = noted(asked, text.full(asked.plan(), file.toString(), least, sures));
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,
@@ -133,13 +142,15 @@ final class LeastCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(least),
-        LeastJson.of(asked.plan(), file.toString(), least, sures),
+        LeastJson.of(asked.plan(), file.toString(), least, sures, asked.how()),
         files,
         least.whole(),
         least.base().end() != Glance.End.BROKE_DOWN);
   }
 
-  private List<Lever> chosen(List<Lever> all, LeverWords words) {
+  private List<Lever> chosen(Asked asked) {
+    LeverWords words = new LeverWords(sentences, asked.figures());
+    List<Lever> all = asked.levers();
     if (only.isEmpty()) {
       return all;
     }

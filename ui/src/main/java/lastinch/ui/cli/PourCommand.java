@@ -90,9 +90,9 @@ final class PourCommand implements Callable<Integer> {
     if (expected.filter(e -> !e.equals("fills")).isPresent()) {
       return refuse(problemText.sentence("cli.expect", "word", expected.get()));
     }
-    Optional<List<String>> wrong = planeWords.wrong(problemText, out.isPresent());
-    if (wrong.isPresent()) {
-      return refuse(wrong.get());
+    List<String> wrong = planeWords.wrong(sentences, out.isPresent());
+    if (!wrong.isEmpty()) {
+      return refuse(wrong.stream().flatMap(w -> problemText.plain(w).stream()).toList());
     }
     ReadResult read =
         workshop.read(file, materials, new UnitQuestion(surroundings, problemText, json));

@@ -26,15 +26,16 @@ final class Progress implements RunObserver, AutoCloseable {
 
   @Override
   public void onStep(double time, double filled) {
-    reached(filled);
+    reached(filled, "");
   }
 
   /**
    * Moves the bar; from any thread.
    *
    * @param share of the whole [-]
+   * @param beside a few words beside it; may be empty
    */
-  synchronized void reached(double share) {
+  synchronized void reached(double share, String beside) {
     if (bar == null) {
       if (System.nanoTime() - start < BLINK) {
         return;
@@ -49,6 +50,7 @@ final class Progress implements RunObserver, AutoCloseable {
               .setConsumer(new ConsoleProgressBarConsumer(surroundings.err(), COLUMNS))
               .build();
     }
+    bar.setExtraMessage(beside);
     bar.stepTo(Math.round(share * WHOLE));
   }
 

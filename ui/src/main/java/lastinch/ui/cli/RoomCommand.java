@@ -12,7 +12,6 @@ import java.util.OptionalDouble;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Room;
 import lastinch.solver.decide.Studies;
 import lastinch.ui.chart.StudyCharts;
@@ -79,7 +78,7 @@ final class RoomCommand extends StudyCommand {
 
   private Sides sides(Asked asked) {
     LeverWords words = new LeverWords(sentences, asked.figures());
-    List<Lever> levers = Levers.of(asked.plan().pourCase(), asked.owned());
+    List<Lever> levers = asked.levers();
     List<String> wrong = new ArrayList<>();
     Optional<Side> x = side(levers, words, across, wrong);
     Optional<Side> y = side(levers, words, up, wrong);
@@ -98,7 +97,21 @@ final class RoomCommand extends StudyCommand {
   }
 
   @Override
+  boolean changesThePiece() {
+    return true;
+  }
+
+  @Override
+  int usualRuns(Asked asked) {
+    return Room.usualRuns(question(asked));
+  }
+
+  @Override
   Answer answer(Asked asked, Studies studies) {
+    return answer(asked, Room.of(studies, asked.plan().pourCase(), question(asked)));
+  }
+
+  private Room.Question question(Asked asked) {
     Sides sides = sides(asked);
     double wanted =
         spare
@@ -106,18 +119,15 @@ final class RoomCommand extends StudyCommand {
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
     Side a = sides.across().orElseThrow();
     Side b = sides.up().orElseThrow();
-    Room.Question question =
-        new Room.Question(
-            a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, wanted);
-    Room room = Room.of(studies, asked.plan().pourCase(), question);
-    return answer(asked, room);
+    return new Room.Question(
+        a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, wanted);
   }
 
   private Answer answer(Asked asked, Room room) {
     RoomText text = new RoomText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put("room.csv", f -> Files.write(f, text.table(room), StandardCharsets.US_ASCII));
-    List<String> full = text.full(asked.plan(), room);
+    List<String> full = noted(asked, text.full(asked.plan(), room));
     page(
         files,
         asked,
@@ -129,7 +139,7 @@ final class RoomCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(room),
-        RoomJson.of(asked.plan(), file.toString(), room),
+        RoomJson.of(asked.plan(), file.toString(), room, asked.how()),
         files,
         room.whole(),
         room.plan().end() != Glance.End.BROKE_DOWN);

@@ -15,11 +15,10 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Materials;
-import lastinch.cases.plan.OwnedThings;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Owned;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Pourer;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.run.DryPour;
@@ -34,12 +33,16 @@ import lastinch.ui.words.Figures;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.Table;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What all commands share that make many runs of one plan or several. */
 abstract class StudyCommand implements Callable<Integer> {
   private static final double NANOS = 1e9;
   private static final String COMMAND_LINE = "command line";
+
+  /** Squares of many runs are coarser than those of one [m]; our own choice. */
+  private static final double USUAL_SQUARE = 4e-3;
 
   final Surroundings surroundings;
   final Workshop workshop;
@@ -62,6 +65,8 @@ abstract class StudyCommand implements Callable<Integer> {
   private Optional<Path> materials = Optional.empty();
 
   private Optional<UnitQuestion> unit = Optional.empty();
+
+  @Mixin private SolverWords solver = new SolverWords(USUAL_SQUARE);
 
   StudyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
@@ -89,29 +94,43 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   /**
+   * Runs that the answer takes besides the plans themselves, as far as can be known beforehand.
+   *
+   * @param asked plans and what there is to choose from; they fit the words of the command
+   */
+  abstract int usualRuns(Asked asked);
+
+  /** Whether the plans are poured over the plane. */
+  final boolean overPlane() {
+    return solver.isPlane();
+  }
+
+  /** An answer in words, with what is to be known of the way it was poured. */
+  final List<String> noted(Asked asked, List<String> answer) {
+    List<String> more = new ArrayList<>(planeNotes());
+    if (changesThePiece() && asked.isPouredAsDrawn(asked.plan())) {
+      more.add(sentences.say("plane.note.drawn"));
+    }
+    return asked.how().noted(answer, more, sentences, asked.figures());
+  }
+
+  /** Whether it would try how thick the piece is. */
+  boolean changesThePiece() {
+    return false;
+  }
+
+  /** What of the answer is other over the plane, one sentence each. */
+  List<String> planeNotes() {
+    return List.of();
+  }
+
+  /**
    * Finds the answer.
    *
    * @param asked plans and what there is to choose from; they fit the words of the command
    * @param studies makes the runs
    */
   abstract Answer answer(Asked asked, Studies studies);
-
-  /**
-   * Plans and what there is to choose from.
-   *
-   * @param plans in the order asked
-   * @param figures units in which it is answered
-   * @param materials metals and moulds
-   */
-  record Asked(List<Plan> plans, Figures figures, Materials materials) {
-    Plan plan() {
-      return plans.get(0);
-    }
-
-    Owned owned() {
-      return OwnedThings.of(plan(), materials, figures.units());
-    }
-  }
 
   /**
    * An answer.
@@ -134,6 +153,7 @@ abstract class StudyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<String> wrong = new ArrayList<>(wrongWords());
+    wrong.addAll(solver.wrong(sentences));
     Optional<DisplayUnits> chosen = DisplayUnits.named(units);
     if (chosen.isEmpty()) {
       wrong.add(sentences.say("cli.units", "word", units));
@@ -149,7 +169,8 @@ abstract class StudyCommand implements Callable<Integer> {
       }
     }
     Materials known = new CatalogueMaterials(workshop.shelf(materials).catalogue());
-    Asked asked = new Asked(plans, new Figures(chosen.orElse(DisplayUnits.METRIC)), known);
+    Figures figures = new Figures(chosen.orElse(DisplayUnits.METRIC));
+    Asked asked = new Asked(plans, figures, known, solver.how(), new StudyRuns(run()));
     if (problems.isEmpty()) {
       wrong.addAll(misfits(asked));
     }
@@ -158,7 +179,7 @@ abstract class StudyCommand implements Callable<Integer> {
     }
     Map<Path, List<UnsupportedCase.Need>> needs = new LinkedHashMap<>();
     for (int i = 0; i < plans.size(); i++) {
-      List<UnsupportedCase.Need> missing = DryPour.needs(plans.get(i).pourCase());
+      List<UnsupportedCase.Need> missing = needs(plans.get(i).pourCase());
       if (!missing.isEmpty()) {
         needs.put(files().get(i), missing);
       }
@@ -182,6 +203,17 @@ abstract class StudyCommand implements Callable<Integer> {
     return workshop.read(file, materials, unit.get());
   }
 
+  /** Pours a job the way that was asked for. */
+  private Pourer.Run run() {
+    return solver.isPlane()
+        ? workshop.overPlane(solver.square())
+        : (job, stop) -> workshop.pour(job, RunObserver.NONE, stop);
+  }
+
+  private List<UnsupportedCase.Need> needs(PourCase job) {
+    return solver.isPlane() ? DryPour.planeNeeds(job, solver.square()) : DryPour.needs(job);
+  }
+
   private int study(Asked asked) {
     // the folder is tidied up before the stopper lets the process end
     try (Stopper stopper = Stopper.listening()) {
@@ -196,15 +228,19 @@ abstract class StudyCommand implements Callable<Integer> {
 
   private int study(Asked asked, Optional<OutFolder> folder, Stopper stopper) {
     long start = System.nanoTime();
+    int atOnce = Runtime.getRuntime().availableProcessors();
     try (Progress progress = new Progress(surroundings, sentences.say("cli.study.progress"));
         Studies studies =
             new Studies(
-                Pourer.of((job, stop) -> workshop.pour(job, RunObserver.NONE, stop)),
-                Runtime.getRuntime().availableProcessors(),
-                watch(progress),
+                Pourer.of(asked.runs()),
+                atOnce,
+                watch(progress, asked.figures()),
                 stopper::stopRequested)) {
       Answer answer;
       try {
+        if (solver.isPlane() && !json && !quiet) {
+          foretell(asked, atOnce, stopper);
+        }
         answer = answer(asked, studies);
       } catch (Studies.Cancelled e) {
         return Exit.CANCELLED;
@@ -223,6 +259,16 @@ abstract class StudyCommand implements Callable<Integer> {
       }
       return answer.solved() ? Exit.SOLVED : Exit.BROKE_DOWN;
     }
+  }
+
+  /** Says how long it may take; the first plan shows how fast it goes. */
+  private void foretell(Asked asked, int atOnce, Stopper stopper) {
+    Pace pace = new Pace(surroundings, sentences, asked.figures());
+    int more = usualRuns(asked) + asked.plans().size() - 1;
+    pace.before(more + 1, asked.how());
+    long start = System.nanoTime();
+    asked.runs().whole(asked.plan().pourCase(), stopper::stopRequested);
+    pace.afterFirst((System.nanoTime() - start) / NANOS, more, atOnce);
   }
 
   /** Adds every chart as PNG and SVG. */
@@ -263,7 +309,14 @@ abstract class StudyCommand implements Callable<Integer> {
     }
     StudyReport report =
         new StudyReport(
-            title, String.join(" ", verdict), described, charts, text, tables, List.copyOf(sheets));
+            title,
+            String.join(" ", verdict),
+            described,
+            asked.how().brief(sentences, asked.figures()),
+            charts,
+            text,
+            tables,
+            List.copyOf(sheets));
     files.put(
         "report.html",
         f ->
@@ -273,10 +326,13 @@ abstract class StudyCommand implements Callable<Integer> {
                 StandardCharsets.UTF_8));
   }
 
-  private Studies.Watch watch(Progress progress) {
-    return surroundings.terminal() && !json && !quiet
-        ? (done, expected) -> progress.reached((double) done / expected)
-        : Studies.Watch.NONE;
+  private Studies.Watch watch(Progress progress, Figures figures) {
+    if (!surroundings.terminal() || json || quiet) {
+      return Studies.Watch.NONE;
+    }
+    Pace pace = new Pace(surroundings, sentences, figures);
+    return (done, expected) ->
+        progress.reached((double) done / expected, pace.left(done, expected));
   }
 
   private boolean print(Answer answer, double seconds, int runs) {

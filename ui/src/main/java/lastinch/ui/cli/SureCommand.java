@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.decide.Sure;
@@ -21,11 +22,14 @@ final class SureCommand extends StudyCommand {
   private static final int LEAST = 16;
   private static final int MOST = 65536;
 
+  /** Days over the plane when nothing else is asked for: a run takes seconds; our own choice. */
+  private static final int FEW_DAYS = 128;
+
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
 
   @Option(names = "--days", paramLabel = "COUNT", descriptionKey = "days")
-  private String days = Integer.toString(Sure.USUAL_DAYS);
+  private Optional<String> days = Optional.empty();
 
   @Option(names = "--thorough", descriptionKey = "thorough")
   private boolean thorough;
@@ -43,12 +47,23 @@ final class SureCommand extends StudyCommand {
   List<String> wrongWords() {
     return count() >= LEAST && count() <= MOST
         ? List.of()
-        : List.of(sentences.say("chance.days.wrong", "most", Integer.toString(MOST), "word", days));
+        : List.of(
+            sentences.say(
+                "chance.days.wrong", "most", Integer.toString(MOST), "word", days.orElse("")));
   }
 
   /** Days asked for; 0 when that is no number. */
   private int count() {
-    return days.strip().matches("\\d{1,7}") ? Integer.parseInt(days.strip()) : 0;
+    if (days.isEmpty()) {
+      return overPlane() ? FEW_DAYS : Sure.USUAL_DAYS;
+    }
+    String typed = days.get().strip();
+    return typed.matches("\\d{1,7}") ? Integer.parseInt(typed) : 0;
+  }
+
+  @Override
+  int usualRuns(Asked asked) {
+    return Sure.runs(asked.plan().pourCase(), count(), thorough);
   }
 
   @Override
@@ -56,7 +71,7 @@ final class SureCommand extends StudyCommand {
     Sure sure = Sure.of(studies, asked.plan().pourCase(), count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full = text.full(asked.plan(), file.toString(), sure);
+    List<String> full = noted(asked, text.full(asked.plan(), file.toString(), sure));
     page(
         files,
         asked,
@@ -68,7 +83,7 @@ final class SureCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(sure),
-        SureJson.of(asked.plan(), file.toString(), sure),
+        SureJson.of(asked.plan(), file.toString(), sure, asked.how()),
         files,
         true,
         sure.plan().end() != Glance.End.BROKE_DOWN);

@@ -9,11 +9,9 @@ import lastinch.solver.decide.Goal;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.Least;
 import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.run.RunObserver;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.FoundJson;
 import lastinch.ui.json.WhyJson;
@@ -74,11 +72,12 @@ final class WhyCommand extends StudyCommand {
     Blame blame =
         Blame.of(
             studies,
-            (job, stop) -> workshop.pour(job, RunObserver.NONE, stop),
+            asked.runs(),
             asked.plan().pourCase(),
+            asked.isPouredAsDrawn(asked.plan()),
             found.found());
     BlameText text = new BlameText(sentences, asked.figures());
-    List<String> full = text.full(asked.plan(), blame);
+    List<String> full = noted(asked, text.full(asked.plan(), blame));
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,
@@ -91,10 +90,31 @@ final class WhyCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(blame),
-        FoundJson.of(asked.plan(), file.toString(), blame),
+        FoundJson.of(asked.plan(), file.toString(), blame, asked.how()),
         files,
         true,
         true);
+  }
+
+  @Override
+  List<String> planeNotes() {
+    return found.given() ? List.of() : List.of(sentences.say("plane.note.account"));
+  }
+
+  private static List<Lever> telling(Asked asked) {
+    return asked.levers().stream().filter(l -> TELLING.contains(l.key())).toList();
+  }
+
+  @Override
+  boolean changesThePiece() {
+    return true;
+  }
+
+  @Override
+  int usualRuns(Asked asked) {
+    return found.given()
+        ? Blame.usualRuns(asked.plan().pourCase(), asked.isPouredAsDrawn(asked.plan()))
+        : Least.usualRuns(telling(asked));
   }
 
   @Override
@@ -102,15 +122,8 @@ final class WhyCommand extends StudyCommand {
     if (found.given()) {
       return blame(asked, studies);
     }
-    PourResult result =
-        workshop.pour(asked.plan().pourCase(), RunObserver.NONE, studies::stopRequested);
-    if (result.outcome() instanceof Outcome.Cancelled) {
-      throw new Studies.Cancelled();
-    }
-    List<Lever> levers =
-        Levers.of(asked.plan().pourCase(), asked.owned()).stream()
-            .filter(l -> TELLING.contains(l.key()))
-            .toList();
+    PourResult result = asked.runs().whole(asked.plan().pourCase(), studies::stopRequested);
+    List<Lever> levers = telling(asked);
     double spare = asked.plan().want().heatToSpare().orElse(USUAL_SPARE);
     Least least = Least.of(studies, asked.plan().pourCase(), levers, Goal.heat(spare));
     Explained explained =
@@ -121,7 +134,7 @@ final class WhyCommand extends StudyCommand {
             HeatAccount.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());
-    List<String> full = text.full(explained);
+    List<String> full = noted(asked, text.full(explained));
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,
@@ -134,7 +147,7 @@ final class WhyCommand extends StudyCommand {
     return new Answer(
         full,
         text.brief(explained),
-        WhyJson.of(explained),
+        WhyJson.of(explained, asked.how()),
         files,
         least.whole(),
         !(result.outcome() instanceof Outcome.BrokeDown));

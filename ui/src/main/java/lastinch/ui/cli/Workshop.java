@@ -11,6 +11,7 @@ import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Pourer;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
@@ -58,6 +59,15 @@ interface Workshop {
       RunObserver observer,
       BooleanSupplier stopRequested) {
     return DryPour.plane(pourCase, square, every, observer, stopRequested);
+  }
+
+  /**
+   * Pours many cases dry over the plane.
+   *
+   * @param square edge of the squares [m]
+   */
+  default Pourer.Run overPlane(double square) {
+    return Pourer.overPlane(square);
   }
 
   /**

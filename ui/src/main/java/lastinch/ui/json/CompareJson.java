@@ -8,6 +8,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Glance;
 import lastinch.ui.words.Compared;
+import lastinch.ui.words.HowPoured;
 
 /** A comparison of plans, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class CompareJson {
@@ -17,9 +18,10 @@ public final class CompareJson {
   private CompareJson() {}
 
   /** The comparison as text, without a line end. */
-  public static String of(Compared compared) {
+  public static String of(Compared compared, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{').put("format", FORMAT).put("whole", true).put("runs", compared.runs());
+    StudyJson.how(json, how);
     json.open("plans", '[');
     for (Compared.Poured p : compared.plans()) {
       plan(json, p);

@@ -8,6 +8,7 @@ import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.BrokenOut;
 import lastinch.solver.decide.Found;
 import lastinch.solver.decide.Suspect;
+import lastinch.ui.words.HowPoured;
 
 /** What explains a casting, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class FoundJson {
@@ -19,7 +20,7 @@ public final class FoundJson {
   private FoundJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Blame blame) {
+  public static String of(Plan plan, String file, Blame blame, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -34,6 +35,7 @@ public final class FoundJson {
     json.put("explained", blame.explained())
         .put("asPlanned", blame.asPlanned())
         .put("alike", blame.alike());
+    StudyJson.how(json, how);
     seen(json.open("planned", '{'), blame.planned()).close('}');
     json.open("causes", '[');
     for (Blame.Cause cause : blame.causes()) {

@@ -4,6 +4,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
 import lastinch.solver.decide.Gates;
+import lastinch.ui.words.HowPoured;
 
 /** Where to gate, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class GatesJson {
@@ -15,7 +16,7 @@ public final class GatesJson {
   private GatesJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Gates gates) {
+  public static String of(Plan plan, String file, Gates gates, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -24,6 +25,7 @@ public final class GatesJson {
         .put("digest", plan.digest())
         .put("asked_percent", 100.0 * gates.wanted(), StudyJson.DIGITS)
         .put("solved", gates.solved());
+    StudyJson.how(json, how);
     StudyJson.glance(json.open("plan", '{'), gates.plan()).close('}');
     json.open("layouts", '[');
     for (Gates.Answer a : gates.answers()) {

@@ -9,6 +9,7 @@ import lastinch.solver.decide.LookOut;
 import lastinch.solver.decide.PairAnswer;
 import lastinch.solver.decide.SureChange;
 import lastinch.solver.decide.Tried;
+import lastinch.ui.words.HowPoured;
 
 /** The smallest change that fills, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class LeastJson {
@@ -17,13 +18,9 @@ public final class LeastJson {
 
   private LeastJson() {}
 
-  /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Least least) {
-    return of(plan, file, least, Optional.empty());
-  }
-
-  /** The same, with what makes it sure. */
-  public static String of(Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
+  /** The answer as text, without a line end, with what makes it sure where that was asked. */
+  public static String of(
+      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -35,6 +32,7 @@ public final class LeastJson {
         .put("already", least.already())
         .put("whole", least.whole())
         .put("runs", least.runs());
+    StudyJson.how(json, how);
     StudyJson.glance(json.open("base", '{'), least.base()).close('}');
     json.open("levers", '[');
     for (LeverAnswer answer : least.answers()) {

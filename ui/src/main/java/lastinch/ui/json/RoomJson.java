@@ -4,6 +4,7 @@ import java.util.List;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Room;
+import lastinch.ui.words.HowPoured;
 
 /** Room to move, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class RoomJson {
@@ -13,7 +14,7 @@ public final class RoomJson {
   private RoomJson() {}
 
   /** The map as text, without a line end. */
-  public static String of(Plan plan, String file, Room room) {
+  public static String of(Plan plan, String file, Room room, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -23,6 +24,7 @@ public final class RoomJson {
         .put("spare_percent", 100.0 * room.spare(), StudyJson.DIGITS)
         .put("whole", room.whole())
         .put("runs", room.runs());
+    StudyJson.how(json, how);
     side(json, "across", room.across(), room.acrossValues());
     side(json, "up", room.up(), room.upValues());
     StudyJson.glance(json.open("plan", '{'), room.plan()).close('}');

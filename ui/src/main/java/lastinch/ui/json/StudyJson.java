@@ -5,6 +5,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.LeverUnit;
+import lastinch.ui.words.HowPoured;
 
 /** Parts that the answers of all studies have in common. Units stand in the values' own objects. */
 final class StudyJson {
@@ -13,6 +14,14 @@ final class StudyJson {
   private static final double DEGREE = Math.PI / 180;
 
   private StudyJson() {}
+
+  /** How the runs were poured, into an object that is open. */
+  static JsonText how(JsonText json, HowPoured how) {
+    json.put("solver", how.solver());
+    return how.isPlane()
+        ? json.put("square_mm", MILLI * how.square().getAsDouble(), DIGITS)
+        : json.nothing("square_mm");
+  }
 
   /** What came of a run, into an object that is open. */
   static JsonText glance(JsonText json, Glance g) {

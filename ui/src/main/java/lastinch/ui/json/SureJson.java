@@ -5,6 +5,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Influence;
 import lastinch.solver.decide.Sure;
+import lastinch.ui.words.HowPoured;
 
 /** How sure a plan is, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class SureJson {
@@ -16,7 +17,7 @@ public final class SureJson {
   private SureJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Sure sure) {
+  public static String of(Plan plan, String file, Sure sure, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -27,6 +28,7 @@ public final class SureJson {
         .put("fills", sure.fills())
         .put("stops", sure.stopped().size())
         .put("noAnswer", sure.silent());
+    StudyJson.how(json, how);
     json.open("chance", '{')
         .put("share", sure.chance().share(), StudyJson.DIGITS)
         .put("low", sure.chance().low(), StudyJson.DIGITS)

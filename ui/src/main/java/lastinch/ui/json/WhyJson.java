@@ -3,6 +3,7 @@ package lastinch.ui.json;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.LeverAnswer;
 import lastinch.ui.words.Explained;
+import lastinch.ui.words.HowPoured;
 
 /** Where the heat went, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class WhyJson {
@@ -14,7 +15,7 @@ public final class WhyJson {
   private WhyJson() {}
 
   /** The account and what single changes would do, as text, without a line end. */
-  public static String of(Explained why) {
+  public static String of(Explained why, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -22,6 +23,7 @@ public final class WhyJson {
         .put("title", why.plan().title())
         .put("digest", why.plan().digest())
         .put("spent_degC", why.account().spent(), StudyJson.DIGITS);
+    StudyJson.how(json, how);
     StudyJson.glance(json.open("plan", '{'), why.changes().base()).close('}');
     json.open("account", '[');
     for (HeatAccount.Line line : why.account().lines()) {
@@ -35,9 +37,13 @@ public final class WhyJson {
           .put("to_mm", MILLI * line.to(), StudyJson.DIGITS)
           .put("degrees_degC", line.degrees(), StudyJson.DIGITS)
           .put("percent", 100.0 * line.degrees() / why.account().spent(), StudyJson.DIGITS)
-          .put("keptWarm_degC", line.kept(), StudyJson.DIGITS)
-          .put("seconds", line.seconds(), StudyJson.DIGITS)
-          .close('}');
+          .put("seconds", line.seconds(), StudyJson.DIGITS);
+      if (why.account().tellsWarmth()) {
+        json.put("keptWarm_degC", line.kept(), StudyJson.DIGITS);
+      } else {
+        json.nothing("keptWarm_degC");
+      }
+      json.close('}');
     }
     json.close(']')
         .put("spare_percent", 100.0 * why.changes().goal().spare(), StudyJson.DIGITS)

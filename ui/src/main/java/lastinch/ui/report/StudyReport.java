@@ -18,6 +18,7 @@ import lastinch.ui.words.Table;
  * @param title what was studied
  * @param verdict what it comes to
  * @param plans the plans it was made of
+ * @param how they were poured
  * @param charts its pictures
  * @param answer in words, line by line
  * @param tables its tables
@@ -27,6 +28,7 @@ public record StudyReport(
     String title,
     String verdict,
     List<Described> plans,
+    String how,
     ChartFiles charts,
     List<String> answer,
     List<Table> tables,
@@ -35,6 +37,7 @@ public record StudyReport(
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(verdict, "verdict");
     plans = List.copyOf(plans);
+    Objects.requireNonNull(how, "how");
     Objects.requireNonNull(charts, "charts");
     answer = List.copyOf(answer);
     tables = List.copyOf(tables);
@@ -109,7 +112,10 @@ public record StudyReport(
   private void repeat(Html html, Sentences sentences, String version) {
     html.element("h3", sentences.say("report.repeat"));
     List<List<String>> rows =
-        new ArrayList<>(List.of(List.of(sentences.say("report.repeat.version"), version)));
+        new ArrayList<>(
+            List.of(
+                List.of(sentences.say("report.repeat.version"), version),
+                List.of(sentences.say("report.repeat.solver"), how)));
     for (Described plan : plans) {
       rows.add(List.of(plan.file(), plan.digest()));
     }

@@ -134,6 +134,19 @@ public final class Figures {
     return seconds >= 19.95 ? whole(seconds) + " s" : fixed(seconds, 1) + " s";
   }
 
+  /** A span [s] as one tells it beforehand: {@code 40 s}, {@code 12 min}, {@code 2.5 h}. */
+  public String span(double seconds) {
+    if (seconds < 10.0) {
+      return whole(Math.ceil(seconds)) + " s";
+    }
+    if (seconds < 90.0) {
+      return whole(Math.rint(seconds / 5.0) * 5.0) + " s";
+    }
+    return seconds < 5400.0
+        ? whole(seconds / 60.0) + " min"
+        : trimmed(Math.rint(seconds / 1800.0) / 2.0, 1) + " h";
+  }
+
   /** A speed [m/s]. */
   public String speed(double metresPerSecond) {
     return speed(metresPerSecond, 1);

@@ -65,7 +65,7 @@ class PlanePourTest {
   @Test
   void wordsOfThePlaneAloneAreRefused() {
     assertThat(run("pour", PLAN.toString(), "--square", "2 mm")).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("belong to --solver plane");
+    assertThat(complained()).contains("--square belongs to --solver plane");
   }
 
   @Test

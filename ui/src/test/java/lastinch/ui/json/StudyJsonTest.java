@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.result.PourResult;
@@ -16,6 +17,7 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.ui.Studied;
 import lastinch.ui.words.Explained;
+import lastinch.ui.words.HowPoured;
 import org.junit.jupiter.api.Test;
 
 /** Answers of studies obey the schemas that document them. */
@@ -50,7 +52,10 @@ class StudyJsonTest {
   void roomObeysItsSchema() throws IOException {
     String json =
         RoomJson.of(
-            FLAT, "feather.yaml", Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j))));
+            FLAT,
+            "feather.yaml",
+            Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j))),
+            HowPoured.ALONG);
     assertThat(schema("room-schema.json").validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json).contains("\"now\": 1150,").contains("\"highReason\": \"metalGasses\"");
   }
@@ -63,7 +68,8 @@ class StudyJsonTest {
                 j -> 0.1 * (5.0 - Studied.seconds(j)),
                 "feather-sand-flat.yaml",
                 "feather-sand-tilted.yaml",
-                "feather-investment-hot.yaml"));
+                "feather-investment-hot.yaml"),
+            HowPoured.ALONG);
     assertThat(schema("compare-schema.json").validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json).contains("\"pick\": \"C\"").contains("\"word\": \"mould/stands\"");
   }
@@ -78,7 +84,8 @@ class StudyJsonTest {
             result,
             HeatAccount.of(FLAT.pourCase(), result),
             Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2));
-    String json = WhyJson.of(why);
+    String json = WhyJson.of(why, HowPoured.square(4e-3));
+    assertThat(json).contains("\"solver\": \"plane\"").contains("\"square_mm\": 4");
     Schema schema = schema("why-schema.json");
     assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json)
@@ -98,7 +105,8 @@ class StudyJsonTest {
           SureJson.of(
               FLAT,
               "feather.yaml",
-              Studied.sure(FLAT, j -> 0.1 * (6.0 - Studied.seconds(j)), thorough));
+              Studied.sure(FLAT, j -> 0.1 * (6.0 - Studied.seconds(j)), thorough),
+              HowPoured.ALONG);
       assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
       assertThat(json)
           .contains("\"days\": 256")
@@ -117,7 +125,8 @@ class StudyJsonTest {
         FoundJson.of(
             FLAT,
             "feather.yaml",
-            Studied.blame(FLAT, j -> -0.1 + 0.1 * (6.0 - Studied.seconds(j)), 0.18));
+            Studied.blame(FLAT, j -> -0.1 + 0.1 * (6.0 - Studied.seconds(j)), 0.18),
+            HowPoured.square(2e-3));
     assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json)
         .contains("\"cause\": \"pour\"")
@@ -133,7 +142,10 @@ class StudyJsonTest {
     Schema schema = schema("gates-schema.json");
     String json =
         GatesJson.of(
-            FLAT, "feather.yaml", Studied.gates(FLAT, j -> 0.5 - 0.1 * j.gating().gates().size()));
+            FLAT,
+            "feather.yaml",
+            Studied.gates(FLAT, j -> 0.5 - 0.1 * j.gating().gates().size()),
+            HowPoured.ALONG);
     assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json).contains("\"loses\": \"best\"").contains("\"loses\": \"lessHeat\"");
     assertThat(schema.validate(json.replace("\"wide_mm\"", "\"wide\""), InputFormat.JSON))
@@ -153,7 +165,9 @@ class StudyJsonTest {
     return LeastJson.of(
         FLAT,
         "feather.yaml",
-        Studied.least(FLAT, j -> most - perSecond * Studied.seconds(j), spare));
+        Studied.least(FLAT, j -> most - perSecond * Studied.seconds(j), spare),
+        Optional.empty(),
+        HowPoured.ALONG);
   }
 
   private static Schema schema(String name) throws IOException {

@@ -30,6 +30,7 @@ import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.StudyTables;
 import lastinch.ui.words.Table;
@@ -86,6 +87,7 @@ class StudyReportTest {
         List.of(
             new StudyReport.Described(
                 FLAT.title(), "feather.yaml", FLAT.digest(), List.of("something assumed"))),
+        HowPoured.square(4e-3).brief(SENTENCES, FIGURES),
         charts,
         List.of("first line", "second line"),
         tables,

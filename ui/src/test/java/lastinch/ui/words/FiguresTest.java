@@ -77,6 +77,14 @@ class FiguresTest {
   }
 
   @Test
+  void spansAreToldRoughly() {
+    assertThat(metric.span(3.2)).isEqualTo("4 s");
+    assertThat(metric.span(41.0)).isEqualTo("40 s");
+    assertThat(metric.span(400.0)).isEqualTo("7 min");
+    assertThat(metric.span(9500.0)).isEqualTo("2.5 h");
+  }
+
+  @Test
   void aSentenceNeedsEveryOneOfItsValuesAndNoMore() {
     Sentences sentences = Sentences.english();
     assertThat(sentences.say("strip.boss")).isEqualTo("boss");

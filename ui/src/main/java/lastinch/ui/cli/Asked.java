@@ -1,0 +1,42 @@
+package lastinch.ui.cli;
+
+import java.util.List;
+import lastinch.cases.plan.Materials;
+import lastinch.cases.plan.OwnedThings;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.Levers;
+import lastinch.solver.decide.Owned;
+import lastinch.ui.words.Figures;
+import lastinch.ui.words.HowPoured;
+
+/**
+ * Plans and what there is to choose from.
+ *
+ * @param plans in the order asked
+ * @param figures units in which it is answered
+ * @param materials metals and moulds
+ * @param how they are poured
+ * @param runs pours them
+ */
+record Asked(
+    List<Plan> plans, Figures figures, Materials materials, HowPoured how, StudyRuns runs) {
+  Plan plan() {
+    return plans.get(0);
+  }
+
+  /** Whether the model of a plan's piece is poured as it was drawn. */
+  boolean isPouredAsDrawn(Plan plan) {
+    return how.isPlane() && plan.pourCase().piece().model().isPresent();
+  }
+
+  /** Levers of the plan that the way of pouring it can answer. */
+  List<Lever> levers() {
+    List<Lever> all = Levers.of(plan().pourCase(), owned());
+    return isPouredAsDrawn(plan()) ? Levers.besidesThePiece(all) : all;
+  }
+
+  Owned owned() {
+    return OwnedThings.of(plan(), materials, figures.units());
+  }
+}
