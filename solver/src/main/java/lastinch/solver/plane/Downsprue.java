@@ -95,6 +95,9 @@ final class Downsprue {
     return footAcross + (topAcross - footAcross) * height / tall;
   }
 
+  /** Metal behind an inlet that is fed without cup and sprue: next to none [m]. */
+  private static final double NO_COLUMN = 1e-3;
+
   /** Whether checking options feed the plane without cup and sprue. */
   boolean isHeld() {
     return heldHead > 0.0 || forcedFlow > 0.0;
@@ -106,6 +109,8 @@ final class Downsprue {
       gates.held[0] = forcedFlow > 0.0;
       gates.heldSpeed[0] = forcedFlow;
       gates.pressure[0] = melt.density * Gravity.G * heldHead;
+      gates.column[0] = NO_COLUMN;
+      gates.loss[0] = entryLoss;
       return;
     }
     pour(time, dt);

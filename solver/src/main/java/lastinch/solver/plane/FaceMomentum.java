@@ -7,13 +7,14 @@ import lastinch.solver.numerics.LimitedFace;
  * staggered control volumes of the faces. Upwind with a limited slope inside the metal, plain
  * upwind where it is partly empty. Because no control volume gives more than it holds, new speeds
  * lie between old ones: thin wisps need no special treatment, and the loss of a sudden widening
- * comes out by itself.
+ * comes out by itself. A gate that comes straight out of a wall is a mouth: its metal enters
+ * through the wall's face with all its momentum.
  */
 final class FaceMomentum {
   private static final double FULL = 0.95;
 
   /** Less moving metal than this share of a control volume is dust and lies still [-]. */
-  private static final double DUST = 1e-6;
+  static final double DUST = 1e-6;
 
   private final PlaneGrid grid;
   private final double[] before;
@@ -63,7 +64,15 @@ final class FaceMomentum {
         double left = 0.5 * (fluxAlong[l] + fluxAlong[c]);
         double top = 0.5 * (fluxAcross[l + t] + fluxAcross[c + t]);
         double bottom = 0.5 * (fluxAcross[l] + fluxAcross[c]);
-        double gate = 0.5 * (s.gateFlux[l] + s.gateFlux[c]);
+        boolean behind = face[l] == 0.0 && s.gateFlux[l] != 0.0 && gateSpeed[l] > 0.0;
+        boolean ahead = face[c + d] == 0.0 && s.gateFlux[c] != 0.0 && gateSpeed[c] < 0.0;
+        double gateL = 0.5 * s.gateFlux[l];
+        double gateR = 0.5 * s.gateFlux[c];
+        left += behind ? gateL : 0.0;
+        right -= ahead ? gateR : 0.0;
+        gateL = behind ? 0.0 : gateL;
+        gateR = ahead ? 0.0 : gateR;
+        double gate = gateL + gateR;
         double held = 0.5 * (s.liquid[l] + s.liquid[c]);
         double after = held + ((left - right) + (bottom - top)) + gate;
         double fast = 0.5 * (s.skin[l] + s.skin[c]);
@@ -74,16 +83,23 @@ final class FaceMomentum {
         double perHeld = held > 0.0 ? 1.0 / held : 0.0;
         double momentum =
             held * before[c]
-                + ((left == 0.0 ? 0.0 : left * value(c, -d, left < 0.0, left * perHeld))
-                    - (right == 0.0 ? 0.0 : right * value(c, d, right > 0.0, right * perHeld)))
-                + ((bottom == 0.0 ? 0.0 : bottom * value(c, -t, bottom < 0.0, bottom * perHeld))
-                    - (top == 0.0 ? 0.0 : top * value(c, t, top > 0.0, top * perHeld)));
-        if (gate != 0.0) {
-          momentum += 0.5 * (s.gateFlux[l] * gateSpeed[l] + s.gateFlux[c] * gateSpeed[c]);
-        }
+                + (carried(behind, gateSpeed[l], left, c, -d, left < 0.0, perHeld)
+                    - carried(ahead, gateSpeed[c], right, c, d, right > 0.0, perHeld))
+                + (carried(false, 0.0, bottom, c, -t, bottom < 0.0, perHeld)
+                    - carried(false, 0.0, top, c, t, top > 0.0, perHeld));
+        momentum += gateL * gateSpeed[l] + gateR * gateSpeed[c];
         w[c] = momentum / after;
       }
     }
+  }
+
+  /** Momentum over density that goes over with a volume; metal at a mouth brings its own speed. */
+  private double carried(
+      boolean mouth, double own, double volume, int c, int e, boolean outwards, double perHeld) {
+    if (volume == 0.0) {
+      return 0.0;
+    }
+    return volume * (mouth ? own : value(c, e, outwards, volume * perHeld));
   }
 
   /**

@@ -49,10 +49,11 @@ final class OutsideSpeeds {
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
         double wet = s.liquid[c] + s.liquid[c - d];
-        if (face[c] == 0.0 || wet == 0.0 || layerOf(c, d) != wanted) {
+        double room = grid.volume[c] + grid.volume[c - d];
+        if (face[c] == 0.0 || wet < FaceMomentum.DUST * room || layerOf(c, d) != wanted) {
           continue;
         }
-        if (wanted == 2 && wet > THIN * (grid.volume[c] + grid.volume[c - d])) {
+        if (wanted == 2 && wet > THIN * room) {
           continue;
         }
         double along = taken(w, face, c - d, d, wanted) + taken(w, face, c + d, d, wanted);

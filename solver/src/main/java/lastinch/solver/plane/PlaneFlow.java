@@ -10,6 +10,10 @@ final class PlaneFlow {
   private static final double FIRST = 1e-4;
   private static final double GROWTH = 1.3;
   private static final double WISP = 0.01;
+
+  /** Share of a square that has to cross a face for a drop there to count [-]. */
+  private static final double CROSSED = 1e-6;
+
   private static final double CAPILLARY = 0.8;
 
   final PlaneGrid grid;
@@ -160,9 +164,9 @@ final class PlaneFlow {
    * others.
    */
   private double outwards(int c, double[] w, double[] flux, int d) {
-    boolean counts = state.active[c];
-    double back = counts || flux[c] < 0.0 ? -w[c] : 0.0;
-    double on = counts || flux[c + d] > 0.0 ? w[c + d] : 0.0;
+    double some = state.active[c] ? -1.0 : CROSSED * grid.volume[c];
+    double back = -flux[c] > some ? -w[c] : 0.0;
+    double on = flux[c + d] > some ? w[c + d] : 0.0;
     return Math.max(0.0, Math.max(back, on));
   }
 

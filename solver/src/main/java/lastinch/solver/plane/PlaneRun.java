@@ -9,6 +9,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.physics.AirEscape;
 import lastinch.solver.result.Outcome;
+import lastinch.solver.shape.CavityMap;
 
 /** One run of the plane: builds everything, steps until the verdict stands. */
 final class PlaneRun {
@@ -141,7 +142,8 @@ final class PlaneRun {
       cells[k] = gridCell(map.inlets().get(k).cell());
       area[k] = map.inlets().get(k).area();
     }
-    return new Gates.Gate(cells, area, 0.0, 0.0, 0.0);
+    boolean mouth = n > 0 && map.inlets().get(0).name().equals(CavityMap.MOUTH);
+    return new Gates.Gate(cells, area, mouth ? 1.0 : 0.0, 0.0, 0.0);
   }
 
   private AirLaw air() {

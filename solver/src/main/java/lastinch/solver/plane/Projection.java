@@ -149,7 +149,8 @@ final class Projection {
     int d = face == grid.faceX ? 1 : n;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
       for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
-        boolean wet = face[c] > 0.0 && s.liquid[c] + s.liquid[c - d] > 0.0;
+        double room = FaceMomentum.DUST * (grid.volume[c] + grid.volume[c - d]);
+        boolean wet = face[c] > 0.0 && s.liquid[c] + s.liquid[c - d] > room;
         w[c] = wet ? leaves[c] * (w[c] + dt * pull) : 0.0;
       }
     }

@@ -14,6 +14,9 @@ import lastinch.solver.casting.Vent;
 
 /** Builds the map of the whole cavity of a job. */
 public final class CavityMap {
+  /** Name of inlets that are the whole thick end. */
+  public static final String MOUTH = "mouth";
+
   private CavityMap() {}
 
   /**
@@ -37,10 +40,25 @@ public final class CavityMap {
     GapMap.Draft draft = fill(regions, parts, cell, job.mould().attitude());
     GapMap closed = draft.fix(parts, List.of(), List.of());
     double foot = job.gating().sprue().foot();
-    return draft.fix(
-        parts,
-        inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot),
-        vents(closed, piece, job.gating().vents()));
+    boolean fed = job.checking().entersAt().isPresent() || job.checking().cupKeptAt().isPresent();
+    boolean direct = fed && job.gating().gates().isEmpty();
+    List<Opening> inlets =
+        direct ? mouth(closed) : inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot);
+    return draft.fix(parts, inlets, vents(closed, piece, job.gating().vents()));
+  }
+
+  /** The whole section of the thick end, for metal that checking options let in there. */
+  private static List<Opening> mouth(GapMap map) {
+    List<Opening> found = new ArrayList<>();
+    for (int i = 0; i + 1 < map.nx() && found.isEmpty(); i++) {
+      for (int j = 0; j < map.ny(); j++) {
+        double section = map.faceX(i + 1, j);
+        if (section > 0.0) {
+          found.add(new Opening(MOUTH, map.grid().index(i, j), section));
+        }
+      }
+    }
+    return found;
   }
 
   /**
