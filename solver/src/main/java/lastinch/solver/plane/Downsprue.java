@@ -95,8 +95,8 @@ final class Downsprue {
     return footAcross + (topAcross - footAcross) * height / tall;
   }
 
-  /** Metal behind an inlet that is fed without cup and sprue: next to none [m]. */
-  private static final double NO_COLUMN = 1e-3;
+  /** Metal dragged along behind an inlet without cup and sprue, by the root of its area [-]. */
+  private static final double OPENING = 0.8;
 
   /** Whether checking options feed the plane without cup and sprue. */
   boolean isHeld() {
@@ -109,7 +109,7 @@ final class Downsprue {
       gates.held[0] = forcedFlow > 0.0;
       gates.heldSpeed[0] = forcedFlow;
       gates.pressure[0] = melt.density * Gravity.G * heldHead;
-      gates.column[0] = NO_COLUMN;
+      gates.column[0] = OPENING * Math.sqrt(gates.gates.get(0).totalArea());
       gates.loss[0] = entryLoss;
       return;
     }

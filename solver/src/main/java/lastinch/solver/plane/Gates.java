@@ -38,6 +38,11 @@ final class Gates {
       this.loss = loss;
     }
 
+    /** Whether metal comes in along the plane. */
+    boolean isMouth() {
+      return directionX != 0.0 || directionY != 0.0;
+    }
+
     double totalArea() {
       double sum = 0.0;
       for (double a : area) {
@@ -104,8 +109,11 @@ final class Gates {
     }
   }
 
-  /** Speed of each gate cell as a straight function of the pressure in it, for a step [s]. */
-  void prepare(double density, double dt) {
+  /**
+   * Speed of each gate cell as a straight function of the pressure in it, for a step [s]. Metal of
+   * a mouth has half a cell [m] to go before it is where that pressure is.
+   */
+  void prepare(double density, double dx, double dt) {
     for (int k = 0; k < cells.length; k++) {
       int g = gateOf[k];
       if (held[g]) {
@@ -113,7 +121,7 @@ final class Gates {
         gain[k] = 0.0;
         continue;
       }
-      double way = column[g];
+      double way = column[g] + (gates.get(g).isMouth() ? 0.5 * dx : 0.0);
       double slow = 1.0 / (1.0 + dt * (1.0 + loss[g]) * Math.abs(speed[k]) / (2.0 * way));
       known[k] = slow * (speed[k] + dt * pressure[g] / (density * way));
       gain[k] = slow * dt / (density * way);

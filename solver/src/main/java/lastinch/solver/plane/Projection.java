@@ -116,7 +116,7 @@ final class Projection {
     surfaces(s);
     drive(s.u, grid.faceX, friction.leavesX, liquid.gravityX(), s, dt);
     drive(s.v, grid.faceY, friction.leavesY, liquid.gravityY(), s, dt);
-    gates.prepare(liquid.density(), dt);
+    gates.prepare(liquid.density(), grid.dx, dt);
     edges(s, s.u, grid.faceX, edgeX, 1);
     edges(s, s.v, grid.faceY, edgeY, grid.stride);
     assemble(s, dt);
