@@ -279,4 +279,22 @@ final class PlaneGrid {
     }
     return sum;
   }
+
+  /**
+   * Patch of every cell, numbered stripe by stripe across the longer side of the grid.
+   *
+   * @param edge cells along the edge of a patch
+   */
+  int[] patches(int edge) {
+    int[] patch = new int[size];
+    boolean wide = nx >= ny;
+    int across = (Math.min(nx, ny) + edge - 1) / edge;
+    for (int j = 0; j < ny; j++) {
+      for (int i = 0; i < nx; i++) {
+        int stripe = (wide ? i : j) / edge;
+        patch[cell(i, j)] = stripe * across + (wide ? j : i) / edge;
+      }
+    }
+    return patch;
+  }
 }

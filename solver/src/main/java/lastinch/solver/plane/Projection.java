@@ -80,7 +80,7 @@ final class Projection {
     curvature = new SurfaceCurvature(grid);
     outside = new OutsideSpeeds(grid);
     int cells = grid.nx * grid.ny;
-    patch = patches(grid);
+    patch = grid.patches(PATCH);
     int patches = patch[grid.cell(grid.nx - 1, grid.ny - 1)] + 1;
     system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches);
     surface = new double[grid.size];
@@ -95,20 +95,6 @@ final class Projection {
     gateGain = new double[grid.size];
     distance = new SurfaceDistance(grid, liquid);
     dryFriction = liquid.capillary() > 0.0 && liquid.keepsOpen() < 1.0;
-  }
-
-  /** Patches of the grid, numbered stripe by stripe across its longer side. */
-  private static int[] patches(PlaneGrid grid) {
-    int[] patch = new int[grid.size];
-    boolean wide = grid.nx >= grid.ny;
-    int across = (Math.min(grid.nx, grid.ny) + PATCH - 1) / PATCH;
-    for (int j = 0; j < grid.ny; j++) {
-      for (int i = 0; i < grid.nx; i++) {
-        int stripe = (wide ? i : j) / PATCH;
-        patch[grid.cell(i, j)] = stripe * across + (wide ? j : i) / PATCH;
-      }
-    }
-    return patch;
   }
 
   /** Friction and gravity on the speeds, then pressure. Cells are sorted, friction is found. */
