@@ -10,7 +10,7 @@ import java.util.Arrays;
  *
  * <p>Projected ("deflated") conjugate gradients: R. A. Nicolaides, SIAM J. Numer. Anal. 24 (1987)
  * 355; with an incomplete factorisation for flow, C. Vuik, A. Segal, J. A. Meijerink, J. Comput.
- * Phys. 152 (1999) 385; the order of steps is that of "A-DEF2", J. M. Tang, R. Nabben, C. Vuik, Y.
+ * Phys. 152 (1999) 385; the order of steps is that of "A-DEF2" without its last term, J. M. Tang, R. Nabben, C. Vuik, Y.
  * A. Erlangga, J. Sci. Comput. 39 (2009) 340. From memory.
  */
 final class PatchRows {
@@ -280,7 +280,7 @@ final class PatchRows {
   }
 
   /**
-   * Takes out of a direction what the patches settle themselves, and adds what they still see.
+   * Takes out of a direction what the patches settle themselves.
    *
    * @return its product with the residual afterwards
    */
@@ -311,15 +311,6 @@ final class PatchRows {
         y[r] -= fine.linkSize[i] * z[cells + o];
       }
       y[rows + o] -= fine.linkSize[i] * z[fine.linkCell[i]];
-    }
-    for (int k = 0; k < cells; k++) {
-      int r = at[k];
-      if (r != NONE) {
-        y[r] -= residual[k];
-      }
-    }
-    for (int o = 0; o < rest; o++) {
-      y[rows + o] -= residual[cells + o];
     }
     solve();
     double product = 0.0;
