@@ -10,8 +10,8 @@ import java.util.Arrays;
  *
  * <p>Projected ("deflated") conjugate gradients: R. A. Nicolaides, SIAM J. Numer. Anal. 24 (1987)
  * 355; with an incomplete factorisation for flow, C. Vuik, A. Segal, J. A. Meijerink, J. Comput.
- * Phys. 152 (1999) 385; the order of steps is that of "A-DEF2" without its last term, J. M. Tang, R. Nabben, C. Vuik, Y.
- * A. Erlangga, J. Sci. Comput. 39 (2009) 340. From memory.
+ * Phys. 152 (1999) 385; the order of steps is that of "A-DEF2" without its last term, J. M. Tang,
+ * R. Nabben, C. Vuik, Y. A. Erlangga, J. Sci. Comput. 39 (2009) 340. From memory.
  */
 final class PatchRows {
   /** Fewer cells than this are left to the fine half. */
