@@ -160,6 +160,11 @@ final class Channel {
     return plugged && gapVolume() <= CLOSED_SHARE * shape.totalVolume();
   }
 
+  /** Whether no plug stands here and none moves in. */
+  boolean isEmpty() {
+    return !full && volumeA == 0.0 && volumeB == 0.0 && flowA == 0.0 && flowB == 0.0;
+  }
+
   boolean hasPlugA() {
     return full || frontA.isPresent();
   }

@@ -12,6 +12,11 @@ final class Ending {
   private static final double LEAK = 5.0;
   private static final double NO_LEVEL = 2e-4;
 
+  /** Stops closer together than this, or this share of the way, are the same [m, -]. */
+  private static final double SAME_PLACE = 1e-3;
+
+  private static final double SAME_SHARE = 0.01;
+
   private final NetworkRun run;
   private double lastTime;
   private double stillFor;
@@ -167,8 +172,7 @@ final class Ending {
       return frozenTip(c);
     }
     if (c.frozen && !front.stoodFirst) {
-      boolean atTip = !c.full && Math.abs(c.shape.cellAt(c.positionA()) - c.frozenCell) <= 1;
-      return atTip ? frozenTip(c) : StopReason.FROZE_UPSTREAM;
+      return !c.full && (isAtTip(c) || hadNothingLeft(c, front)) ? frozenTip(c) : StopReason.FROZE_UPSTREAM;
     }
     if (frozenOnTheWay().isPresent() && !isFed(c)) {
       return StopReason.FROZE_UPSTREAM;
@@ -178,6 +182,16 @@ final class Ending {
       return StopReason.NO_METAL;
     }
     return run.air.overpressure(c) > capillaryAt(c) ? StopReason.AIR : StopReason.CAPILLARITY;
+  }
+
+  private static boolean isAtTip(Channel c) {
+    return Math.abs(c.shape.cellAt(c.positionA()) - c.frozenCell) <= 1;
+  }
+
+  /** Whether a front would have come no farther than stops are promised, had nothing frozen. */
+  private static boolean hadNothingLeft(Channel c, Front front) {
+    double come = front == c.frontA ? c.positionA() : c.shape.length - c.positionB();
+    return front.wayLeft < Math.max(SAME_PLACE, SAME_SHARE * come);
   }
 
   private static StopReason frozenTip(Channel c) {

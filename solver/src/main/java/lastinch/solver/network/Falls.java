@@ -11,6 +11,9 @@ final class Falls {
   /** Time over which the landing rate is smoothed [s]. */
   private static final double SMOOTH = 20e-3;
 
+  /** Less than this share of a parcel, or of its way, does not land by itself [-]. */
+  private static final double LEAST_LANDING = 1e-9;
+
   private final State state;
   private final Recorder recorder;
 
@@ -26,21 +29,36 @@ final class Falls {
     landing = new double[state.wet.length];
   }
 
-  /** Moves all falling metal on by a step [s] and lands what arrives. */
+  /** Moves all falling metal on by a step [s]. */
   void advance(double dt) {
     for (Channel c : state.channels) {
-      c.landingRate *= Math.max(0.0, 1.0 - dt / SMOOTH);
       Stream stream = c.stream;
-      double pull = Gravity.G * Math.abs(c.shape.rise());
+      double pull = pull(c);
       for (int p = 0; p < stream.size(); p++) {
         stream.advance(p, dt, pull, drag(c, stream, p));
       }
-      while (stream.size() > 0 && stream.fallen(0) >= way(c)) {
-        if (!land(c)) {
-          break;
-        }
+    }
+  }
+
+  /** Lands what has come to a pool or to the lower end in a step [s]. */
+  void land(double dt) {
+    for (Channel c : state.channels) {
+      c.landingRate *= Math.max(0.0, 1.0 - dt / SMOOTH);
+      while (c.stream.size() > 0 && hasArrived(c)) {
+        land(c);
       }
     }
+  }
+
+  private static double pull(Channel c) {
+    return Gravity.G * Math.abs(c.shape.rise());
+  }
+
+  /** Whether some of the oldest parcel has come to where it lands. */
+  private boolean hasArrived(Channel c) {
+    double way = way(c);
+    return c.stream.lastFallen(0) >= way
+        || c.stream.fallen(0) - way > LEAST_LANDING * c.shape.length;
   }
 
   /**
@@ -73,43 +91,64 @@ final class Falls {
     return c.hasPlugA() ? c.shape.length - c.positionA() : c.shape.length;
   }
 
-  /** Lands the oldest parcel of a channel; returns whether it found a place. */
-  private boolean land(Channel c) {
+  /** Lands what has arrived of the oldest parcel of a channel. */
+  private void land(Channel c) {
     Stream stream = c.stream;
-    double volume = stream.volume(0);
     double h = stream.enthalpy(0);
     double speed = arrivalSpeed(c);
     boolean down = c.fallsTowardsB();
     noteFall(c, speed);
     int lower = down ? c.jointB : c.jointA;
     boolean pool = c.full || (down ? c.hasPlugB() : c.hasPlugA());
-    if (!pool && lower != Graph.CLOSED) {
+    boolean passes = !pool && lower != Graph.CLOSED;
+    double volume = arrived(c, passes);
+    if (passes) {
       passOn(c, lower, volume, h, speed);
+    } else {
+      if (!pool) {
+        startPool(c, down);
+      }
+      double taken = Math.min(c.emptyVolume(), volume);
+      if (taken > 0.0) {
+        rest(c, down, taken, h, stream.origin(0));
+      }
+      if (volume > taken) {
+        landAtUpper(down ? c.jointA : c.jointB, volume - taken, h);
+      }
+    }
+    if (volume < stream.volume(0)) {
+      stream.cutFirst(volume, way(c));
+    } else {
       stream.removeFirst();
-      return true;
     }
-    if (!pool) {
-      startPool(c, down);
-    }
-    double room = c.emptyVolume();
-    double taken = Math.min(room, volume);
-    if (taken > 0.0) {
-      rest(c, down, taken, h, stream.origin(0));
-    }
-    double over = volume - taken;
-    if (over > 0.0) {
-      int upper = down ? c.jointA : c.jointB;
-      landAtUpper(upper, over, h);
-    }
-    stream.removeFirst();
-    return true;
   }
 
-  /** Speed of the oldest parcel when it came to where it lands; what it fell beyond is undone. */
+  /**
+   * How much of the oldest parcel has come to where it lands [m3]. A pool rises to meet the stream:
+   * what it rises by what lands has arrived as well.
+   */
+  private double arrived(Channel c, boolean passes) {
+    Stream stream = c.stream;
+    double volume = stream.volume(0);
+    double way = way(c);
+    if (stream.lastFallen(0) >= way) {
+      return volume;
+    }
+    double section = volume / (stream.fallen(0) - stream.lastFallen(0));
+    double landed = section * (stream.fallen(0) - way);
+    if (!passes) {
+      double area = c.shape.areaAt(c.fallsTowardsB() ? way : c.shape.length - way);
+      landed = section < area ? landed / (1.0 - section / area) : volume;
+    }
+    return landed < (1.0 - LEAST_LANDING) * volume ? landed : volume;
+  }
+
+  /** Mean speed of what has arrived when it came to where it lands; what it fell on is undone. */
   private double arrivalSpeed(Channel c) {
-    double speed = c.stream.speed(0);
-    double beyond = c.stream.fallen(0) - way(c);
-    double gained = 2.0 * Gravity.G * Math.abs(c.shape.rise()) * beyond;
+    double way = way(c);
+    double place = 0.5 * (c.stream.fallen(0) + Math.max(way, c.stream.lastFallen(0)));
+    double speed = c.stream.speedAt(0, place);
+    double gained = 2.0 * pull(c) * (place - way);
     return Math.sqrt(Math.max(0.0, speed * speed - gained));
   }
 
@@ -239,8 +278,8 @@ final class Falls {
     return Math.max(speed * rise, least);
   }
 
-  /** Sends what landed at dry joints down their falling outlets. */
-  void send() {
+  /** Sends what landed at dry joints in a step [s] down their falling outlets. */
+  void send(double dt) {
     for (int j = 1; j < state.wet.length; j++) {
       if (!state.wet[j] && state.landedVolume[j] > 0.0) {
         double area = 0.0;
@@ -248,13 +287,13 @@ final class Falls {
           area += outletArea(end);
         }
         if (area > 0.0) {
-          sendShares(j, area);
+          sendShares(j, area, dt);
         }
       }
     }
   }
 
-  private void sendShares(int joint, double area) {
+  private void sendShares(int joint, double area, double dt) {
     double volume = state.landedVolume[joint];
     double h = state.landedHeat[joint] / volume;
     double speed = state.landedSpeed[joint];
@@ -267,7 +306,7 @@ final class Falls {
           c.stream.firstInFlight = true;
         }
         c.stream.source = state.landedOrigin[joint];
-        c.stream.add(volume * share, h, speed * Math.abs(c.shape.rise()), 0.0);
+        c.stream.release(volume * share, h, speed * Math.abs(c.shape.rise()), dt, pull(c));
       }
     }
     state.landedVolume[joint] = 0.0;
@@ -304,6 +343,6 @@ final class Falls {
       first.setEnthalpy(state.cupEnthalpy, sprue.firstCell);
       sprue.stream.firstInFlight = true;
     }
-    sprue.stream.add(volume, state.cupEnthalpy, state.cup.leavingSpeed(), 0.0);
+    sprue.stream.release(volume, state.cupEnthalpy, state.cup.leavingSpeed(), dt, pull(sprue));
   }
 }

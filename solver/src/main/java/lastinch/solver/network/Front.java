@@ -30,6 +30,9 @@ final class Front {
   /** Whether it had stood still before it froze, so that something else had stopped it. */
   boolean stoodFirst;
 
+  /** How much farther it would have come if its channel had not frozen behind it [m]. */
+  double wayLeft;
+
   /** No gate passed yet. */
   static final int NO_GATE = -1;
 
@@ -74,6 +77,7 @@ final class Front {
     speed = 0.0;
     slowFor = 0.0;
     stoodFirst = false;
+    wayLeft = 0.0;
   }
 
   boolean isPresent() {

@@ -260,7 +260,7 @@ final class Heat {
   }
 
   private static int cellOf(Channel c, int parcel) {
-    double fallen = c.stream.fallen(parcel);
+    double fallen = c.stream.middle(parcel);
     double s = c.fallsTowardsB() ? fallen : c.shape.length - fallen;
     return c.shape.cellAt(Math.max(0.0, Math.min(c.shape.length, s)));
   }

@@ -76,10 +76,26 @@ final class Hydraulics {
     legs.becameFull(c);
   }
 
-  /** Computes the flows of a step of length {@code step} [s] and stores them in the channels. */
+  /**
+   * Computes the mean flows of a step of length {@code step} [s] and stores them in the channels.
+   * Losses and weight are those of half way through it, so that nothing is gained or lost by its
+   * length; where that would let flows overshoot, they are those of its end.
+   */
   void solve(double step) {
     dt = step;
     legs.gather(step);
+    double share = legs.shareOfStep();
+    solveAll(share);
+    if (share < 1.0 && !legs.carryOn()) {
+      legs.letGoOfHolds();
+      solveAll(1.0);
+    }
+    store();
+  }
+
+  /** Finds the flows reached after a share of the step [-]. */
+  private void solveAll(double share) {
+    legs.setShare(share);
     for (int mode = 0; mode < MODES; mode++) {
       newton();
       if (!changeModes(mode)) {
@@ -89,7 +105,19 @@ final class Hydraulics {
     for (int k = 0; k < HOLDS && holdWhatHasNoMetal(); k++) {
       newton();
     }
-    store();
+  }
+
+  /** Gives the channels the flows at the end of the step whose mean flows they had. */
+  void endStep() {
+    for (int i = 0; i < legs.count(); i++) {
+      Leg leg = legs.get(i);
+      double end = leg.carriedOn();
+      if (leg.frontSide < 0) {
+        leg.channel.flowB = end;
+      } else {
+        leg.channel.flowA = end;
+      }
+    }
   }
 
   /**
@@ -104,7 +132,7 @@ final class Hydraulics {
         continue;
       }
       double ahead = leg.frontSide > 0 ? leg.flow : -leg.flow;
-      double most = plugVolume(leg) / Legs.DRAIN;
+      double most = mostFromPool(leg);
       if (ahead > 0.0 && hangsInAir(leg)) {
         hold(leg, 0.0);
         any = true;
@@ -114,6 +142,14 @@ final class Hydraulics {
       }
     }
     return any;
+  }
+
+  /** What a pool gives in the mean of a step: by its volume half way, with what lands on it. */
+  private double mostFromPool(Leg leg) {
+    double volume = plugVolume(leg);
+    double half = 0.5 * dt;
+    double most = (volume + half * leg.channel.landingRate) / (Legs.DRAIN + half);
+    return Math.min(most, volume / dt);
   }
 
   private void hold(Leg leg, double flow) {
@@ -172,10 +208,11 @@ final class Hydraulics {
         leg.alpha = leg.held;
         leg.beta = 0.0;
       } else if (isForced(leg)) {
+        leg.forced = true;
         leg.alpha = leg.channel.jointA == Graph.CUP ? state.forcedFlow : -state.forcedFlow;
         leg.beta = 0.0;
       } else {
-        leg.linearise(dt);
+        leg.linearise();
       }
       if (leg.from >= joints) {
         inflow[leg.from] -= leg.flow;

@@ -28,13 +28,31 @@ final class Leg {
   /** Share of it that is not the column's own but dragged along round a fresh front [kg/m4]. */
   double dragged;
 
+  /** Inertia of the column where the step starts, and what it gains over the step [kg/m4]. */
+  double column;
+
+  double lengthening;
+
+  /** Least inertia of a column, and what a fresh front drags along besides [kg/m4]. */
+  double least;
+
+  double opening;
+
   double linear;
   double quadraticForward;
   double quadraticBackward;
   double weight;
 
-  /** What the weight half a step on has over it, where it is that of the step's start [Pa]. */
-  double swing;
+  /** How the weight grows with the flow, the front being half a step on [Pa s/m3]; 0 or more. */
+  double lift;
+
+  /** Weight over the far end of what lands on a pool in half a step [Pa]. */
+  double landing;
+
+  /** Share of the step after which the flow to be found is reached [-], and that time [s]. */
+  double share;
+
+  double span;
 
   /** Velocity heads that leave at B less those at A, over the flow squared [Pa s2/m6]. */
   double head;
@@ -55,6 +73,9 @@ final class Leg {
 
   /** Whether a shallow pool limits the flow, and to what [m3/s]. */
   boolean drawsAtMost;
+
+  /** Whether checking options force the flow. */
+  boolean forced;
 
   double held;
 
@@ -85,13 +106,28 @@ final class Leg {
     head += side * 0.5 * density / (area * area);
   }
 
+  /**
+   * Sets after which share [-] of a step [s] the flow to be found is reached: with its inertia then
+   * the column's motion accounts for all that is spent on it.
+   */
+  void setShare(double reached, double step) {
+    share = reached;
+    span = reached * step;
+    double own = column + (1.0 - reached) * lengthening;
+    inertia = Math.max(own, least) + opening;
+    dragged = inertia - own;
+  }
+
   /** Linearises about the present flow: pressures at unknown ends are left out. */
-  void linearise(double dt) {
+  void linearise() {
     double q = flow;
     double quadratic = q >= 0.0 ? quadraticForward : quadraticBackward;
     double residual =
-        inertia * (q - oldFlow) / dt + linear * q + quadratic * q * Math.abs(q) + weight;
-    double slope = inertia / dt + linear + 2.0 * quadratic * Math.abs(q);
+        (inertia / span + lift) * (q - oldFlow)
+            + linear * q
+            + quadratic * q * Math.abs(q)
+            + weight;
+    double slope = inertia / span + lift + linear + 2.0 * quadratic * Math.abs(q);
     boolean speedsUp = head * q < 0.0;
     if (speedsUp && Math.abs(q) > most) {
       residual += head * most * most;
@@ -102,5 +138,20 @@ final class Leg {
     residual += knownTo - knownFrom;
     beta = 1.0 / slope;
     alpha = q - residual * beta;
+  }
+
+  /**
+   * How many times over losses and velocity heads would stop a flow [m3/s] of this column in a step
+   * [s] [-].
+   */
+  double stiffness(double q, double step) {
+    double quadratic = q >= 0.0 ? quadraticForward : quadraticBackward;
+    double slope = linear + 2.0 * quadratic * Math.abs(q) + Math.max(0.0, 2.0 * head * q);
+    return step * slope / inertia;
+  }
+
+  /** Flow at the end of the step, carried on from the present one [m3/s]. */
+  double carriedOn() {
+    return oldFlow + (flow - oldFlow) / share;
   }
 }

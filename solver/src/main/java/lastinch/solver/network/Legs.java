@@ -1,5 +1,6 @@
 package lastinch.solver.network;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.physics.Capillary;
@@ -17,6 +18,12 @@ final class Legs {
   /** A pool may drain in this time at the fastest [s]; twice the longest step. */
   static final double DRAIN = 10e-3;
 
+  /** Least share of a step after which its mean flows are reached [-]. */
+  private static final double HALF = 0.5;
+
+  /** Flows that fit each other to this share of the largest leave nothing over [-]. */
+  private static final double BALANCED = 1e-9;
+
   /** A fresh front drags the metal round it along [Pa s2/m2 over the root of the area]. */
   private static final double OPENING = 0.8;
 
@@ -25,14 +32,8 @@ final class Legs {
   private final OptionalDouble frictionFactor;
   private final boolean openingInertia;
 
-  /**
-   * Whether nothing holds surfaces, so that metal can swing for ever: its weight is then that of
-   * the place a step starts from, which takes nothing from a swing and gives it nothing. Elsewhere
-   * it is that half a step on, which damps.
-   */
-  private final boolean swingsFreely;
-
   private final Leg[] legs;
+  private final double[] surplus;
   private final double[] oldA;
   private final double[] oldB;
   private int legCount;
@@ -43,11 +44,11 @@ final class Legs {
     this.air = air;
     frictionFactor = checking.frictionFactor();
     openingInertia = frictionFactor.isEmpty();
-    swingsFreely = state.melt.capillaryStrength == 0.0;
     legs = new Leg[2 * state.channels.length];
     for (int i = 0; i < legs.length; i++) {
       legs[i] = new Leg();
     }
+    surplus = new double[state.wet.length];
     oldA = new double[state.channels.length];
     oldB = new double[state.channels.length];
   }
@@ -113,6 +114,76 @@ final class Legs {
     }
   }
 
+  /**
+   * Share of a step after which its mean flows are reached [-]: half of it, more where losses stop
+   * a column within a step, all of it where flows do not fit each other after an event.
+   */
+  double shareOfStep() {
+    double share = HALF;
+    for (int i = 0; i < legCount; i++) {
+      share = Math.max(share, shareFor(legs[i], legs[i].oldFlow));
+    }
+    return isBalanced() ? share : 1.0;
+  }
+
+  /** Share of a step from which a column's losses cannot turn it round [-]. */
+  private double shareFor(Leg leg, double flow) {
+    double stiffness = leg.stiffness(flow, dt);
+    return stiffness > 2.0 ? 1.0 - 1.0 / stiffness : HALF;
+  }
+
+  /** Whether the old flows leave nothing over at joints that hold metal. */
+  private boolean isBalanced() {
+    Arrays.fill(surplus, 0.0);
+    double largest = 0.0;
+    for (int i = 0; i < legCount; i++) {
+      Leg leg = legs[i];
+      largest = Math.max(largest, Math.abs(leg.oldFlow));
+      if (leg.from != Leg.KNOWN && leg.from < surplus.length) {
+        surplus[leg.from] -= leg.oldFlow;
+      }
+      if (leg.to != Leg.KNOWN && leg.to < surplus.length) {
+        surplus[leg.to] += leg.oldFlow;
+      }
+    }
+    for (double over : surplus) {
+      if (Math.abs(over) > BALANCED * largest) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Whether all flows found as the mean of a step may carry on to its end: none is given, stops or
+   * turns round.
+   */
+  boolean carryOn() {
+    for (int i = 0; i < legCount; i++) {
+      Leg leg = legs[i];
+      double end = leg.carriedOn();
+      boolean given = leg.drawsAtMost || leg.forced;
+      boolean stops = leg.flow == 0.0 || end * leg.flow < 0.0;
+      if (end != leg.flow && (given || stops || shareFor(leg, leg.flow) > leg.share)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  void letGoOfHolds() {
+    for (int i = 0; i < legCount; i++) {
+      legs[i].drawsAtMost = false;
+    }
+  }
+
+  /** Sets the share of the step after which the mean flows to be found are reached [-]. */
+  void setShare(double share) {
+    for (int i = 0; i < legCount; i++) {
+      legs[i].setShare(share, dt);
+    }
+  }
+
   private void addPlug(Channel c, boolean plugA) {
     Front front = plugA ? c.frontA : c.frontB;
     int joint = plugA ? c.jointA : c.jointB;
@@ -143,6 +214,7 @@ final class Legs {
     leg.dryB = false;
     leg.capillary = 0.0;
     leg.drawsAtMost = false;
+    leg.forced = false;
     leg.from = frontSide < 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointA, -1);
     leg.to = frontSide > 0 ? air.pocketAhead(c) : joinedAt(leg, c.jointB, 1);
     measure(leg);
@@ -178,19 +250,25 @@ final class Legs {
     double density = state.melt.density;
     double low = leg.frontSide < 0 ? c.positionB() : 0.0;
     double high = leg.frontSide > 0 ? c.positionA() : shape.length;
-    double inertia = shape.inertiaAt(high) - shape.inertiaAt(low);
-    leg.swing = 0.0;
+    double now = shape.inertiaAt(high) - shape.inertiaAt(low);
+    double landing = 0.0;
+    leg.lift = 0.0;
     if (leg.frontSide > 0) {
-      double next = halfStepOn(shape, high, leg.oldFlow);
-      leg.swing = swing(shape, high, next);
-      high = swingsFreely ? high : next;
+      landing = c.fallsTowardsA() ? c.landingRate : 0.0;
+      leg.lift = lift(shape, high);
+      high = halfStepOn(shape, high, leg.oldFlow);
     } else if (leg.frontSide < 0) {
-      double next = halfStepOn(shape, low, leg.oldFlow);
-      leg.swing = swing(shape, next, low);
-      low = swingsFreely ? low : next;
+      landing = c.fallsTowardsB() ? c.landingRate : 0.0;
+      leg.lift = -lift(shape, low);
+      low = halfStepOn(shape, low, leg.oldFlow);
     }
-    leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low));
-    leg.inertia = density * Math.max(inertia, SHORTEST / shape.areaAt(high));
+    leg.landing = leg.frontSide * leg.lift * landing;
+    leg.lift = Math.max(0.0, leg.lift);
+    leg.column = density * now;
+    leg.lengthening = 2.0 * density * (shape.inertiaAt(high) - shape.inertiaAt(low) - now);
+    leg.least = density * SHORTEST / shape.areaAt(high);
+    leg.opening = 0.0;
+    leg.weight = density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low)) + leg.landing;
     if (leg.frontSide != 0) {
       double at = leg.frontSide > 0 ? high : low;
       double area = shape.areaAt(at);
@@ -203,21 +281,19 @@ final class Legs {
                   shape.carriedTo(shape.thickness, at),
                   shape.carriedTo(shape.width, at));
       if (openingInertia) {
-        leg.inertia += OPENING * density / Math.sqrt(area);
+        leg.opening = OPENING * density / Math.sqrt(area);
       }
     }
-    leg.dragged = leg.inertia - density * inertia;
+    leg.setShare(HALF, dt);
     double volume =
         leg.frontSide > 0 ? c.volumeA : leg.frontSide < 0 ? c.volumeB : shape.totalVolume();
     leg.most = Math.max(Math.abs(leg.oldFlow), volume / DRAIN);
     resist(leg, low, high);
   }
 
-  /** Weight between where a front stands and half a step on, if it is left out [Pa]. */
-  private double swing(ChannelShape shape, double low, double high) {
-    return swingsFreely
-        ? state.melt.density * Gravity.G * (shape.heightAt(high) - shape.heightAt(low))
-        : 0.0;
+  /** Rise of the weight over face 0 with the flow of a front half a step on [Pa s/m3]. */
+  private double lift(ChannelShape shape, double at) {
+    return 0.5 * dt * state.melt.density * Gravity.G * shape.rise() / shape.areaAt(at);
   }
 
   private double halfStepOn(ChannelShape shape, double at, double flow) {
@@ -265,10 +341,11 @@ final class Legs {
     }
     double viscosity = melt.viscosity * c.thickening[i];
     double speed = Math.abs(leg.oldFlow) / area;
-    double overSpeed =
-        Friction.gradientOverSpeed(
-            melt.density, viscosity, speed, diameter, shape.laminarProduct[i]);
     double reynolds = melt.density * speed * diameter / viscosity;
+    double overSpeed =
+        viscosity == 0.0
+            ? 0.0
+            : Friction.overSpeed(reynolds, viscosity, diameter, shape.laminarProduct[i]);
     if (reynolds > Friction.LAMINAR_END) {
       double quadratic = overSpeed / speed * stretch / (area * area);
       leg.quadraticForward += quadratic;

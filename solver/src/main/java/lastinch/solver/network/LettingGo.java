@@ -113,7 +113,7 @@ final class LettingGo {
       double area = fromA ? c.shape.faceArea[0] : c.shape.faceArea[c.shape.cells];
       double loss = fromA ? c.losses.intoA() : c.losses.intoB();
       double speed = leg.flow / area;
-      double dragged = leg.dragged * (Math.abs(leg.flow) - Math.abs(leg.oldFlow)) / dt;
+      double dragged = leg.dragged * (Math.abs(leg.flow) - Math.abs(leg.oldFlow)) / leg.span;
       double inside =
           state.nodePressure[joint]
               - 0.5 * state.melt.density * (1.0 + loss) * speed * speed
@@ -212,7 +212,8 @@ final class LettingGo {
     double h = c.heat[i] / (state.melt.density * c.wet[i]);
     boolean whole = part > 0.999999 * c.wet[i];
     double volume = whole ? c.wet[i] : part;
-    c.stream.add(volume, h, speed, fallen);
+    double half = 0.5 * c.shape.dx * part / c.shape.volume[i];
+    c.stream.add(volume, h, speed, fallen - half, fallen + half);
     double kept = whole ? 0.0 : 1.0 - part / c.wet[i];
     c.wet[i] = whole ? 0.0 : c.wet[i] - part;
     c.heat[i] *= kept;

@@ -162,17 +162,19 @@ final class NetworkRun {
     tips.advance(dt);
     flowWatch.book(hydraulics, dt);
     transport.advance(dt);
+    hydraulics.endStep();
     work.columnsMoved(hydraulics, dt);
+    falls.advance(dt);
     if (!state.cupIsHeld) {
       falls.drainCup(dt);
     }
-    falls.advance(dt);
+    falls.land(dt);
     state.time += dt;
     recorder.endStep(dt);
     air.endStep(dt);
     falls.countLanding(dt);
     topology.settle();
-    falls.send();
+    falls.send(dt);
     work.eventsSettled();
     steps++;
     heatWhenDue(dt);
@@ -255,6 +257,7 @@ final class NetworkRun {
           c.frozen = true;
           c.frozenCell = i;
           c.frozenSince = state.time;
+          tips.frozeBehind(c);
           any = true;
           break;
         }

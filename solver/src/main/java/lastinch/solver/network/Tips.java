@@ -168,6 +168,19 @@ final class Tips {
     }
   }
 
+  /** A channel has frozen behind its fronts: notes how each stood and what it had left. */
+  void frozeBehind(Channel c) {
+    frozeBehind(c, c.frontA, c.positionA());
+    frozeBehind(c, c.frontB, c.positionB());
+  }
+
+  private void frozeBehind(Channel c, Front front, double at) {
+    if (isLeading(c, front)) {
+      front.stoodFirst = front.slowFor > HOLDING_TIME;
+      front.wayLeft = Math.max(0.0, front.speed) * secondsLeft(c, at, front.enthalpy);
+    }
+  }
+
   /** Seconds that leading metal of an enthalpy would last at a place [s]. */
   double secondsLeft(Channel c, double s, double enthalpy) {
     double stop = state.melt.enthalpyStop;

@@ -48,6 +48,9 @@ final class Transport {
       mixHeat[j] = 0.0;
     }
     for (Channel c : state.channels) {
+      if (c.isEmpty()) {
+        continue;
+      }
       double newA = c.full ? c.volumeA : Math.max(0.0, c.volumeA + c.flowA * dt);
       double newB = c.full ? 0.0 : Math.max(0.0, c.volumeB - c.flowB * dt);
       refreshMobile(c);
@@ -70,8 +73,10 @@ final class Transport {
       }
     }
     for (Channel c : state.channels) {
-      takeInflow(c);
-      apply(c, density);
+      if (!c.isEmpty()) {
+        takeInflow(c);
+        apply(c, density);
+      }
     }
   }
 

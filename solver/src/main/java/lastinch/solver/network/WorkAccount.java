@@ -27,6 +27,10 @@ final class WorkAccount {
   private double settledColumns;
   private double settledFlying;
   private double moved;
+
+  /** What metal that lands in a step has done as part of the columns before it is booked [J]. */
+  private double lent;
+
   private double poured;
   private double spilledBefore;
   private double brought;
@@ -85,6 +89,7 @@ final class WorkAccount {
   /** Books a step [s] of the columns, whose flows were those of the legs at its end. */
   void columnsMoved(Hydraulics hydraulics, double dt) {
     friction = 0.0;
+    lent = 0.0;
     double spent = 0.0;
     for (int i = 0; i < hydraulics.legCount(); i++) {
       spent += spent(hydraulics.leg(i), dt);
@@ -93,7 +98,7 @@ final class WorkAccount {
     spent += (state.cup.spilled() - spilledBefore) * Gravity.G * rim;
     double after = columnEnergy();
     unexplained += after - before - poured + spent;
-    moved = after + flyingEnergy();
+    moved = after + flyingEnergy() - lent;
   }
 
   /** Books what happened at once after the columns moved. */
@@ -108,19 +113,22 @@ final class WorkAccount {
     double quadratic = q >= 0.0 ? leg.quadraticForward : leg.quadraticBackward;
     double resist = leg.linear * q + quadratic * q * Math.abs(q);
     friction += Math.abs(resist);
-    double jump = q - leg.oldFlow;
-    double damping = 0.5 * (leg.inertia - leg.dragged) * jump * jump - leg.swing * q * dt;
+    double jump = leg.carriedOn() - leg.oldFlow;
+    double damping = (leg.share - 0.5) * (leg.inertia - leg.dragged) * jump * jump;
     damped += damping;
     double held = leg.drawsAtMost ? heldBack(leg, resist, dt) * q * dt : 0.0;
-    return resist * q * dt + atEnds(leg, q * dt) + leg.dragged * jump * q + damping + held;
+    double landed = leg.landing * q * dt;
+    lent -= landed;
+    return landed + resist * q * dt + atEnds(leg, q * dt) + leg.dragged * jump * q + damping + held;
   }
 
   /** What holds a leg back whose pool gives no more [Pa]. */
   private double heldBack(Leg leg, double resist, double dt) {
     double q = leg.flow;
     double push = pressure(leg.from, leg.knownFrom) - pressure(leg.to, leg.knownTo);
-    double motion = leg.inertia * (q - leg.oldFlow) / dt;
-    return push - leg.weight - resist - leg.head * q * q - motion;
+    double motion = leg.inertia * (q - leg.oldFlow) / leg.span;
+    double lifted = leg.weight + leg.lift * (q - leg.oldFlow);
+    return push - lifted - resist - leg.head * q * q - motion;
   }
 
   private double pressure(int node, double known) {
@@ -218,9 +226,9 @@ final class WorkAccount {
     for (Channel c : state.channels) {
       Stream stream = c.stream;
       for (int p = 0; p < stream.size(); p++) {
-        double s = c.fallsTowardsB() ? stream.fallen(p) : c.shape.length - stream.fallen(p);
-        double speed = stream.speed(p);
-        sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + 0.5 * speed * speed);
+        double s = c.fallsTowardsB() ? stream.middle(p) : c.shape.length - stream.middle(p);
+        double motion = 0.5 * stream.squareOfSpeed(p);
+        sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + motion);
       }
     }
     for (int j = 0; j < state.wet.length; j++) {

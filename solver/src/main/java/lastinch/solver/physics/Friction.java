@@ -60,6 +60,10 @@ public final class Friction {
   public static double product(double reynolds, double laminarProduct) {
     Checks.within("reynolds", reynolds, 0.0, Double.MAX_VALUE, "-");
     Checks.within("laminarProduct", laminarProduct, 10.0, 200.0, "-");
+    return checkedProduct(reynolds, laminarProduct);
+  }
+
+  private static double checkedProduct(double reynolds, double laminarProduct) {
     if (reynolds <= LAMINAR_END) {
       return laminarProduct;
     }
@@ -96,7 +100,17 @@ public final class Friction {
       return 0.0;
     }
     double reynolds = density * Math.abs(speed) * hydraulicDiameter / viscosity;
-    return product(reynolds, laminarProduct)
+    Checks.within("laminarProduct", laminarProduct, 10.0, 200.0, "-");
+    return overSpeed(reynolds, viscosity, hydraulicDiameter, laminarProduct);
+  }
+
+  /**
+   * As {@link #gradientOverSpeed} for a Reynolds number [-] that is known already, without a look
+   * at its figures: for time loops over channels whose figures were right when they were made.
+   */
+  public static double overSpeed(
+      double reynolds, double viscosity, double hydraulicDiameter, double laminarProduct) {
+    return checkedProduct(reynolds, laminarProduct)
         * viscosity
         / (2.0 * hydraulicDiameter * hydraulicDiameter);
   }

@@ -54,6 +54,7 @@ final class Bench {
   void flow(double dt) {
     hydraulics.keepOldFlows();
     hydraulics.solve(dt);
+    hydraulics.endStep();
     state.time += dt;
   }
 

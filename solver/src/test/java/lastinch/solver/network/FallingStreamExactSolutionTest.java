@@ -34,7 +34,7 @@ class FallingStreamExactSolutionTest {
   /** Speed and time at a way [m], found by a line inside the step. */
   private static double[] fallen(double start, double way) {
     Stream stream = new Stream(1);
-    stream.add(1e-6, 0.0, start, 0.0);
+    stream.add(1e-6, 0.0, start, 0.0, 0.0);
     double time = 0.0;
     while (true) {
       double from = stream.fallen(0);

@@ -67,7 +67,7 @@ class DistanceToSpareExactSolutionTest {
 
   @Test
   void metalThatRunsOutIsToldApartFromHeat() {
-    PourResult result = pour(sandStrip(0.5).melted(0.75));
+    PourResult result = pour(sandStrip(0.5).melted(0.74));
     assertThat(result.outcome()).isInstanceOf(Outcome.Filled.class);
     assertThat(result.margin().limitedBy()).isEqualTo(Margin.LimitedBy.METAL);
     PourResult plenty = pour(sandStrip(0.5));

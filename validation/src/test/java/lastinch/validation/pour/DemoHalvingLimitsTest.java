@@ -43,6 +43,7 @@ class DemoHalvingLimitsTest {
         "strip-3mm",
         "strip-4mm",
         "strip-4mm-short",
+        "strip-low-head",
         "tag-thin-rim",
         "feather-sand-upright",
         "trivet-spokes-meet",
@@ -61,23 +62,6 @@ class DemoHalvingLimitsTest {
     stays(usual, pour(with(job, CELL / 2, COURANT, HEAT)));
     stays(usual, pour(with(job, CELL, COURANT / 2, HEAT)));
     stays(usual, pour(with(job, CELL, COURANT, HEAT / 2)));
-  }
-
-  /**
-   * A front that coasts into a gap too thin for its head: where it comes to rest hangs on when the
-   * sprue's mouth last let air in. The promise of 1 % is not kept there (a known limit); 3 % still
-   * catches a column that loses its speed at such a moment, which moved this stop by 15 %.
-   */
-  @ParameterizedTest
-  @ValueSource(strings = {"strip-low-head"})
-  void halvedStepsMoveACoastingFrontByLittle(String name) {
-    PourCase job = demo(name);
-    PourResult usual = pour(with(job, CELL, COURANT, HEAT));
-    double allowed = 0.03 * usual.reach();
-    assertThat(pour(with(job, CELL / 2, COURANT, HEAT)).reach())
-        .isCloseTo(usual.reach(), within(allowed));
-    assertThat(pour(with(job, CELL, COURANT / 2, HEAT)).reach())
-        .isCloseTo(usual.reach(), within(allowed));
   }
 
   @ParameterizedTest
@@ -104,6 +88,11 @@ class DemoHalvingLimitsTest {
       assertThat(other.passage()).isEqualTo(stop.passage());
       assertThat(other.reason()).isEqualTo(stop.reason());
       assertThat(other.at()).isCloseTo(stop.at(), within(Math.max(0.01 * stop.at(), 1e-3)));
+    }
+    for (int k = 0; k < usual.gates().size(); k++) {
+      // a gate that closes in one run and lets metal through in the other is off by ten times this
+      assertThat(halved.gates().get(k).share())
+          .isCloseTo(usual.gates().get(k).share(), within(NEAR));
     }
     assertThat(halved.meetings()).hasSameSizeAs(usual.meetings());
     for (int k = 0; k < usual.meetings().size(); k++) {
