@@ -172,7 +172,9 @@ final class Ending {
       return frozenTip(c);
     }
     if (c.frozen && !front.stoodFirst) {
-      return !c.full && (isAtTip(c) || hadNothingLeft(c, front)) ? frozenTip(c) : StopReason.FROZE_UPSTREAM;
+      return !c.full && (isAtTip(c) || hadNothingLeft(c, front))
+          ? frozenTip(c)
+          : StopReason.FROZE_UPSTREAM;
     }
     if (frozenOnTheWay().isPresent() && !isFed(c)) {
       return StopReason.FROZE_UPSTREAM;

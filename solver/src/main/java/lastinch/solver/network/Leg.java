@@ -123,10 +123,7 @@ final class Leg {
     double q = flow;
     double quadratic = q >= 0.0 ? quadraticForward : quadraticBackward;
     double residual =
-        (inertia / span + lift) * (q - oldFlow)
-            + linear * q
-            + quadratic * q * Math.abs(q)
-            + weight;
+        (inertia / span + lift) * (q - oldFlow) + linear * q + quadratic * q * Math.abs(q) + weight;
     double slope = inertia / span + lift + linear + 2.0 * quadratic * Math.abs(q);
     boolean speedsUp = head * q < 0.0;
     if (speedsUp && Math.abs(q) > most) {
