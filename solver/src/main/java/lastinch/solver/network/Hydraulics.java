@@ -1,10 +1,6 @@
 package lastinch.solver.network;
 
 import lastinch.solver.casting.Checking;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
  * Flows of all columns of metal for one step: each column is rigid and incompressible, its momentum
@@ -29,14 +25,8 @@ final class Hydraulics {
   private final Air air;
   private final Legs legs;
   private final int joints;
-  private final int[] row;
-  private final double[] inflow;
-  private final DMatrixRMaj matrix;
-  private final DMatrixRMaj right;
-  private final DMatrixRMaj unknown;
-  private final LinearSolverDense<DMatrixRMaj> solver;
+  private final NodePressures nodes;
   private double dt;
-  private int rows;
   private int shallowHolds;
   private int unsettled;
 
@@ -45,15 +35,7 @@ final class Hydraulics {
     this.air = air;
     legs = new Legs(state, air, checking);
     joints = state.wet.length;
-    int nodes = state.nodePressure.length;
-    row = new int[nodes];
-    inflow = new double[nodes];
-    matrix = new DMatrixRMaj(nodes, nodes);
-    right = new DMatrixRMaj(nodes, 1);
-    unknown = new DMatrixRMaj(nodes, 1);
-    solver = LinearSolverFactory_DDRM.chol(nodes);
-    // its own room is made by the largest matrix so far: made here, none is made in the time loop
-    solver.setA(CommonOps_DDRM.identity(nodes));
+    nodes = new NodePressures(state, air, legs);
   }
 
   /** Remembers the flows that a step, solved once or more, starts from. */
@@ -168,20 +150,16 @@ final class Hydraulics {
     return shallowHolds;
   }
 
-  private static boolean stands(Leg leg) {
-    return leg.front != null && leg.front.motion == 0;
-  }
-
   private void newton() {
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
-      leg.flow = stands(leg) ? 0.0 : leg.oldFlow;
+      leg.flow = leg.stands() ? 0.0 : leg.oldFlow;
     }
-    numberRows();
+    nodes.number();
     double change = 0.0;
     for (int k = 0; k < NEWTON; k++) {
       lineariseAll();
-      solveNodes();
+      nodes.solve(dt);
       change = updateFlows(k < STRAIGHT ? 1.0 : 0.5);
       if (change < SETTLED) {
         return;
@@ -196,12 +174,10 @@ final class Hydraulics {
   }
 
   private void lineariseAll() {
-    for (int i = joints; i < inflow.length; i++) {
-      inflow[i] = 0.0;
-    }
+    nodes.forgetInflow();
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
-      if (stands(leg)) {
+      if (leg.stands()) {
         continue;
       }
       if (leg.drawsAtMost) {
@@ -214,12 +190,7 @@ final class Hydraulics {
       } else {
         leg.linearise();
       }
-      if (leg.from >= joints) {
-        inflow[leg.from] -= leg.flow;
-      }
-      if (leg.to >= joints) {
-        inflow[leg.to] += leg.flow;
-      }
+      nodes.noteInflow(leg);
     }
   }
 
@@ -232,7 +203,7 @@ final class Hydraulics {
     double scale = 1e-12;
     for (int i = 0; i < legs.count(); i++) {
       Leg leg = legs.get(i);
-      if (stands(leg)) {
+      if (leg.stands()) {
         continue;
       }
       double q = leg.alpha;
@@ -249,88 +220,6 @@ final class Hydraulics {
     boolean atA = leg.channel.jointA == Graph.CUP && leg.frontSide >= 0;
     boolean atB = leg.channel.jointB == Graph.CUP && leg.frontSide <= 0;
     return state.forcedFlow > 0.0 && (atA || atB);
-  }
-
-  private void numberRows() {
-    rows = 0;
-    for (int j = 0; j < row.length; j++) {
-      row[j] = -1;
-    }
-    for (int i = 0; i < legs.count(); i++) {
-      Leg leg = legs.get(i);
-      if (stands(leg)) {
-        continue;
-      }
-      if (leg.from != Leg.KNOWN && row[leg.from] < 0) {
-        row[leg.from] = rows++;
-      }
-      if (leg.to != Leg.KNOWN && row[leg.to] < 0) {
-        row[leg.to] = rows++;
-      }
-    }
-  }
-
-  private void solveNodes() {
-    if (rows == 0) {
-      return;
-    }
-    matrix.reshape(rows, rows);
-    right.reshape(rows, 1);
-    unknown.reshape(rows, 1);
-    matrix.zero();
-    right.zero();
-    double largest = 1e-30;
-    for (int i = 0; i < legs.count(); i++) {
-      if (!stands(legs.get(i))) {
-        assemble(legs.get(i));
-        largest = Math.max(largest, legs.get(i).beta);
-      }
-    }
-    for (int j = 0; j < row.length; j++) {
-      if (row[j] < 0) {
-        continue;
-      }
-      if (j >= joints) {
-        givePocket(j);
-      } else {
-        matrix.add(row[j], row[j], 1e-13 * largest);
-      }
-    }
-    if (!solver.setA(matrix)) {
-      throw new Breakdown(state.time, "joints", "pressure", "the pressure system has no solution");
-    }
-    solver.solve(right, unknown);
-    for (int j = 0; j < row.length; j++) {
-      if (row[j] >= 0) {
-        state.nodePressure[j] = unknown.get(row[j], 0);
-      }
-    }
-  }
-
-  /** A closed pocket's pressure rises with what flows into it, about the present inflow. */
-  private void givePocket(int node) {
-    int pocket = node - joints;
-    double pressure = air.pressureWith(pocket, inflow[node], dt);
-    double softness = 1.0 / air.stiffness(pocket);
-    matrix.add(row[node], row[node], softness);
-    right.add(row[node], 0, softness * pressure - inflow[node]);
-  }
-
-  private void assemble(Leg leg) {
-    int a = leg.from == Leg.KNOWN ? -1 : row[leg.from];
-    int b = leg.to == Leg.KNOWN ? -1 : row[leg.to];
-    if (a >= 0) {
-      matrix.add(a, a, leg.beta);
-      right.add(a, 0, -leg.alpha);
-    }
-    if (b >= 0) {
-      matrix.add(b, b, leg.beta);
-      right.add(b, 0, leg.alpha);
-    }
-    if (a >= 0 && b >= 0) {
-      matrix.add(a, b, -leg.beta);
-      matrix.add(b, a, -leg.beta);
-    }
   }
 
   /** Lets fronts stand or go by the pressures found; returns whether any changed. */
@@ -372,7 +261,7 @@ final class Hydraulics {
     double behind;
     if (behindNode == Leg.KNOWN) {
       behind = leg.frontSide > 0 ? leg.knownFrom : leg.knownTo;
-    } else if (row[behindNode] >= 0) {
+    } else if (nodes.isNumbered(behindNode)) {
       behind = state.nodePressure[behindNode];
     } else {
       return leg.capillary == 0.0 ? 1 : 0;
@@ -381,7 +270,7 @@ final class Hydraulics {
     double ahead =
         aheadNode == Leg.KNOWN
             ? 0.0
-            : row[aheadNode] >= 0
+            : nodes.isNumbered(aheadNode)
                 ? state.nodePressure[aheadNode]
                 : air.pressureWith(aheadNode - joints, 0.0, dt);
     double over = behind - (leg.frontSide > 0 ? leg.weight : -leg.weight) - ahead;

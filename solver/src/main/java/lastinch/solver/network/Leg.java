@@ -89,6 +89,11 @@ final class Leg {
 
   double beta;
 
+  /** Whether its front stands. */
+  boolean stands() {
+    return front != null && front.motion == 0;
+  }
+
   /** Puts the push that an advancing front needs at its end. */
   void setCapillary() {
     double push = front.motion > 0 ? capillary : 0.0;
