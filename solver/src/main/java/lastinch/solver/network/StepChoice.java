@@ -79,8 +79,17 @@ final class StepChoice {
         least = Math.min(least, c.shape.volume[i] - c.skin[i] / density);
       }
     }
-    int next = Math.min(c.shape.cells - 1, c.shape.cellAt(c.positionA()) + 1);
-    return Math.max(0.05 * c.shape.volume[next], Math.min(least, c.shape.volume[next]));
+    double ahead = volumeAhead(c);
+    return Math.max(0.05 * ahead, Math.min(least, ahead));
+  }
+
+  /** Volume of the smallest cell that a front of a channel comes to next [m3]. */
+  private static double volumeAhead(Channel c) {
+    double[] volume = c.shape.volume;
+    double ahead = volume[Math.min(c.shape.cells - 1, c.shape.cellAt(c.positionA()) + 1)];
+    return c.flowB == 0.0
+        ? ahead
+        : Math.min(ahead, volume[Math.max(0, c.shape.cellAt(c.positionB()) - 1)]);
   }
 
   /** Shortens a step so that it ends at the first event [s]; flows are known. */
