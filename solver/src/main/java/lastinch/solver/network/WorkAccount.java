@@ -116,14 +116,14 @@ final class WorkAccount {
     double jump = leg.carriedOn() - leg.oldFlow;
     double damping = (leg.share - 0.5) * (leg.inertia - leg.dragged) * jump * jump;
     damped += damping;
-    double held = leg.drawsAtMost ? heldBack(leg, resist, dt) * q * dt : 0.0;
+    double held = leg.drawsAtMost ? heldBack(leg, resist) * q * dt : 0.0;
     double landed = leg.landing * q * dt;
     lent -= landed;
     return landed + resist * q * dt + atEnds(leg, q * dt) + leg.dragged * jump * q + damping + held;
   }
 
   /** What holds a leg back whose pool gives no more [Pa]. */
-  private double heldBack(Leg leg, double resist, double dt) {
+  private double heldBack(Leg leg, double resist) {
     double q = leg.flow;
     double push = pressure(leg.from, leg.knownFrom) - pressure(leg.to, leg.knownTo);
     double motion = leg.inertia * (q - leg.oldFlow) / leg.span;
