@@ -45,6 +45,18 @@ final class Pace {
     say("pace.first", "seconds", figures.seconds(seconds), "all", figures.span(all));
   }
 
+  /**
+   * Says that a plan is poured again, after the first time.
+   *
+   * @param seconds the first took [s]
+   * @param runs to come
+   * @param atOnce how many of them at a time
+   */
+  void again(double seconds, int runs, int atOnce) {
+    double all = Math.ceil((double) runs / atOnce) * seconds;
+    say("pace.again", "runs", Integer.toString(runs), "all", figures.span(all));
+  }
+
   /** How long is left, in a few words; empty while that cannot be told. */
   String left(int done, int expected) {
     double gone = (System.nanoTime() - start) / NANOS;

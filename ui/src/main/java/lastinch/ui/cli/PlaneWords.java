@@ -22,6 +22,9 @@ final class PlaneWords {
   @Option(names = "--every", paramLabel = "TIME", descriptionKey = "every")
   private Optional<String> every = Optional.empty();
 
+  @Option(names = "--again", descriptionKey = "again")
+  private boolean again;
+
   /** Whether the plan is poured as a plane. */
   boolean isPlane() {
     return solver.isPlane();
@@ -37,6 +40,11 @@ final class PlaneWords {
     return every
         .map(e -> SolverWords.si(e, Dimension.TIME, SHORTEST, LONGEST).orElse(LONGEST))
         .orElse(0.1);
+  }
+
+  /** Whether it is poured again with other squares. */
+  boolean wantsAgain() {
+    return again;
   }
 
   /** Whether frames and a moving picture are wanted. */
@@ -61,6 +69,9 @@ final class PlaneWords {
     if (every.isPresent() && solver.isNetwork()) {
       wrong.add(sentences.say("plane.only", "option", "--every", "words", HowPoured.TYPED));
     }
+    if (again && solver.isNetwork()) {
+      wrong.add(sentences.say("plane.only", "option", "--again", "words", HowPoured.TYPED));
+    }
     return wrong;
   }
 
@@ -68,7 +79,7 @@ final class PlaneWords {
   List<String> notes(Sentences sentences, Figures figures, PlaneField field) {
     return List.of(
         sentences.say("plane.note.how", "square", figures.calipers(field.map().cell())),
-        sentences.say("plane.note.one", "words", HowPoured.TYPED),
+        sentences.say(again ? "plane.note.again" : "plane.note.one", "words", HowPoured.TYPED),
         sentences.say("plane.note.limits"));
   }
 }

@@ -16,6 +16,9 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.Pourer;
+import lastinch.solver.decide.SquareSpread;
+import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PlanePour;
@@ -45,6 +48,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "pour")
 final class PourCommand implements Callable<Integer> {
   private static final long NANOS_PER_MILLI = 1_000_000L;
+  private static final double NANOS = 1e9;
 
   private final Surroundings surroundings;
   private final Workshop workshop;
@@ -145,6 +149,11 @@ final class PourCommand implements Callable<Integer> {
       result = poured.result();
       field = poured.field();
     }
+    double seconds = (System.nanoTime() - start) / NANOS;
+    Optional<SquareSpread> spread =
+        planeWords.wantsAgain() && lastinch.solver.decide.Verdict.of(result).isPresent()
+            ? again(plan.pourCase(), result, seconds, figures, stopper)
+            : Optional.empty();
     Optional<BandStudy> bands =
         plan.pourCase().checking().isOn() || planeWords.isPlane()
             ? Optional.empty()
@@ -163,7 +172,32 @@ final class PourCommand implements Callable<Integer> {
             crucibleFull(plan),
             OptionalLong.of(millis),
             bands);
-    return field.map(poured::with).orElse(poured);
+    return field.map(f -> poured.with(f, spread)).orElse(poured);
+  }
+
+  /** The plan over squares a little finer and coarser; empty when it was stopped. */
+  private Optional<SquareSpread> again(
+      PourCase job, PourResult first, double seconds, Figures figures, Stopper stopper) {
+    Pace pace = new Pace(surroundings, sentences, figures);
+    int atOnce = Runtime.getRuntime().availableProcessors();
+    boolean talks = !json && !quiet;
+    if (talks) {
+      pace.again(seconds, SquareSpread.more(), atOnce);
+    }
+    double square = planeWords.square();
+    try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"));
+        Studies studies =
+            new Studies(
+                Pourer.of(workshop.overPlane(square)),
+                atOnce,
+                talks && surroundings.terminal()
+                    ? (done, all) -> progress.reached((double) done / all, pace.left(done, all))
+                    : Studies.Watch.NONE,
+                stopper::stopRequested)) {
+      return SquareSpread.around(job, square, first, workshop::overPlane, studies);
+    } catch (Studies.Cancelled e) {
+      return Optional.empty();
+    }
   }
 
   private Poured pour(PourCase job, RunObserver observer, Stopper stopper) {

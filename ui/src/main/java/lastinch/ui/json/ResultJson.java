@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.result.Accounts;
 import lastinch.solver.result.EdgeAtStation;
 import lastinch.solver.result.EdgeStretch;
@@ -48,6 +49,7 @@ public final class ResultJson {
       json.put("checking", true);
     }
     json.put("solver", result.record().solver());
+    plan.spread().ifPresent(s -> squares(json, s));
     head(json, plan);
     stops(json, result);
     edges(json, result);
@@ -58,6 +60,19 @@ public final class ResultJson {
     findings(json, result);
     books(json, result);
     return json.close('}').text();
+  }
+
+  /** What came of pours over other squares. */
+  private static void squares(JsonText json, SquareSpread spread) {
+    json.open("squares", '[');
+    for (SquareSpread.Run run : spread.runs()) {
+      json.open('{');
+      length(json, "square_mm", run.square());
+      json.put("filled", run.filled());
+      length(json, "reach_mm", run.reach());
+      json.put("unfilled_percent", 100.0 * run.unfilled(), DIGITS).close('}');
+    }
+    json.close(']');
   }
 
   private static void head(JsonText json, PouredPlan plan) {

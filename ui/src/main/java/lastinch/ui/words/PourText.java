@@ -37,6 +37,7 @@ public final class PourText {
       page.paragraph(scene.say("head.checking"));
     }
     page.paragraph(VerdictLines.sentence(scene));
+    plan.spread().ifPresent(s -> page.paragraph(SpreadWords.of(scene, s)));
     return plain(page.lines());
   }
 

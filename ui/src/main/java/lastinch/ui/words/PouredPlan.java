@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PourResult;
 
@@ -23,6 +24,7 @@ import lastinch.solver.result.PourResult;
  * @param milliseconds the sum took, when it was timed
  * @param bands how far the answer holds, when that was worked out
  * @param field what is known cell by cell, when it was poured over the plane
+ * @param spread how far pours over other squares lie apart, when that was asked for
  */
 public record PouredPlan(
     PourCase pourCase,
@@ -34,7 +36,8 @@ public record PouredPlan(
     OptionalDouble crucibleFull,
     OptionalLong milliseconds,
     Optional<BandStudy> bands,
-    Optional<PlaneField> field) {
+    Optional<PlaneField> field,
+    Optional<SquareSpread> spread) {
 
   /** A plan that was poured along its channels. */
   public PouredPlan(
@@ -57,11 +60,16 @@ public record PouredPlan(
         crucibleFull,
         milliseconds,
         bands,
+        Optional.empty(),
         Optional.empty());
   }
 
-  /** The same plan with what a pour over the plane left behind. */
-  public PouredPlan with(PlaneField left) {
+  /**
+   * The same plan with what a pour over the plane left behind.
+   *
+   * @param apart how far pours over other squares lie apart, when that was asked for
+   */
+  public PouredPlan with(PlaneField left, Optional<SquareSpread> apart) {
     return new PouredPlan(
         pourCase,
         result,
@@ -72,7 +80,8 @@ public record PouredPlan(
         crucibleFull,
         milliseconds,
         bands,
-        Optional.of(left));
+        Optional.of(left),
+        apart);
   }
 
   /** A plan of which only the one run is known. */
@@ -112,6 +121,7 @@ public record PouredPlan(
     Objects.requireNonNull(milliseconds, "milliseconds");
     Objects.requireNonNull(bands, "bands");
     Objects.requireNonNull(field, "field");
+    Objects.requireNonNull(spread, "spread");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);
   }

@@ -25,6 +25,7 @@ final class VerdictLines {
         scene.say("head.dryPour") + "  ", " ".repeat(Page.LABEL), scene.pourCase().title());
     page.blank();
     page.paragraph(sentence(scene));
+    scene.plan().spread().ifPresent(s -> page.paragraph(SpreadWords.of(scene, s)));
     page.blank();
   }
 

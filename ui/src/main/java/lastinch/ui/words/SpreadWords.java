@@ -1,0 +1,53 @@
+package lastinch.ui.words;
+
+import lastinch.solver.decide.SquareSpread;
+
+/** How far pours over other squares lie apart, in one or two sentences. */
+final class SpreadWords {
+  private SpreadWords() {}
+
+  static String of(Scene scene, SquareSpread spread) {
+    Figures figures = scene.figures();
+    int runs = spread.runs().size();
+    String how =
+        scene.say(
+            "spread.how",
+            "runs",
+            Integer.toString(runs),
+            "from",
+            figures.trimmed(figures.length(spread.runs().get(0).square()), 2),
+            "to",
+            figures.trimmed(figures.length(spread.runs().get(runs - 1).square()), 2)
+                + " "
+                + figures.lengthUnit());
+    String empty =
+        scene.say(
+            "spread.empty",
+            "least",
+            figures.trimmed(100.0 * spread.unfilled().low(), 1),
+            "most",
+            figures.trimmed(100.0 * spread.unfilled().high(), 1) + " %");
+    if (spread.fills() == runs) {
+      return how + " " + scene.say("spread.fills") + " " + empty;
+    }
+    String where =
+        scene.say(
+            "verdict.span",
+            "from",
+            figures.rulerBare(spread.reach().low()),
+            "to",
+            figures.ruler(spread.reach().high()));
+    String what =
+        spread.isDivided()
+            ? scene.say(
+                "spread.divided",
+                "fills",
+                Integer.toString(spread.fills()),
+                "stops",
+                Integer.toString(runs - spread.fills()),
+                "where",
+                where)
+            : scene.say("spread.stops", "where", where);
+    return how + " " + what + " " + empty;
+  }
+}
