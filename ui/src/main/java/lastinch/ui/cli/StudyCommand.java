@@ -25,7 +25,6 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
-import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.report.Sheets;
 import lastinch.ui.report.StudyReport;
 import lastinch.ui.words.AssumedText;
@@ -175,7 +174,7 @@ abstract class StudyCommand implements Callable<Integer> {
       wrong.addAll(misfits(asked));
     }
     if (!wrong.isEmpty() || !problems.isEmpty()) {
-      return refuse(wrong, problems);
+      return refusals().refuse(wrong, problems);
     }
     Map<Path, List<UnsupportedCase.Need>> needs = new LinkedHashMap<>();
     for (int i = 0; i < plans.size(); i++) {
@@ -185,7 +184,7 @@ abstract class StudyCommand implements Callable<Integer> {
       }
     }
     if (!needs.isEmpty()) {
-      return unsupported(needs);
+      return refusals().unsupported(needs);
     }
     try {
       return study(asked);
@@ -193,6 +192,10 @@ abstract class StudyCommand implements Callable<Integer> {
       surroundings.complain(e.lines(problemText));
       return Exit.BAD_INPUT;
     }
+  }
+
+  private Refusals refusals() {
+    return new Refusals(surroundings, problemText, json, COMMAND_LINE);
   }
 
   /** Reads a case file; a model's unit that was asked for once is not asked for again. */
@@ -368,39 +371,5 @@ abstract class StudyCommand implements Callable<Integer> {
               "files",
               String.join(", ", names)));
     }
-  }
-
-  /** Says what is wrong with the words of the command and with the files, all of it. */
-  private int refuse(List<String> said, Map<Path, List<Problem>> problems) {
-    if (json) {
-      List<Problem> all = new ArrayList<>();
-      said.forEach(s -> all.add(Problem.ofFile(COMMAND_LINE, s)));
-      problems.values().forEach(all::addAll);
-      List<String> names = new ArrayList<>();
-      if (!said.isEmpty()) {
-        names.add(COMMAND_LINE);
-      }
-      problems.keySet().forEach(f -> names.add(f.toString()));
-      surroundings.out().println(ProblemsJson.of(String.join(", ", names), all, List.of()));
-    } else {
-      said.forEach(s -> surroundings.complain(problemText.plain(s)));
-      problems.forEach(
-          (file, list) -> surroundings.complain(problemText.problems(file.toString(), list)));
-    }
-    return Exit.BAD_INPUT;
-  }
-
-  /** Says of every plan what the sums lack for it. */
-  private int unsupported(Map<Path, List<UnsupportedCase.Need>> needs) {
-    if (json) {
-      String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
-      List<UnsupportedCase.Need> all =
-          needs.values().stream().flatMap(List::stream).distinct().toList();
-      surroundings.out().println(ProblemsJson.of(names, List.of(), all));
-    } else {
-      needs.forEach(
-          (file, list) -> surroundings.complain(problemText.unsupported(file.toString(), list)));
-    }
-    return Exit.BAD_INPUT;
   }
 }

@@ -27,6 +27,7 @@ import lastinch.solver.material.FilmForming;
 import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
+import lastinch.solver.shape.CavityMap;
 import lastinch.validation.Celsius;
 
 /**
@@ -41,9 +42,6 @@ final class DrawnFeather {
   private static final double GATE_THICK = 2e-3;
   private static final double HEAD = 0.08;
   private static final int FINE = 8;
-
-  /** Name of inlets whose metal comes straight out of a wall. */
-  private static final String MOUTH = "mouth";
 
   /** Share of a square below which it is left out [-]. */
   private static final double SLIVER = 0.15;
@@ -136,7 +134,7 @@ final class DrawnFeather {
       double high = Math.min(0.5 * GATE_WIDE, (j + 1) * cell - 0.5 * WIDE);
       if (high - low > 1e-9) {
         int nx = (int) Math.rint(LONG / cell);
-        cells.add(new GapMap.Opening(MOUTH, j * nx, (high - low) * GATE_THICK));
+        cells.add(new GapMap.Opening(CavityMap.MOUTH, j * nx, (high - low) * GATE_THICK));
       }
     }
     return cells;

@@ -1,0 +1,55 @@
+package lastinch.ui.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import lastinch.cases.format.Problem;
+import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.json.ProblemsJson;
+import lastinch.ui.words.ProblemText;
+
+/**
+ * Says why a study is not begun, to a person or as JSON.
+ *
+ * @param surroundings where it goes
+ * @param problemText the sentences
+ * @param json for other programs
+ * @param commandLine name that the words of the command go by
+ */
+record Refusals(
+    Surroundings surroundings, ProblemText problemText, boolean json, String commandLine) {
+  /** Says what is wrong with the words of the command and with the files, all of it. */
+  int refuse(List<String> said, Map<Path, List<Problem>> problems) {
+    if (json) {
+      List<Problem> all = new ArrayList<>();
+      said.forEach(s -> all.add(Problem.ofFile(commandLine, s)));
+      problems.values().forEach(all::addAll);
+      List<String> names = new ArrayList<>();
+      if (!said.isEmpty()) {
+        names.add(commandLine);
+      }
+      problems.keySet().forEach(f -> names.add(f.toString()));
+      surroundings.out().println(ProblemsJson.of(String.join(", ", names), all, List.of()));
+    } else {
+      said.forEach(s -> surroundings.complain(problemText.plain(s)));
+      problems.forEach(
+          (file, list) -> surroundings.complain(problemText.problems(file.toString(), list)));
+    }
+    return Exit.BAD_INPUT;
+  }
+
+  /** Says of every plan what the sums lack for it. */
+  int unsupported(Map<Path, List<UnsupportedCase.Need>> needs) {
+    if (json) {
+      String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
+      List<UnsupportedCase.Need> all =
+          needs.values().stream().flatMap(List::stream).distinct().toList();
+      surroundings.out().println(ProblemsJson.of(names, List.of(), all));
+    } else {
+      needs.forEach(
+          (file, list) -> surroundings.complain(problemText.unsupported(file.toString(), list)));
+    }
+    return Exit.BAD_INPUT;
+  }
+}
