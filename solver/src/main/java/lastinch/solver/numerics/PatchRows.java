@@ -326,8 +326,4 @@ final class PatchRows {
     }
     return product;
   }
-
-  boolean isEmpty() {
-    return rows == 0;
-  }
 }
