@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.casting.Limb;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PassageRecord.Role;
 
@@ -76,13 +77,25 @@ final class PlaneLimbs {
     if (low > high) {
       return;
     }
-    double first = map.parts().get(part).kind() == GapMap.Kind.PIECE ? 0.0 : low - 0.5 * map.cell();
-    double length = Math.max(map.cell(), high + 0.5 * map.cell() - first);
+    boolean piece = map.parts().get(part).kind() == GapMap.Kind.PIECE;
+    double first = piece ? 0.0 : low - 0.5 * map.cell();
+    double cells = high + 0.5 * map.cell() - first;
+    double length = Math.max(map.cell(), piece ? Math.min(cells, described(part)) : cells);
     double stretch = Math.max(LEAST_STRETCH, 2.0 * map.cell());
     int count = Math.max(1, (int) Math.rint(length / stretch));
     Line line = new Line(map.parts().get(part), first, length / count, count);
     fill(line, part);
     lines.put(part, line);
+  }
+
+  /** Length of a limb by its stations [m]; without end for a part that has none. */
+  private double described(int part) {
+    String name = run.map.parts().get(part).name();
+    return run.job.piece().limbs().stream()
+        .filter(l -> l.name().equals(name))
+        .mapToDouble(Limb::length)
+        .findFirst()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private boolean isThere(int k) {

@@ -30,13 +30,12 @@ final class SpreadWords {
     if (spread.fills() == runs) {
       return how + " " + scene.say("spread.fills") + " " + empty;
     }
+    String least = figures.rulerBare(spread.reach().low());
+    String most = figures.rulerBare(spread.reach().high());
     String where =
-        scene.say(
-            "verdict.span",
-            "from",
-            figures.rulerBare(spread.reach().low()),
-            "to",
-            figures.ruler(spread.reach().high()));
+        least.equals(most)
+            ? figures.ruler(spread.reach().high())
+            : scene.say("spread.span", "from", least, "to", figures.ruler(spread.reach().high()));
     String what =
         spread.isDivided()
             ? scene.say(
