@@ -91,13 +91,15 @@ final class LettingGo {
   }
 
   /**
-   * Lets air into joints whose falling columns pull below the pressure of the air and into a cup
-   * that has run empty; returns whether any joint ran dry. The channels then hold the flows that
-   * the step [s] started from. What a fresh front drags round it does not pull at the joint.
+   * Lets air into the joint whose falling column pulls hardest below the pressure of the air, or
+   * into a cup that has run empty; returns whether a joint ran dry. Others that pull may no longer
+   * do so then. The channels hold the flows that the step [s] started from. What a fresh front
+   * drags round it does not pull at the joint.
    */
-  boolean breakPulledColumns(Hydraulics hydraulics, double dt) {
+  boolean breakPulledColumn(Hydraulics hydraulics) {
     boolean tight = air.isOn() && !air.getsIn();
-    boolean any = false;
+    int hardest = Graph.CLOSED;
+    double most = -PULL;
     for (int i = 0; i < hydraulics.legCount(); i++) {
       Leg leg = hydraulics.leg(i);
       Channel c = leg.channel;
@@ -119,18 +121,19 @@ final class LettingGo {
               - 0.5 * state.melt.density * (1.0 + loss) * speed * speed
               - Math.min(0.0, dragged);
       boolean empty = joint == Graph.CUP && state.cup.volume() <= Math.abs(leg.flow) * MOMENT;
-      if (inside < -PULL || empty) {
-        if (!any) {
-          hydraulics.restoreOldFlows();
-        }
-        makeDry(joint);
-        any = true;
+      double pull = empty ? Double.NEGATIVE_INFINITY : inside;
+      if (pull < most) {
+        most = pull;
+        hardest = joint;
       }
     }
-    if (any) {
-      air.relabel();
+    if (hardest == Graph.CLOSED) {
+      return false;
     }
-    return any;
+    hydraulics.restoreOldFlows();
+    makeDry(hardest);
+    air.relabel();
+    return true;
   }
 
   /** Whether a column that does not fall draws on a joint; it would be left hanging in air. */

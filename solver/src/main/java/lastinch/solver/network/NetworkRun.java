@@ -21,6 +21,9 @@ final class NetworkRun {
 
   private static final double EVENT_NEAR = 0.98;
 
+  /** Joints that may run dry in one step. */
+  private static final int MOST_DRY = 4;
+
   /** An event that comes this many times later than a longer step let fear is gone for [-]. */
   private static final double EVENT_FAR = 1.5;
 
@@ -188,7 +191,9 @@ final class NetworkRun {
     for (int k = 0; k < SOLVES; k++) {
       air.beginStep();
       hydraulics.solve(dt);
-      if (k == 0 && lettingGo.breakPulledColumns(hydraulics, dt)) {
+      int dry = 0;
+      while (k == 0 && dry < MOST_DRY && lettingGo.breakPulledColumn(hydraulics)) {
+        dry++;
         work.columnsBroke();
         hydraulics.keepOldFlows();
         air.beginStep();

@@ -68,7 +68,8 @@ final class Tips {
   }
 
   private double shareToStop(Channel c, Front front, double at, double dt) {
-    if (!isLeading(c, front) || front.enthalpy <= state.melt.enthalpyStop) {
+    boolean stopped = front.enthalpy <= state.melt.enthalpyStop;
+    if (stopped || !isLeading(c, front) || standsAtMouth(c, front)) {
       return 1.0;
     }
     double next = after(c, front, at, dt);
@@ -79,6 +80,20 @@ final class Tips {
   /** Fronts that move into empty mould or stand before it. */
   private boolean isLeading(Channel c, Front front) {
     return front.isPresent() && !front.isStopped() && !state.melt.water && c.emptyVolume() > 0.0;
+  }
+
+  /**
+   * Whether surface tension holds a front no farther in than it bulges at a mouth, half the gap: it
+   * is metal of the joint, changed by what flows past.
+   */
+  private boolean standsAtMouth(Channel c, Front front) {
+    boolean plugA = front == c.frontA;
+    int joint = plugA ? c.jointA : c.jointB;
+    if (front.motion != 0 || joint == Graph.CLOSED || !state.wet[joint]) {
+      return false;
+    }
+    double at = plugA ? c.positionA() : c.shape.length - c.positionB();
+    return at <= 0.5 * c.shape.thickness[plugA ? 0 : c.shape.cells - 1];
   }
 
   private double after(Channel c, Front front, double at, double dt) {
@@ -146,7 +161,11 @@ final class Tips {
     if (!isLeading(c, front)) {
       return;
     }
-    if (front.motion < 0) {
+    if (standsAtMouth(c, front)) {
+      int cell = c.firstCell + c.shape.cellAt(at);
+      front.setEnthalpy(state.jointEnthalpy[front == c.frontA ? c.jointA : c.jointB], cell);
+      front.seconds[cell] += dt;
+    } else if (front.motion < 0) {
       int cell = c.shape.cellAt(at);
       if (c.wet[cell] > 0.0) {
         front.setEnthalpy(c.mobile[cell], c.firstCell + cell);

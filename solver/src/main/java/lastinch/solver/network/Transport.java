@@ -65,9 +65,8 @@ final class Transport {
         mixCup(mixVolume[j], mixHeat[j]);
         state.jointEnthalpy[j] = state.cupEnthalpy;
       } else if (state.wet[j]) {
-        if (mixVolume[j] > 0.0) {
-          state.jointEnthalpy[j] = mixHeat[j] / mixVolume[j];
-        }
+        state.jointEnthalpy[j] =
+            mixVolume[j] > 0.0 ? mixHeat[j] / mixVolume[j] : standing(j, state.jointEnthalpy[j]);
       } else if (mixVolume[j] > 0.0) {
         land(j);
       }
@@ -84,6 +83,23 @@ final class Transport {
     if (volume > 0.0) {
       state.returnToCup(volume, heat);
     }
+  }
+
+  /** Enthalpy of metal that stands at a joint which nothing flows to: that of the ends there. */
+  private double standing(int joint, double otherwise) {
+    double area = 0.0;
+    double sum = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      int last = c.shape.cells - 1;
+      int cell = State.isEndA(end) ? 0 : last;
+      if (c.wet[cell] > 0.0) {
+        double face = c.shape.faceArea[State.isEndA(end) ? 0 : last + 1];
+        area += face;
+        sum += face * c.mobile[cell];
+      }
+    }
+    return area > 0.0 ? sum / area : otherwise;
   }
 
   private void land(int joint) {

@@ -73,8 +73,10 @@ final class WorkAccount {
   /** Books columns that let go and became falling metal before the step was made. */
   void columnsBroke() {
     double columns = columnEnergy() - resting;
-    made += Math.max(0.0, columns + flyingEnergy() - before - flyingBefore);
+    double flying = flyingEnergy();
+    made += Math.max(0.0, columns + flying - before - flyingBefore);
     before = columns;
+    flyingBefore = flying;
   }
 
   /** Called before and after the hand has poured. */

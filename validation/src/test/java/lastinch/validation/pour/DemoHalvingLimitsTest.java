@@ -3,6 +3,8 @@ package lastinch.validation.pour;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import lastinch.cases.catalogue.Catalogue;
@@ -12,12 +14,12 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Verdict;
-import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -51,6 +53,7 @@ class DemoHalvingLimitsTest {
         "trivet-spokes-meet",
         "teaching/air-holds",
         "teaching/cold-shut",
+        "teaching/gate-freezes",
         "teaching/just-fills",
         "teaching/lap-line",
         "teaching/out-of-metal",
@@ -66,21 +69,23 @@ class DemoHalvingLimitsTest {
   }
 
   /**
-   * A thin gate that freezes 2 mm short of the piece, so near a border that the length of cells and
-   * flow steps settles whether it lets metal through (a known limit). What is left to promise:
-   * shorter heat steps change nothing, all finer ones give the gate one share, and the piece fills.
+   * Surface tension holds metal at the mouth of a thin gate while the runner rises past it: it is
+   * the runner's metal, so the gate opens hot. A mouth whose metal cooled as if it had stood in the
+   * gate let nothing through with the usual steps, and 42 % with shorter ones.
    */
   @Test
-  void halvedStepsLeaveAGateAtItsBorderOneShareWhenItOpens() {
-    PourCase job = demo("teaching/gate-freezes");
+  void metalHeldAtAMouthIsThatOfTheRunnerWhateverTheSteps(@TempDir Path folder) throws IOException {
+    String text = Files.readString(Path.of("..", "cases", "demo", "teaching", "gate-freezes.yaml"));
+    String wider =
+        text.replace("thick: 0.6 mm, long: 60 mm", "thick: 1 mm, long: 25 mm")
+            .replace("away: 55 mm", "away: 20 mm");
+    assertThat(wider).doesNotContain("0.6 mm", "55 mm");
+    PourCase job = read(Files.writeString(folder.resolve("mouth.yaml"), wider));
     PourResult usual = pour(with(job, CELL, COURANT, HEAT));
+    assertThat(usual.gates().get(0).share()).isGreaterThan(0.3);
+    stays(usual, pour(with(job, CELL / 2, COURANT, HEAT)));
+    stays(usual, pour(with(job, CELL, COURANT / 2, HEAT)));
     stays(usual, pour(with(job, CELL, COURANT, HEAT / 2)));
-    PourResult cells = pour(with(job, CELL / 2, COURANT, HEAT));
-    PourResult flows = pour(with(job, CELL, COURANT / 2, HEAT));
-    assertThat(usual.gates().get(0).froze()).isPresent();
-    assertThat(cells.outcome()).isInstanceOf(Outcome.Filled.class);
-    assertThat(flows.outcome()).isInstanceOf(Outcome.Filled.class);
-    sharesStay(cells, flows);
   }
 
   @ParameterizedTest
@@ -126,7 +131,10 @@ class DemoHalvingLimitsTest {
   }
 
   private static PourCase demo(String name) {
-    Path file = Path.of("..", "cases", "demo", name + ".yaml");
+    return read(Path.of("..", "cases", "demo", name + ".yaml"));
+  }
+
+  private static PourCase read(Path file) {
     ReadResult read = CaseReader.read(file, new CatalogueMaterials(Catalogue.builtIn()));
     assertThat(read).isInstanceOf(ReadResult.Sound.class);
     return ((ReadResult.Sound) read).plan().pourCase();
