@@ -1,23 +1,25 @@
 package lastinch.solver.plane;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Sprue;
+import lastinch.solver.casting.Well;
 import lastinch.solver.inlet.PouringCup;
-import lastinch.solver.material.MouldTable;
 import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
-import lastinch.solver.wall.WallColumns;
-import lastinch.solver.wall.WallGrid;
 
 /**
  * Hand, cup and sprue over the plane. Metal falls down the sprue until it stands in it up to the
- * cup; what stands presses on the gate that opens into the plane, drains through it, and gives heat
- * to the sprue's wall. Metal on its way down takes the time of its fall and keeps its heat.
+ * cup; what stands presses on the gate that opens into the plane and drains through it. The first
+ * metal down fills the well and stays there. Metal on its way down takes the time of its fall; all of
+ * it gives heat to the walls of sprue, well and cup.
  */
 final class Downsprue {
   private static final int CELLS = 10;
+  private static final int WELL = CELLS;
+  private static final int CUP = CELLS + 1;
 
   /** A pool at the foot drains in no less than this [s]. */
   private static final double DRAINS = 10e-3;
@@ -34,11 +36,11 @@ final class Downsprue {
   private final double[] volume = new double[CELLS];
   private final double[] content = new double[CELLS];
   private final double[] room = new double[CELLS];
-  private final double[] wall = new double[CELLS];
-  private final double[] share = new double[CELLS + 1];
-  private final WallColumns columns;
-  private final double mouldTemperature;
-  private final FallingMetal falling = new FallingMetal();
+  private final double wellRoom;
+  private final SprueWalls walls;
+  private final FallingMetal falling = new FallingMetal(CELLS);
+  private double wellVolume;
+  private double wellContent;
   private double cupContent;
   private double spilledHeat;
   private double drawn;
@@ -48,23 +50,27 @@ final class Downsprue {
 
   Downsprue(PourCase job, PlaneMelt melt, double cavity, double mouldTemperature) {
     this.melt = melt;
-    this.mouldTemperature = mouldTemperature;
     Sprue sprue = job.gating().sprue();
     tall = sprue.tall();
     footAcross = sprue.foot();
     topAcross = sprue.top();
     double angle = job.mould().attitude().angle();
     rise = job.mould().attitude().upright() ? 1.0 : StrictMath.cos(angle);
-    double sum = 0.0;
+    double[] wall = new double[CELLS];
+    double[] curvature = new double[CELLS];
     for (int i = 0; i < CELLS; i++) {
       double a = across(tall * i / CELLS);
       double b = across(tall * (i + 1) / CELLS);
       room[i] = Math.PI / 12.0 * (a * a + a * b + b * b) * tall / CELLS;
       wall[i] = Math.PI * 0.5 * (a + b) * tall / CELLS;
-      sum += room[i];
+      curvature[i] = 4.0 / (a + b);
     }
+    Optional<Well> well = job.gating().well();
+    double wide = well.map(Well::across).orElse(0.0);
+    double deep = well.map(Well::depth).orElse(0.0);
+    wellRoom = Math.PI / 4.0 * wide * wide * deep;
     entryLoss = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
-    double toRim = melt.density * (cavity + sum + job.gating().cup().volume());
+    double toRim = melt.density * (cavity + totalRoom() + job.gating().cup().volume());
     cup =
         new PouringCup(
             job.pour(),
@@ -78,17 +84,13 @@ final class Downsprue {
     heldHead = kept.orElse(0.0);
     forcedFlow = job.checking().entersAt().orElse(0.0);
     atFoot = melt.enthalpyIn;
-    columns = columns(job, melt, mouldTemperature);
-  }
-
-  private static WallColumns columns(PourCase job, PlaneMelt melt, double mouldTemperature) {
-    double hot = melt.table.temperature(melt.enthalpyIn);
-    MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
-    WallGrid grid =
-        WallGrid.usual(table.conductivityAt(mouldTemperature) / table.capacityAt(hot), 20.0);
-    return job.checking().mouldStaysAtHeat()
-        ? WallColumns.fixed(CELLS + 1, grid, table, melt.table)
-        : new WallColumns(CELLS + 1, grid, table, melt.table);
+    walls =
+        new SprueWalls(
+            job,
+            melt,
+            mouldTemperature,
+            SprueWalls.joined(wall, Math.PI * wide * (deep + 0.25 * wide), cup.wall()),
+            SprueWalls.joined(curvature, wide > 0.0 ? 2.0 / wide : 0.0, 0.0));
   }
 
   private double across(double height) {
@@ -162,7 +164,7 @@ final class Downsprue {
     content[0] -= heatPassed - taken;
     sink();
     if (isFull()) {
-      double need = Math.min(totalRoom() - held(), cup.volume());
+      double need = Math.min(standingRoom() - held(), cup.volume());
       if (need > 0.0) {
         double h = cupContent / cup.volume();
         cup.draw(need);
@@ -190,21 +192,24 @@ final class Downsprue {
         double g = Gravity.G * rise;
         double way = Math.max(0.0, tall - standing());
         double fall = (Math.sqrt(u * u + 2.0 * g * way) - u) / g;
-        fly(time + fall, out, h);
+        if (falling.isFull()) {
+          landFirst();
+        }
+        falling.send(time, time + fall, u, out, h);
       }
     }
   }
 
-  private void fly(double arrives, double out, double h) {
-    if (falling.isFull()) {
-      landFirst();
-    }
-    falling.send(arrives, out, h);
-  }
-
   private void landFirst() {
-    add(standingCell(), falling.firstVolume(), falling.firstEnthalpy());
+    double v = falling.firstVolume();
+    double h = falling.firstEnthalpy();
     falling.takeFirst();
+    double sinks = Math.min(v, wellRoom - wellVolume);
+    wellVolume += sinks;
+    wellContent += sinks * h;
+    if (v > sinks) {
+      add(standingCell(), v - sinks, h);
+    }
   }
 
   private void land(double now) {
@@ -264,38 +269,26 @@ final class Downsprue {
     }
   }
 
-  /** Heat to cup and sprue walls over a heat step [s]. */
-  void heat(double dt) {
+  /** Heat to the walls over a heat step [s] that ends at a time [s]. */
+  void heat(double now, double dt) {
     if (melt.water || isHeld() || dt <= 0.0) {
       return;
     }
     for (int i = 0; i < CELLS; i++) {
       if (volume[i] > 1e-6 * room[i]) {
-        double h = exchange(i, dt, volume[i], wall[i], volume[i] / room[i], content[i] / volume[i]);
-        content[i] = h * volume[i];
+        double h = content[i] / volume[i];
+        content[i] = volume[i] * walls.exchange(i, dt, volume[i], volume[i] / room[i], h);
       }
     }
-    if (cup.volume() > 1e-10) {
-      double h = cupContent / cup.volume();
-      cupContent =
-          cup.volume() * exchange(CELLS, dt, cup.volume(), cup.wall(), cup.wettedShare(), h);
+    falling.heat(walls, room, tall, Gravity.G * rise, now, dt);
+    if (wellVolume > 1e-6 * wellRoom) {
+      double h = wellContent / wellVolume;
+      wellContent = wellVolume * walls.exchange(WELL, dt, wellVolume, wellVolume / wellRoom, h);
     }
-  }
-
-  private double exchange(int i, double dt, double v, double area, double wet, double h) {
-    double fill = Math.min(1.0, wet);
-    if (fill > share[i]) {
-      if (share[i] == 0.0) {
-        double curvature = i < CELLS ? 4.0 / (footAcross + topAcross) : 0.0;
-        columns.open(i, mouldTemperature, curvature, Double.POSITIVE_INFINITY);
-      } else {
-        columns.widen(i, share[i], fill);
-      }
-      share[i] = fill;
+    double v = cup.volume();
+    if (v > 1e-10) {
+      cupContent = v * walls.exchange(CUP, dt, v, cup.wettedShare(), cupContent / v);
     }
-    double wetArea = share[i] * area;
-    double conductance = melt.conductance(2.0 * v / (fill * area), 0.0) * fill / share[i];
-    return columns.exchange(i, dt, conductance, melt.density * v / wetArea, h);
   }
 
   /** Specific enthalpy of what stands at the foot [J/kg]. */
@@ -339,7 +332,12 @@ final class Downsprue {
     return sum;
   }
 
+  /** Room for metal in sprue and well [m3]. */
   double totalRoom() {
+    return standingRoom() + wellRoom;
+  }
+
+  private double standingRoom() {
     double sum = 0.0;
     for (double v : room) {
       sum += v;
@@ -349,7 +347,7 @@ final class Downsprue {
 
   /** Whether metal stands up to the cup. */
   boolean isFull() {
-    return held() >= totalRoom() * (1.0 - 1e-6);
+    return held() >= standingRoom() * (1.0 - 1e-6);
   }
 
   /** Height of metal that stands in the sprue [m]. */
@@ -361,28 +359,23 @@ final class Downsprue {
     return h;
   }
 
-  /** Metal over the plane: in the cup, standing and falling [m3]. */
+  /** Metal outside the plane: in cup and well, standing and falling [m3]. */
   double above() {
-    return cup.volume() + held() + falling.total();
+    return cup.volume() + wellVolume + held() + falling.total();
   }
 
   /** Its heat [J], 0 for liquid at the liquidus. */
   double heatAbove() {
-    double sum = cupContent + falling.content();
+    double sum = cupContent + wellContent + falling.content();
     for (double e : content) {
       sum += e;
     }
     return sum * melt.density;
   }
 
-  /** Heat in the walls of cup and sprue above their start [J]. */
+  /** Heat in the walls of cup, sprue and well above their start [J]. */
   double heatInWalls() {
-    double sum = 0.0;
-    for (int i = 0; i <= CELLS; i++) {
-      double area = i < CELLS ? wall[i] : cup.wall();
-      sum += share[i] > 0.0 ? columns.held(i) * share[i] * area : 0.0;
-    }
-    return sum;
+    return walls.held();
   }
 
   PouringCup cup() {

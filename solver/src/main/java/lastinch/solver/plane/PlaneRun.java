@@ -13,7 +13,7 @@ import lastinch.solver.shape.CavityMap;
 
 /** One run of the plane: builds everything, steps until the verdict stands. */
 final class PlaneRun {
-  private static final double HARD_END = 60.0;
+  private static final double HARD_END = 120.0;
   private static final double HEAT_STEP = 2e-3;
   private static final double STILL = 0.15;
   private static final double STILL_SHARE = 1e-4;
@@ -195,7 +195,7 @@ final class PlaneRun {
       outcome = Optional.of(new Outcome.BrokeDown(b.time, "plane", b.quantity, b.reason));
     }
     heat.step(flow.state, sinceHeat, true);
-    sprue.heat(sinceHeat);
+    sprue.heat(flow.time(), sinceHeat);
     return outcome.orElseThrow();
   }
 
@@ -212,7 +212,7 @@ final class PlaneRun {
     sinceHeat += dt;
     if (sinceHeat >= HEAT_STEP * 0.75) {
       heat.step(flow.state, sinceHeat, false);
-      sprue.heat(sinceHeat);
+      sprue.heat(flow.time(), sinceHeat);
       sinceHeat = 0.0;
       heatSteps++;
     }

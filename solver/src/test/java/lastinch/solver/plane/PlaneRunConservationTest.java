@@ -15,6 +15,7 @@ class PlaneRunConservationTest {
   private static PourCase job() {
     return SampleJob.strip(0.2, 0.012, 0.0015)
         .sprue(0.1, 0.014, 0.01)
+        .well(0.016, 0.01)
         .gateAt(Side.THICK_END, 0.012, 0.0015, 0.008)
         .checking(SampleJob.Options.bare())
         .build();
