@@ -13,8 +13,8 @@ import lastinch.solver.physics.Losses;
 /**
  * Hand, cup and sprue over the plane. Metal falls down the sprue until it stands in it up to the
  * cup; what stands presses on the gate that opens into the plane and drains through it. The first
- * metal down fills the well and stays there. Metal on its way down takes the time of its fall; all of
- * it gives heat to the walls of sprue, well and cup.
+ * metal down fills the well and stays there. Metal on its way down takes the time of its fall; all
+ * of it gives heat to the walls of sprue, well and cup.
  */
 final class Downsprue {
   private static final int CELLS = 10;

@@ -2,7 +2,9 @@ package lastinch.solver.plane;
 
 import java.util.Arrays;
 
-/** Metal on its way down the sprue, in order of arrival; it gives heat to the wall it falls past. */
+/**
+ * Metal on its way down the sprue, in order of arrival; it gives heat to the wall it falls past.
+ */
 final class FallingMetal {
   private static final int ROOM = 8192;
 

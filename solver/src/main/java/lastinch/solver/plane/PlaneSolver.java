@@ -29,14 +29,9 @@ import lastinch.solver.shape.CavityMap;
 public final class PlaneSolver {
   private static final String SOLVER = "plane 1";
 
-  /** Mould tighter than this holds its air [m2]; as tight as a glaze, an estimate. */
-  private static final double TIGHT = 1e-14;
-
   /** What the plane cannot do yet. */
   public enum Part {
-    METAL_IN_PLACE,
-    /** A mould that lets no air out, without a vent. */
-    TIGHT_MOULD
+    METAL_IN_PLACE
   }
 
   /** Told of progress. */
@@ -53,10 +48,6 @@ public final class PlaneSolver {
     List<Part> parts = new ArrayList<>();
     if (!job.checking().startsWet().isEmpty()) {
       parts.add(Part.METAL_IN_PLACE);
-    }
-    boolean tight = job.mould().medium().permeability().value() < TIGHT;
-    if (tight && job.checking().pushesBack() && job.gating().vents().isEmpty()) {
-      parts.add(Part.TIGHT_MOULD);
     }
     return List.copyOf(parts);
   }

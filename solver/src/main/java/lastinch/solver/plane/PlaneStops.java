@@ -23,6 +23,9 @@ final class PlaneStops {
   /** Half the length of rim that is judged together [m]; our own limit, no source. */
   private static final double TOGETHER = 8e-3;
 
+  /** Share of a cell that metal fills for it to count as there [-]. */
+  private static final double THERE = 0.5;
+
   private final PlaneRun run;
   private final PlaneLimbs lines;
 
@@ -31,8 +34,13 @@ final class PlaneStops {
     this.lines = lines;
   }
 
+  /** A cell of the piece that metal never came to, or that it has left again. */
   private boolean isEmpty(int c) {
-    return run.piece[c] && run.grid.volume[c] > 0.0 && !run.recorder.reached(c);
+    return run.piece[c] && run.grid.volume[c] > 0.0 && !isThere(c);
+  }
+
+  private boolean isThere(int c) {
+    return run.recorder.reached(c) && run.flow.state.fill(c) >= THERE;
   }
 
   /** Whether all that stays empty is rim. */
@@ -108,7 +116,8 @@ final class PlaneStops {
         boolean below = from > 0;
         int front = below ? line.middle[from - 1] : i < line.count ? line.middle[i] : -1;
         double at = (below || front < 0 ? from : i) * line.stretch;
-        stops.add(stop(line, at, missing, front, time));
+        int beyond = line.middle[below || front < 0 ? from : i - 1];
+        stops.add(stop(line, at, missing, front, beyond, time));
       }
       i++;
     }
@@ -119,6 +128,7 @@ final class PlaneStops {
     for (PlaneLimbs.Line line : lines.limbs()) {
       double[] gone = new double[line.count];
       int[] front = new int[line.count];
+      int[] beyond = new int[line.count];
       java.util.Arrays.fill(front, -1);
       int worst = -1;
       double all = 0.0;
@@ -129,13 +139,14 @@ final class PlaneStops {
           all += run.grid.volume[c];
           int wet = wetBeside(c);
           front[i] = wet >= 0 ? wet : front[i];
+          beyond[i] = wet >= 0 || beyond[i] == 0 ? c : beyond[i];
           worst = worst < 0 || gone[i] > gone[worst] ? i : worst;
         }
       }
       if (worst >= 0) {
         double share = all / run.pieceVolume * line.count * line.stretch;
         int cell = front[worst] >= 0 ? front[worst] : line.middle[worst];
-        stops.add(stop(line, line.at(worst), share, cell, time));
+        stops.add(stop(line, line.at(worst), share, cell, beyond[worst], time));
       }
     }
   }
@@ -143,20 +154,19 @@ final class PlaneStops {
   private int wetBeside(int c) {
     int n = run.grid.stride;
     for (int other : new int[] {c - 1, c + 1, c - n, c + n}) {
-      if (run.recorder.reached(other)) {
+      if (isThere(other)) {
         return other;
       }
     }
     return -1;
   }
 
-  private Stop stop(PlaneLimbs.Line line, double at, double missing, int front, double time) {
+  private Stop stop(
+      PlaneLimbs.Line line, double at, double missing, int front, int beyond, double time) {
     double h = front < 0 ? run.melt.enthalpyIn : run.heat.leading().enthalpy[front];
-    int beyond = front < 0 ? -1 : emptyBeside(front);
-    double air = beyond < 0 ? 0.0 : run.flow.state.airPressure[beyond];
-    int gapCell = beyond >= 0 ? beyond : front >= 0 ? front : line.middle[0];
-    double capillary = run.melt.capillary(run.grid.gap[gapCell]);
-    double head = run.watch.head() - below(gapCell);
+    double air = run.flow.state.airPressure[beyond];
+    double capillary = run.melt.capillary(run.grid.gap[beyond]);
+    double head = run.watch.head() - below(beyond);
     return new Stop(
         line.part.name(),
         at,
@@ -175,29 +185,21 @@ final class PlaneStops {
     return run.melt.density * Gravity.G * (run.map.height(run.mapCell[c]) - inlet);
   }
 
-  private int emptyBeside(int c) {
-    int n = run.grid.stride;
-    for (int other : new int[] {c - 1, c + 1, c - n, c + n}) {
-      if (isEmpty(other)) {
-        return other;
-      }
-    }
-    return -1;
-  }
-
   private StopReason reason(int front, double head, double air) {
     boolean pressed = air > AIR_COUNTS * Math.max(1.0, head);
     if (front < 0) {
       return supply(pressed);
     }
+    if (!frozeOnItsWay(front)) {
+      return supply(pressed);
+    }
+    boolean slush = run.heat.leading().halted[front] && run.heat.mushShare[front] >= 0.5;
+    return slush ? StopReason.SLUSH : StopReason.SKIN;
+  }
+
+  private boolean frozeOnItsWay(int c) {
     LeadingMetal leading = run.heat.leading();
-    if (leading.halted[front] && !leading.stoodFirst(front)) {
-      return run.heat.mushShare[front] < 0.5 ? StopReason.SKIN : StopReason.SLUSH;
-    }
-    if (run.flow.shut[front] && !leading.stoodFirst(front)) {
-      return StopReason.SKIN;
-    }
-    return supply(pressed);
+    return (leading.halted[c] || run.flow.shut[c]) && !leading.stoodFirst(c);
   }
 
   private StopReason supply(boolean pressed) {
@@ -230,7 +232,7 @@ final class PlaneStops {
         all[i] += area;
         gone[i] += isEmpty(c) ? area : 0.0;
         int wet = isEmpty(c) ? wetBeside(c) : -1;
-        pushed[i] += wet >= 0 && run.heat.leading().stoodFirst(wet) ? area : 0.0;
+        pushed[i] += wet >= 0 && !frozeOnItsWay(wet) ? area : 0.0;
       }
     }
     int half = (int) Math.rint(TOGETHER / line.stretch);

@@ -8,7 +8,8 @@ import lastinch.solver.wall.WallGrid;
 
 /**
  * Walls of sprue, well and cup: one column of mould each, which takes heat from the metal that
- * stands against it and from what falls past it. Places count from the foot up; well and cup follow.
+ * stands against it and from what falls past it. Places count from the foot up; well and cup
+ * follow.
  */
 final class SprueWalls {
   private final PlaneMelt melt;

@@ -13,7 +13,6 @@ public final class UnsupportedCase extends RuntimeException {
     MODEL_TOO_BRANCHED,
     STARTS_WET,
     METAL_IN_PLACE,
-    TIGHT_MOULD,
     SQUARES_TOO_FINE
   }
 
