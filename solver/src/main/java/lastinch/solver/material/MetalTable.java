@@ -221,6 +221,11 @@ public final class MetalTable {
     return liquidus;
   }
 
+  /** Whether the table has an enthalpy [J/kg]. */
+  public boolean covers(double h) {
+    return h >= lowest && h <= knot(intervals);
+  }
+
   /** Number of look-ups beyond the ends of the table since the last reset. */
   public int clamps() {
     return clamps;

@@ -74,7 +74,7 @@ final class LeadingMetal {
     this.melt = melt;
     this.heat = heat;
     this.mould = mould;
-    mouldEnthalpy = melt.table.enthalpy(Math.max(mould, melt.table.temperature(-1e9)));
+    mouldEnthalpy = melt.table.enthalpy(mould);
     again = melt.table.enthalpyAtSolid(Math.max(0.0, melt.flowStop - LET_GO));
     diffusivity = melt.conductivity / (melt.density * melt.alloy.specificHeatLiquid().value());
     viscosity = melt.liquid(job).viscosity();

@@ -47,6 +47,7 @@ final class PlaneFindings {
       }
     }
     fronts();
+    impacts();
     puddles();
     if (run.mostAirPush() > FindingList.AIR_COUNTS) {
       found.add(
@@ -94,16 +95,37 @@ final class PlaneFindings {
     double limit =
         SplashLimit.speed(
             Math.max(1e-6, run.melt.alloy.surfaceTension().value()), run.melt.density);
-    double fastest = run.recorder.fastest();
-    if (fastest > limit) {
+    int fastest = run.recorder.fastestCell(run.piece);
+    if (fastest >= 0 && run.recorder.speed[fastest] > limit) {
       found.add(
           Kind.FRONT_SPLASHES,
           Severity.NOTE,
-          spot(run.recorder.fastestCell()),
+          spot(fastest),
           "speed",
-          fastest,
+          run.recorder.speed[fastest],
           "limit",
           limit);
+    }
+  }
+
+  /** The place of the piece where metal runs hardest against the mould. */
+  private void impacts() {
+    int hardest = 0;
+    for (int c = 0; c < run.grid.size; c++) {
+      if (run.piece[c] && run.impacts.speed[c] > run.impacts.speed[hardest]) {
+        hardest = c;
+      }
+    }
+    double speed = run.impacts.speed[hardest];
+    if (speed > SplashLimit.TRADE) {
+      found.add(
+          Kind.RUNS_AGAINST_MOULD,
+          Severity.NOTE,
+          spot(hardest),
+          "speed",
+          speed,
+          "limit",
+          SplashLimit.TRADE);
     }
   }
 
@@ -162,13 +184,13 @@ final class PlaneFindings {
     if (share > 0.1 && share < 0.9) {
       found.add(Kind.MUSH_SHARE_COUNTS, Severity.NOTE, Optional.empty(), "share", share);
     }
-    if (run.melt.table.clamps() > 0) {
+    if (run.recorder.beyondTable() > 0) {
       found.add(
           Kind.TABLE_CLAMPED,
           Severity.WATCH,
           Optional.empty(),
           "count",
-          (double) run.melt.table.clamps());
+          (double) run.recorder.beyondTable());
     }
   }
 }

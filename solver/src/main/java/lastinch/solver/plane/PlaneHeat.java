@@ -93,7 +93,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
         Math.min(melt.alloy.specificHeatLiquid().value(), melt.alloy.specificHeatSolid().value());
     leading = new LeadingMetal(grid, melt, this, job, mouldTemperature);
     along = new AlongFlow(grid, melt, leading);
-    coldest = melt.table.enthalpy(Math.max(mouldTemperature, melt.table.temperature(-1e9)));
+    coldest = melt.table.enthalpy(mouldTemperature);
   }
 
   /** What metal that enters from now on holds [J/kg]. */

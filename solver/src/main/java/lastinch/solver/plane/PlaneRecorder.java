@@ -1,10 +1,15 @@
 package lastinch.solver.plane;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 import lastinch.solver.physics.LapIndex;
 
 /** What the front leaves behind in every cell as it passes. */
 final class PlaneRecorder {
+  /** Share of a piece that the last holes to close may have [-]; our own limit, no source. */
+  private static final double SQUIRTS = 0.02;
+
   private static final double REACHED = 0.5;
 
   private final PlaneGrid grid;
@@ -25,11 +30,7 @@ final class PlaneRecorder {
   final int[] gate;
 
   final double[] lap;
-
-  /** Where metal fell faster than the splash limit: greatest speed of arrival [m/s]. */
-  private double fastest;
-
-  private int fastestCell;
+  private int beyondTable;
 
   PlaneRecorder(
       PlaneGrid grid, PlaneMelt melt, PlaneHeat heat, Origins origins, double mouldTemperature) {
@@ -56,10 +57,6 @@ final class PlaneRecorder {
             && grid.volume[c] > 0.0
             && time[c] == Double.POSITIVE_INFINITY) {
           arrive(s, c, now);
-          if (piece[c] && speed[c] > fastest) {
-            fastest = speed[c];
-            fastestCell = c;
-          }
         }
       }
     }
@@ -74,6 +71,7 @@ final class PlaneRecorder {
     enthalpy[c] = melt.water ? melt.enthalpyIn : heat.leading().enthalpy[c];
     speed[c] = Math.sqrt(u * u + v * v);
     if (!melt.water) {
+      beyondTable += melt.table.covers(enthalpy[c]) ? 0 : 1;
       double t = melt.table.temperature(enthalpy[c]);
       double tau = LapIndex.tau(grid.gap[c], melt.capillaryLength, speed[c], 0.0);
       double drop =
@@ -89,16 +87,41 @@ final class PlaneRecorder {
     }
   }
 
+  /** Cells to which metal came with more or less heat than its table has. */
+  int beyondTable() {
+    return beyondTable;
+  }
+
   boolean reached(int c) {
     return time[c] < Double.POSITIVE_INFINITY;
   }
 
-  /** Greatest speed at which metal came to a cell of the piece [m/s]. */
-  double fastest() {
-    return fastest;
-  }
-
-  int fastestCell() {
-    return fastestCell;
+  /**
+   * Cell of the piece to which metal came fastest, squirts into closing holes left out: the first
+   * of the fastest cells that together hold more than those.
+   *
+   * @param piece whether a cell belongs to the piece
+   * @return its index, -1 where no metal came
+   */
+  int fastestCell(boolean[] piece) {
+    int[] cells =
+        IntStream.range(0, grid.size)
+            .filter(c -> piece[c] && grid.volume[c] > 0.0 && reached(c))
+            .boxed()
+            .sorted(Comparator.comparingDouble((Integer c) -> -speed[c]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    double all = 0.0;
+    for (int c : cells) {
+      all += grid.volume[c];
+    }
+    double sum = 0.0;
+    for (int c : cells) {
+      sum += grid.volume[c];
+      if (sum > SQUIRTS * all) {
+        return c;
+      }
+    }
+    return -1;
   }
 }

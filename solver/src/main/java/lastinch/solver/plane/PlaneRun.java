@@ -31,6 +31,7 @@ final class PlaneRun {
   final Downsprue sprue;
   final GateWatch gateWatch;
   final SprueWatch watch;
+  final Impacts impacts;
 
   /** Whether a cell belongs to the piece. */
   final boolean[] piece;
@@ -85,6 +86,7 @@ final class PlaneRun {
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateWatch(this, job, map, gateOfCell);
     watch = new SprueWatch(this);
+    impacts = new Impacts(grid);
     moments = Optional.empty();
     flow.begin();
     airAtStart = flow.pockets.held();
@@ -217,6 +219,7 @@ final class PlaneRun {
       heatSteps++;
     }
     recorder.note(flow.state, flow.time(), piece);
+    impacts.note(flow.state, dt);
     airPush = 0.0;
     for (int p = 0; p < flow.pockets.count(); p++) {
       airPush = Math.max(airPush, flow.pockets.pressure[p]);

@@ -268,6 +268,7 @@ public final class PlaneSolver {
             run.recorder.lap[c]);
       }
       left.end(k, Math.min(1.0, run.flow.state.fill(c)), run.origins.of(c));
+      left.impact(k, run.impacts.speed[c]);
     }
     for (MeetingLines.Line line : met) {
       for (int c : line.cells()) {

@@ -44,6 +44,8 @@ public record Finding(
      * Front faster than the splash limit in the piece: {@code speed} [m/s], {@code limit} [m/s].
      */
     FRONT_SPLASHES,
+    /** Metal runs against the mould, square to it: {@code speed} [m/s], {@code limit} [m/s]. */
+    RUNS_AGAINST_MOULD,
     /** Metal fell free into the piece: {@code height} [m], {@code limit} [m]. */
     FALLS,
     /** Air pressed together ahead of the metal: {@code pressure} [Pa] above outside. */

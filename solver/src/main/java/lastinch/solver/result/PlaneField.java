@@ -28,6 +28,7 @@ public final class PlaneField {
     private final float[] speed;
     private final float[] lap;
     private final float[] fill;
+    private final float[] impact;
     private final byte[] gate;
     private final Map<Integer, Meeting.Kind> lines = new TreeMap<>();
 
@@ -39,6 +40,7 @@ public final class PlaneField {
       speed = new float[cells];
       lap = new float[cells];
       fill = new float[cells];
+      impact = new float[cells];
       gate = new byte[cells];
       Arrays.fill(time, Float.POSITIVE_INFINITY);
       Arrays.fill(gate, (byte) NO_GATE);
@@ -67,6 +69,11 @@ public final class PlaneField {
     public void end(int cell, double share, int gateNumber) {
       fill[cell] = (float) share;
       gate[cell] = (byte) gateNumber;
+    }
+
+    /** Notes how fast metal ran against the mould in a cell [m/s], square to it. */
+    public void impact(int cell, double pace) {
+      impact[cell] = (float) pace;
     }
 
     /** Marks a cell in which fronts met. */
@@ -183,6 +190,11 @@ public final class PlaneField {
   /** Share of the cell that holds metal at the end [-]. */
   public double fill(int cell) {
     return left.fill[cell];
+  }
+
+  /** Greatest speed at which metal ran against the mould here, square to it [m/s]. */
+  public double impact(int cell) {
+    return left.impact[cell];
   }
 
   /** Gate that most of its metal came through, or {@link #NO_GATE}. */

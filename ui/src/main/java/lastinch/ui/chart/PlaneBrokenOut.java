@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.physics.SplashLimit;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PlaneField;
@@ -23,7 +24,10 @@ final class PlaneBrokenOut {
   private static final double EVERY = 5e-3;
 
   private static final double HALF = 2e-3;
-  private static final double KEY = 24.0;
+  private static final double KEY = 40.0;
+
+  /** Half the size of a cross [px]. */
+  private static final double CROSS = 4.0;
 
   private final PlaneField field;
   private final GapMap map;
@@ -68,6 +72,7 @@ final class PlaneBrokenOut {
     Pens.line(g, sheet.border(area, k -> isPiece(k) && isMetal(k)), Look.INK, Look.OUTLINE);
     lines(g, area);
     air(g, area);
+    impacts(g, area);
     sheet.ruler(g, area, figures);
     key(g, area);
   }
@@ -129,6 +134,37 @@ final class PlaneBrokenOut {
     }
   }
 
+  /** Crosses where metal ran hard against the mould, the hardest of each neighbourhood. */
+  private void impacts(Graphics2D g, Rectangle2D area) {
+    int near = Math.max(1, (int) Math.rint(EVERY / map.cell()));
+    for (int k = 0; k < map.grid().size(); k++) {
+      if (field.impact(k) > SplashLimit.TRADE && isHardest(k, near)) {
+        Point2D p = PlaneMaps.middle(sheet, area, k);
+        double x = p.getX();
+        double y = p.getY();
+        Pens.line(
+            g, new Line2D.Double(x - CROSS, y - CROSS, x + CROSS, y + CROSS), Look.INK, Look.FRONT);
+        Pens.line(
+            g, new Line2D.Double(x - CROSS, y + CROSS, x + CROSS, y - CROSS), Look.INK, Look.FRONT);
+      }
+    }
+  }
+
+  private boolean isHardest(int k, int near) {
+    int i = k % map.nx();
+    int j = k / map.nx();
+    for (int b = Math.max(0, j - near); b <= Math.min(map.ny() - 1, j + near); b++) {
+      for (int a = Math.max(0, i - near); a <= Math.min(map.nx() - 1, i + near); a++) {
+        int other = map.grid().index(a, b);
+        boolean first = field.impact(other) == field.impact(k) && other < k;
+        if (field.impact(other) > field.impact(k) || first) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Rings round empty places that metal has closed in. */
   private void air(Graphics2D g, Rectangle2D area) {
     for (List<Integer> hole : holes()) {
@@ -188,9 +224,9 @@ final class PlaneBrokenOut {
   private void key(Graphics2D g, Rectangle2D area) {
     g.setFont(Look.TICK);
     g.setPaint(Look.INK);
-    g.drawString(
-        sentences.say("chart.plane.broken.key"),
-        (float) (area.getX() + PlaneSheet.LEFT),
-        (float) (area.getY() + sheet.tall() + 14.0));
+    float x = (float) (area.getX() + PlaneSheet.LEFT);
+    float y = (float) (area.getY() + sheet.tall() + 14.0);
+    g.drawString(sentences.say("chart.plane.broken.key"), x, y);
+    g.drawString(sentences.say("chart.plane.broken.key.second"), x, y + 16.0f);
   }
 }

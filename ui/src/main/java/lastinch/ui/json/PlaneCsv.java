@@ -17,7 +17,7 @@ public final class PlaneCsv {
   private static final Figures METRIC = new Figures(DisplayUnits.METRIC);
   private static final String HEAD =
       "x_mm,y_mm,part,gap_mm,fill,arrival_s,arrival_degC,arrivalSolid,arrivalSpeed_m_s,"
-          + "lapIndex,gate,line\n";
+          + "lapIndex,gate,line,againstMould_m_s\n";
 
   private PlaneCsv() {}
 
@@ -49,7 +49,7 @@ public final class PlaneCsv {
     boolean known = field.gate(k) != PlaneField.NO_GATE;
     return String.format(
         Locale.ROOT,
-        "%.2f,%.2f,%s,%.3f,%.3f,%s,%s,%s%n",
+        "%.2f,%.2f,%s,%.3f,%.3f,%s,%s,%s,%.3f%n",
         MILLI * map.grid().x(k % map.nx()),
         MILLI * map.grid().y(k / map.nx()),
         quoted(map.parts().get(map.part(k)).name()),
@@ -57,7 +57,8 @@ public final class PlaneCsv {
         field.fill(k),
         arrival,
         known ? quoted(field.gates().get(field.gate(k))) : "",
-        field.isLine(k) ? ResultJson.camel(field.line(k)) : "");
+        field.isLine(k) ? ResultJson.camel(field.line(k)) : "",
+        field.impact(k));
   }
 
   private static String quoted(String name) {

@@ -15,7 +15,7 @@ final class FindingWords {
     return switch (finding.kind()) {
       case SPRUE_NEVER_FULL -> scene.say(key);
       case PUDDLES -> puddles(scene, List.of(finding));
-      case GATE_SPLASHES, FRONT_SPLASHES ->
+      case GATE_SPLASHES, FRONT_SPLASHES, RUNS_AGAINST_MOULD ->
           scene.say(
               squeezed(scene, finding) ? key + ".squeezed" : key,
               "place",
