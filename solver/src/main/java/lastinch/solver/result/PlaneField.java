@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.physics.SplashLimit;
 
 /**
  * What a pour over the plane left behind in every cell of its map, and how it looked at some
@@ -195,6 +196,11 @@ public final class PlaneField {
   /** Greatest speed at which metal ran against the mould here, square to it [m/s]. */
   public double impact(int cell) {
     return left.impact[cell];
+  }
+
+  /** Whether metal ran against the mould here faster than the splash limit. */
+  public boolean runsAgainstMould(int cell) {
+    return left.impact[cell] > SplashLimit.TRADE;
   }
 
   /** Gate that most of its metal came through, or {@link #NO_GATE}. */

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.physics.SplashLimit;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PlaneField;
@@ -138,7 +137,7 @@ final class PlaneBrokenOut {
   private void impacts(Graphics2D g, Rectangle2D area) {
     int near = Math.max(1, (int) Math.rint(EVERY / map.cell()));
     for (int k = 0; k < map.grid().size(); k++) {
-      if (field.impact(k) > SplashLimit.TRADE && isHardest(k, near)) {
+      if (field.runsAgainstMould(k) && isHardest(k, near)) {
         Point2D p = PlaneMaps.middle(sheet, area, k);
         double x = p.getX();
         double y = p.getY();
