@@ -31,7 +31,7 @@ final class Impacts {
     int[] found = new int[grid.size];
     int count = 0;
     for (int c = 0; c < grid.size; c++) {
-      double size = Math.hypot(lackX(c), lackY(c));
+      double size = StrictMath.hypot(lackX(c), lackY(c));
       if (grid.volume[c] > 0.0 && size > WALL * grid.dx * grid.gap[c]) {
         found[count++] = c;
       }
@@ -43,8 +43,8 @@ final class Impacts {
     for (int k = 0; k < count; k++) {
       double x = lackX(cells[k]);
       double y = lackY(cells[k]);
-      towardsX[k] = x / Math.hypot(x, y);
-      towardsY[k] = y / Math.hypot(x, y);
+      towardsX[k] = x / StrictMath.hypot(x, y);
+      towardsY[k] = y / StrictMath.hypot(x, y);
     }
   }
 
