@@ -189,7 +189,7 @@ final class WorkAccount {
     double sum = state.cupIsHeld ? 0.0 : cupEnergy();
     for (Channel c : state.channels) {
       ChannelShape shape = c.shape;
-      double whole = shape.heightMoment(shape.length);
+      double whole = shape.heightMoment();
       if (c.full) {
         sum += density * Gravity.G * whole;
         sum += motion(shape.inertiaTo[shape.cells], c.flowA, c.frozen);
@@ -227,8 +227,9 @@ final class WorkAccount {
     double sum = 0.0;
     for (Channel c : state.channels) {
       Stream stream = c.stream;
+      boolean down = c.fallsTowardsB();
       for (int p = 0; p < stream.size(); p++) {
-        double s = c.fallsTowardsB() ? stream.middle(p) : c.shape.length - stream.middle(p);
+        double s = down ? stream.middle(p) : c.shape.length - stream.middle(p);
         double motion = 0.5 * stream.squareOfSpeed(p);
         sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + motion);
       }
