@@ -229,6 +229,12 @@ final class Heat {
     c.skin[i] = Math.min(c.skin[i], after * mass);
     c.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(c.mostSolid[i], after);
     mostSolidAnywhere = Math.max(mostSolidAnywhere, c.mostSolid[i]);
+    if (after <= 0.0 && c.skin[i] == 0.0) {
+      c.openShare[i] = 1.0;
+      c.slurry[i] = 0.0;
+      c.thickening[i] = 1.0;
+      return;
+    }
     double share = c.skin[i] / mass;
     c.openShare[i] = Math.max(1e-3, 1.0 - share);
     c.slurry[i] = share < 1.0 ? Math.max(0.0, (after - share) / (1.0 - share)) : 1.0;

@@ -76,7 +76,7 @@ final class StepChoice {
     double[] volume = c.shape.volume;
     for (int i = 0; i < volume.length; i++) {
       if (c.wet[i] > 0.0 || c.full) {
-        double open = volume[i] - c.skin[i] / density;
+        double open = c.skin[i] == 0.0 ? volume[i] : volume[i] - c.skin[i] / density;
         least = open < least ? open : least;
       }
     }

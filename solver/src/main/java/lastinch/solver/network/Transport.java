@@ -186,7 +186,7 @@ final class Transport {
       double hUp = c.mobile[up];
       double hDown = isFull(c, down) ? c.mobile[down] : tipOr(c, forward, hUp);
       double hBefore = before >= 0 && before < n && isFull(c, before) ? c.mobile[before] : hUp;
-      double free = c.wet[up] - c.skin[up] / density;
+      double free = c.skin[up] == 0.0 ? c.wet[up] : c.wet[up] - c.skin[up] / density;
       double courant = free > 0.0 ? Math.min(1.0, Math.abs(crossing) / free) : 1.0;
       double carried = LimitedFace.face(hBefore, hUp, hDown, courant);
       c.carried[f] = withSkin(c, up, Math.abs(crossing), carried);

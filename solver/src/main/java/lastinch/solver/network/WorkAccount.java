@@ -26,6 +26,10 @@ final class WorkAccount {
 
   private double settledColumns;
   private double settledFlying;
+
+  /** Energy over density of what falls, as last summed up; it stays while columns move [J m3/kg]. */
+  private double falling;
+
   private double moved;
 
   /** What metal that lands in a step has done as part of the columns before it is booked [J]. */
@@ -100,7 +104,7 @@ final class WorkAccount {
     spent += (state.cup.spilled() - spilledBefore) * Gravity.G * rim;
     double after = columnEnergy();
     unexplained += after - before - poured + spent;
-    moved = after + flyingEnergy() - lent;
+    moved = after + withLanded(falling) - lent;
   }
 
   /** Books what happened at once after the columns moved. */
@@ -234,6 +238,12 @@ final class WorkAccount {
         sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + motion);
       }
     }
+    falling = sum;
+    return withLanded(falling);
+  }
+
+  private double withLanded(double inFlight) {
+    double sum = inFlight;
     for (int j = 0; j < state.wet.length; j++) {
       double speed = state.landedSpeed[j];
       sum += state.landedVolume[j] * (Gravity.G * state.jointHeight[j] + 0.5 * speed * speed);
