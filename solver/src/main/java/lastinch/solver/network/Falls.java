@@ -79,8 +79,7 @@ final class Falls {
       return 0.0;
     }
     double diameter = c.shape.hydraulicDiameter[cell];
-    double reynolds =
-        melt.density * Math.max(1e-3, stream.speed(p)) * diameter / melt.viscosity;
+    double reynolds = melt.density * Math.max(1e-3, stream.speed(p)) * diameter / melt.viscosity;
     return Friction.overSpeed(reynolds, melt.viscosity, diameter, c.shape.laminarProduct[cell])
         / melt.density;
   }

@@ -175,12 +175,7 @@ final class Heat {
       double curvature = curved ? 2.0 * Math.PI / shape.perimeter[i] : 0.0;
       if (thick[column]) {
         columns.openThick(
-            column,
-            shape.mouldTemperature[i],
-            curvature,
-            depthLimit,
-            0.5 * gap[column],
-            enthalpy);
+            column, shape.mouldTemperature[i], curvature, depthLimit, 0.5 * gap[column], enthalpy);
       } else {
         columns.open(column, shape.mouldTemperature[i], curvature, depthLimit);
       }

@@ -27,7 +27,9 @@ final class WorkAccount {
   private double settledColumns;
   private double settledFlying;
 
-  /** Energy over density of what falls, as last summed up; it stays while columns move [J m3/kg]. */
+  /**
+   * Energy over density of what falls, as last summed up; it stays while columns move [J m3/kg].
+   */
   private double falling;
 
   private double moved;
