@@ -116,12 +116,17 @@ public final class Tables {
       sound &= readColumn(item);
     }
     for (Kind.Column column : kind.columns()) {
-      if (sound && column.need() && !columns.contains(column)) {
+      if (sound && column.need() && !isThere(column)) {
         problems.add(list.span(), "The column " + column.key() + " is missing");
         sound = false;
       }
     }
     return sound;
+  }
+
+  /** Whether a column of this kind of table, told by its key, was read. */
+  private boolean isThere(Kind.Column column) {
+    return columns.stream().anyMatch(c -> c.key().equals(column.key()));
   }
 
   private boolean readColumn(Node item) {
@@ -132,7 +137,7 @@ public final class Tables {
     for (Kind.Column column : kind.columns()) {
       boolean twin = column.twins().contains(text.get());
       if (twin || column.key().equals(text.get())) {
-        if (columns.contains(column)) {
+        if (isThere(column)) {
           problems.add(item.span(), "This column stands here twice");
           return false;
         }

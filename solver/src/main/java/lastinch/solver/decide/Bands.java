@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Outcome;
@@ -52,7 +53,7 @@ public final class Bands {
       jobs.add(unknown.set(job, unknown.towards(job, true, 1.0)));
     }
     try (Studies studies = new Studies(Pourer.DRY, workers, Studies.Watch.NONE, stopRequested)) {
-      List<Glance> ends = allOf(studies.pourAll(jobs));
+      List<Glance> ends = allOf(studies.all(glances(jobs, stopRequested)));
       List<Swing> swings = swings(job, unknowns, ends);
       List<PourResult> days =
           allOf(
@@ -72,6 +73,15 @@ public final class Bands {
     } catch (Studies.Cancelled e) {
       return Optional.empty();
     }
+  }
+
+  /** No job comes twice here, so none is kept. */
+  private static List<Supplier<Glance>> glances(List<PourCase> jobs, BooleanSupplier stop) {
+    List<Supplier<Glance>> tasks = new ArrayList<>();
+    for (PourCase job : jobs) {
+      tasks.add(() -> Pourer.DRY.pour(job, stop));
+    }
+    return tasks;
   }
 
   private static <T> List<T> allOf(List<Optional<T>> found) {

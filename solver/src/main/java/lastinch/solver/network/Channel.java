@@ -146,12 +146,14 @@ final class Channel {
   }
 
   double emptyVolume() {
-    return full ? 0.0 : Math.max(0.0, shape.totalVolume() - volumeA - volumeB);
+    double empty = full ? 0.0 : shape.totalVolume() - volumeA - volumeB;
+    return empty > 0.0 ? empty : 0.0;
   }
 
   /** What is left between the plugs when all metal in flight has landed [m3]. */
   double gapVolume() {
-    return Math.max(0.0, emptyVolume() - stream.inFlight());
+    double gap = emptyVolume() - stream.inFlight();
+    return gap > 0.0 ? gap : 0.0;
   }
 
   /** Whether plugs and metal in flight fill the channel. */
@@ -248,10 +250,15 @@ final class Channel {
   /** Lays metal on a plug's front: fills cells between two volumes counted from face 0. */
   void deposit(double fromVolume, double toVolume, double density, double enthalpy) {
     int n = shape.cells;
+    double[] below = shape.volumeTo;
     double low = Math.min(fromVolume, toVolume);
     double high = Math.max(fromVolume, toVolume);
-    for (int i = 0; i < n; i++) {
-      double part = Math.min(high, shape.volumeTo[i + 1]) - Math.max(low, shape.volumeTo[i]);
+    int first = 0;
+    while (first < n && below[first + 1] <= low) {
+      first++;
+    }
+    for (int i = first; i < n && below[i] < high; i++) {
+      double part = Math.min(high, below[i + 1]) - Math.max(low, below[i]);
       if (part > 0.0) {
         wet[i] += part;
         heat[i] += density * part * enthalpy;
@@ -266,11 +273,16 @@ final class Channel {
 
   /** Share of a cell that holds metal [-]. */
   double fill(int i) {
-    return Math.min(1.0, wet[i] / shape.volume[i]);
+    double share = wet[i] / shape.volume[i];
+    return share < 1.0 ? share : 1.0;
   }
 
   /** Skin over all metal in a cell [-]. */
   double skinShare(int i, double density) {
-    return wet[i] > 0.0 ? Math.min(1.0, skin[i] / (density * wet[i])) : 0.0;
+    if (wet[i] <= 0.0 || skin[i] == 0.0) {
+      return 0.0;
+    }
+    double share = skin[i] / (density * wet[i]);
+    return share < 1.0 ? share : 1.0;
   }
 }

@@ -49,8 +49,14 @@ final class ChannelShape {
   final double[] hydraulicDiameter;
   final double[] laminarProduct;
 
+  /** By cell: mean of the areas of its faces [m2]. */
+  final double[] meanArea;
+
   /** Mould temperature before metal, by cell [K]. */
   final double[] mouldTemperature;
+
+  private final double rise;
+  private final double wholeHeightMoment;
 
   /**
    * Builds the grid.
@@ -89,13 +95,15 @@ final class ChannelShape {
     thickness = new double[cells];
     hydraulicDiameter = new double[cells];
     laminarProduct = new double[cells];
+    meanArea = new double[cells];
     mouldTemperature = new double[cells];
     for (int f = 0; f <= cells; f++) {
       faceArea[f] = sectionAt.apply(f * dx).area();
     }
     for (int i = 0; i < cells; i++) {
       SectionShape middle = sectionAt.apply((i + 0.5) * dx);
-      volume[i] = 0.5 * (faceArea[i] + faceArea[i + 1]) * dx;
+      meanArea[i] = 0.5 * (faceArea[i] + faceArea[i + 1]);
+      volume[i] = meanArea[i] * dx;
       volumeTo[i + 1] = volumeTo[i] + volume[i];
       inertiaTo[i + 1] = inertiaTo[i] + inertiaWithin(faceArea[i], faceArea[i + 1], dx);
       momentTo[i + 1] = momentTo[i] + momentWithin(i, dx);
@@ -107,6 +115,8 @@ final class ChannelShape {
       laminarProduct[i] = middle.laminarProduct();
       mouldTemperature[i] = mouldAt.apply((i + 0.5) * dx);
     }
+    rise = (heightB - heightA) / length;
+    wholeHeightMoment = heightMoment(length);
   }
 
   /** Integral of ds/A over a stretch with straight area, Simpson. */
@@ -129,13 +139,18 @@ final class ChannelShape {
     return heightA * volumeBelow(s) + rise() * moment;
   }
 
+  /** Integral of the height over the whole volume [m4]. */
+  double heightMoment() {
+    return wholeHeightMoment;
+  }
+
   double totalVolume() {
     return volumeTo[cells];
   }
 
   /** Height gained per length towards the far end [-]. */
   double rise() {
-    return (heightB - heightA) / length;
+    return rise;
   }
 
   double heightAt(double s) {
@@ -148,8 +163,11 @@ final class ChannelShape {
   }
 
   double areaAt(double s) {
-    int i = cellAt(s);
-    double share = Math.max(0.0, Math.min(1.0, s / dx - i));
+    double place = s / dx;
+    int i = (int) place;
+    i = i < 0 ? 0 : i < cells ? i : cells - 1;
+    double within = place - i;
+    double share = within <= 0.0 ? 0.0 : within < 1.0 ? within : 1.0;
     return faceArea[i] + share * (faceArea[i + 1] - faceArea[i]);
   }
 

@@ -33,6 +33,9 @@ final class Falls {
   void advance(double dt) {
     for (Channel c : state.channels) {
       Stream stream = c.stream;
+      if (stream.size() == 0) {
+        continue;
+      }
       double pull = pull(c);
       for (int p = 0; p < stream.size(); p++) {
         stream.advance(p, dt, pull, drag(c, stream, p));
@@ -71,13 +74,14 @@ final class Falls {
     if (c.shape.width[cell] < 2.0 * c.shape.thickness[cell]) {
       return 0.0;
     }
-    return Friction.gradientOverSpeed(
-            state.melt.density,
-            state.melt.viscosity,
-            Math.max(1e-3, stream.speed(p)),
-            c.shape.hydraulicDiameter[cell],
-            c.shape.laminarProduct[cell])
-        / state.melt.density;
+    Melt melt = state.melt;
+    if (melt.viscosity == 0.0) {
+      return 0.0;
+    }
+    double diameter = c.shape.hydraulicDiameter[cell];
+    double reynolds = melt.density * Math.max(1e-3, stream.speed(p)) * diameter / melt.viscosity;
+    return Friction.overSpeed(reynolds, melt.viscosity, diameter, c.shape.laminarProduct[cell])
+        / melt.density;
   }
 
   /** How far metal falls before it lands [m]. */

@@ -40,6 +40,15 @@ final class Heat {
   private final int cupColumn;
   private final double cupTemperature;
   private double cupShare;
+
+  /**
+   * By cell: full gap [m]; whether metal is resolved through it; heat passed before anything is
+   * solid [W/(m2 K)].
+   */
+  private final double[] gap;
+
+  private final boolean[] thick;
+  private final double[] liquidConductance;
   private final double[] streamVolume;
   private final double[] streamHeat;
   private final double[] streamAfter;
@@ -75,6 +84,22 @@ final class Heat {
     streamVolume = new double[state.allCells];
     streamHeat = new double[state.allCells];
     streamAfter = new double[state.allCells];
+    gap = new double[state.allCells];
+    thick = new boolean[state.allCells];
+    liquidConductance = new double[state.allCells];
+    for (Channel c : state.channels) {
+      for (int i = 0; i < c.shape.cells; i++) {
+        measure(c.firstCell + i, 2.0 * c.shape.volume[i] / c.shape.wall[i]);
+      }
+    }
+  }
+
+  private void measure(int cell, double cellGap) {
+    Melt melt = state.melt;
+    gap[cell] = cellGap;
+    thick[cell] =
+        !melt.perfectContact && melt.contactLiquid * (0.5 * cellGap) / melt.conductivity > THICK;
+    liquidConductance[cell] = melt.tipConductance(thick[cell] ? 0.0 : cellGap);
   }
 
   /**
@@ -139,16 +164,6 @@ final class Heat {
     state.cupEnthalpy = columns.exchange(cupColumn, dt, conductance, perArea, state.cupEnthalpy);
   }
 
-  private static double gap(ChannelShape shape, int i) {
-    return 2.0 * shape.volume[i] / shape.wall[i];
-  }
-
-  private boolean isThick(ChannelShape shape, int i) {
-    double half = 0.5 * gap(shape, i);
-    return !state.melt.perfectContact
-        && state.melt.contactLiquid * half / state.melt.conductivity > THICK;
-  }
-
   /** Makes the column of a cell stand for a wetted share, fresh wall included. */
   private void wetWall(Channel c, int i, double share, double enthalpy) {
     if (share <= c.wettedShare[i]) {
@@ -158,14 +173,9 @@ final class Heat {
     int column = c.firstCell + i;
     if (c.wettedShare[i] == 0.0) {
       double curvature = curved ? 2.0 * Math.PI / shape.perimeter[i] : 0.0;
-      if (isThick(shape, i)) {
+      if (thick[column]) {
         columns.openThick(
-            column,
-            shape.mouldTemperature[i],
-            curvature,
-            depthLimit,
-            0.5 * gap(shape, i),
-            enthalpy);
+            column, shape.mouldTemperature[i], curvature, depthLimit, 0.5 * gap[column], enthalpy);
       } else {
         columns.open(column, shape.mouldTemperature[i], curvature, depthLimit);
       }
@@ -184,8 +194,7 @@ final class Heat {
     double share = c.fill(i);
     wetWall(c, i, share, h);
     double now = share / c.wettedShare[i];
-    double plateGap = isThick(shape, i) ? 0.0 : gap(shape, i);
-    double conductance = state.melt.conductance(plateGap, c.mostSolid[i]) * now;
+    double conductance = conductance(column, c.mostSolid[i]) * now;
     double perArea = density * c.wet[i] / (c.wettedShare[i] * shape.wall[i]);
     int parts = c.age[i] < FRESH_AGE ? (int) Math.ceil(dt / FRESH_STEP - 1e-9) : 1;
     for (int k = 0; k < parts; k++) {
@@ -194,6 +203,13 @@ final class Heat {
     c.age[i] += dt;
     c.heat[i] = h * density * c.wet[i];
     settle(c, i, solidBefore, state.melt.table.solid(h));
+  }
+
+  /** Heat passed by lumped metal to the mould face at a cell [W/(m2 K)]. */
+  private double conductance(int cell, double mostSolid) {
+    return mostSolid <= state.melt.skinFrees
+        ? liquidConductance[cell]
+        : state.melt.conductance(thick[cell] ? 0.0 : gap[cell], mostSolid);
   }
 
   /** Shares new solid between skin and slurry. */
@@ -208,6 +224,12 @@ final class Heat {
     c.skin[i] = Math.min(c.skin[i], after * mass);
     c.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(c.mostSolid[i], after);
     mostSolidAnywhere = Math.max(mostSolidAnywhere, c.mostSolid[i]);
+    if (after <= 0.0 && c.skin[i] == 0.0) {
+      c.openShare[i] = 1.0;
+      c.slurry[i] = 0.0;
+      c.thickening[i] = 1.0;
+      return;
+    }
     double share = c.skin[i] / mass;
     c.openShare[i] = Math.max(1e-3, 1.0 - share);
     c.slurry[i] = share < 1.0 ? Math.max(0.0, (after - share) / (1.0 - share)) : 1.0;
@@ -252,10 +274,7 @@ final class Heat {
     double share = Math.min(1.0, streamVolume[i] / shape.volume[i]);
     wetWall(c, i, share, h);
     double area = c.wettedShare[i] * shape.wall[i];
-    double conductance =
-        state.melt.tipConductance(isThick(shape, i) ? 0.0 : gap(shape, i))
-            * share
-            / c.wettedShare[i];
+    double conductance = liquidConductance[c.firstCell + i] * share / c.wettedShare[i];
     return columns.exchange(c.firstCell + i, dt, conductance, density * streamVolume[i] / area, h);
   }
 
@@ -308,23 +327,23 @@ final class Heat {
     if (c.wet[i] < 0.5 * c.shape.volume[i]) {
       return false;
     }
-    double gap = gap(c.shape, i);
-    double open = gap * (1.0 - c.skinShare(i, state.melt.density));
-    return c.slurry[i] >= state.melt.flowStop || open < Slurry.openGapStop(gap);
+    double full = gap[c.firstCell + i];
+    double open = full * (1.0 - c.skinShare(i, state.melt.density));
+    return c.slurry[i] >= state.melt.flowStop || open < Slurry.openGapStop(full);
   }
 
   /** Whether a shut cell has opened again, with some to spare. */
   boolean isOpenAgain(Channel c, int i) {
-    double gap = gap(c.shape, i);
-    double open = gap * (1.0 - c.skinShare(i, state.melt.density));
-    return c.slurry[i] < state.melt.flowStop - 0.05 && open > 1.2 * Slurry.openGapStop(gap);
+    double full = gap[c.firstCell + i];
+    double open = full * (1.0 - c.skinShare(i, state.melt.density));
+    return c.slurry[i] < state.melt.flowStop - 0.05 && open > 1.2 * Slurry.openGapStop(full);
   }
 
   /** Open gap over what stops it, as a share of what there was [-]. */
   double openMargin(Channel c, int i) {
-    double gap = gap(c.shape, i);
-    double stop = Slurry.openGapStop(gap);
-    double open = gap * (1.0 - c.skinShare(i, state.melt.density));
-    return gap > stop ? Math.max(0.0, (open - stop) / (gap - stop)) : 1.0;
+    double full = gap[c.firstCell + i];
+    double stop = Slurry.openGapStop(full);
+    double open = full * (1.0 - c.skinShare(i, state.melt.density));
+    return full > stop ? Math.max(0.0, (open - stop) / (full - stop)) : 1.0;
   }
 }

@@ -318,7 +318,9 @@ final class Legs {
     int first = shape.cellAt(low);
     int last = shape.cellAt(high);
     for (int i = first; i <= last; i++) {
-      double stretch = Math.min(high, (i + 1) * shape.dx) - Math.max(low, i * shape.dx);
+      double from = i * shape.dx;
+      double to = (i + 1) * shape.dx;
+      double stretch = (to < high ? to : high) - (from > low ? from : low);
       if (stretch > 0.0) {
         wallFriction(leg, i, stretch);
       }
@@ -330,7 +332,7 @@ final class Legs {
     ChannelShape shape = c.shape;
     Melt melt = state.melt;
     double open = c.openShare[i];
-    double area = 0.5 * (shape.faceArea[i] + shape.faceArea[i + 1]) * open;
+    double area = shape.meanArea[i] * open;
     double diameter = shape.hydraulicDiameter[i] * open;
     if (frictionFactor.isPresent()) {
       double quadratic =

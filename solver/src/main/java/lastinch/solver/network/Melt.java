@@ -30,6 +30,10 @@ final class Melt {
   final double capillaryLength;
   final double conductivity;
   final double specificHeat;
+
+  /** Of the liquid [m2/s]. */
+  final double diffusivity;
+
   final double flowStop;
 
   /** Enthalpy on entry and at which the slurry stops [J/kg]. */
@@ -69,6 +73,7 @@ final class Melt {
     capillaryLength = Capillary.length(Math.max(1e-6, alloy.surfaceTension().value()), density);
     conductivity = alloy.conductivityLiquid().value();
     specificHeat = alloy.specificHeatLiquid().value();
+    diffusivity = conductivity / (density * specificHeat);
     flowStop = alloy.flowStop().value();
     enthalpyIn = table.enthalpy(entered);
     enthalpyStop = table.enthalpyAtSolid(flowStop);

@@ -168,7 +168,7 @@ final class PieceLayout {
     Map<String, Integer> named = new LinkedHashMap<>();
     for (Limb limb : limbs) {
       TreeMap<Double, Integer> on = cuts.get(limb.name());
-      boolean first = limb.equals(limbs.get(0));
+      boolean first = limb.name().equals(limbs.get(0).name());
       boolean atStart = on.containsKey(0.0);
       boolean atEnd = on.containsKey(limb.length());
       int start;
@@ -355,7 +355,7 @@ final class PieceLayout {
   }
 
   private Graph.EndLosses lossesOf(Limb limb, int k, int last, ChannelShape part, double bossArea) {
-    boolean first = limb.equals(limbs.get(0));
+    boolean first = limb.name().equals(limbs.get(0).name());
     Graph.EndLosses a = NONE;
     Graph.EndLosses b = NONE;
     double areaA = part.faceArea[0];

@@ -362,10 +362,14 @@ final class Recorder {
     String[] names = new String[samples];
     double[] temperature = new double[samples];
     double[] at = new double[samples];
+    double[] offset = new double[state.channels.length];
+    for (Channel c : state.channels) {
+      offset[c.index] = offset(c);
+    }
     for (int i = 0; i < samples; i++) {
       Channel c = state.channels[trackChannel[i]];
       names[i] = c.shape.limb;
-      at[i] = trackAt[i] + offset(c);
+      at[i] = trackAt[i] + offset[c.index];
       temperature[i] = state.melt.table.temperature(trackEnthalpy[i]);
     }
     return new FrontTrack(

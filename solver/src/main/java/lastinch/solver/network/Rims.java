@@ -182,7 +182,7 @@ final class Rims {
   /** How heat spreads along the rim against the middle at one speed [-]; no more than there. */
   private double spreading(double rim, double speed, double middle) {
     Melt melt = state.melt;
-    double kappa = melt.conductivity / (melt.density * melt.specificHeat);
+    double kappa = melt.diffusivity;
     double thin = speed * rim / kappa;
     double thick = speed * middle / kappa;
     return Math.min(1.0, (1.0 + thin * thin / PLATES) / (1.0 + thick * thick / PLATES));

@@ -73,10 +73,11 @@ final class StepChoice {
   private double smallestCell(Channel c) {
     double density = state.melt.density;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < c.shape.cells; i++) {
-      boolean moving = c.wet[i] > 0.0 || c.full;
-      if (moving) {
-        least = Math.min(least, c.shape.volume[i] - c.skin[i] / density);
+    double[] volume = c.shape.volume;
+    for (int i = 0; i < volume.length; i++) {
+      if (c.wet[i] > 0.0 || c.full) {
+        double open = c.skin[i] == 0.0 ? volume[i] : volume[i] - c.skin[i] / density;
+        least = open < least ? open : least;
       }
     }
     double ahead = volumeAhead(c);

@@ -186,7 +186,7 @@ final class Transport {
       double hUp = c.mobile[up];
       double hDown = isFull(c, down) ? c.mobile[down] : tipOr(c, forward, hUp);
       double hBefore = before >= 0 && before < n && isFull(c, before) ? c.mobile[before] : hUp;
-      double free = c.wet[up] - c.skin[up] / density;
+      double free = c.skin[up] == 0.0 ? c.wet[up] : c.wet[up] - c.skin[up] / density;
       double courant = free > 0.0 ? Math.min(1.0, Math.abs(crossing) / free) : 1.0;
       double carried = LimitedFace.face(hBefore, hUp, hDown, courant);
       c.carried[f] = withSkin(c, up, Math.abs(crossing), carried);
@@ -200,6 +200,9 @@ final class Transport {
   private double withSkin(Channel c, int i, double out, double carried) {
     double density = state.melt.density;
     double skin = c.skin[i] / density;
+    if (skin == 0.0) {
+      return carried;
+    }
     double after = Math.max(0.0, c.wet[i] + c.crossing[i] - c.crossing[i + 1]);
     if (skin <= after) {
       return carried;
@@ -259,17 +262,23 @@ final class Transport {
   private static void apply(Channel c, double density) {
     c.passed += c.crossing[c.shape.cells];
     c.mostPassed = Math.max(c.mostPassed, c.passed);
-    for (int i = 0; i < c.wet.length; i++) {
-      double change = c.crossing[i] - c.crossing[i + 1];
-      double heat =
-          (c.crossing[i] == 0.0 ? 0.0 : c.crossing[i] * c.carried[i])
-              - (c.crossing[i + 1] == 0.0 ? 0.0 : c.crossing[i + 1] * c.carried[i + 1]);
-      c.wet[i] += change;
-      c.heat[i] += density * heat;
-      c.skin[i] = Math.min(c.skin[i], Math.max(0.0, density * c.wet[i]));
+    double[] wet = c.wet;
+    double in = c.crossing[0];
+    double heatIn = in == 0.0 ? 0.0 : in * c.carried[0];
+    for (int i = 0; i < wet.length; i++) {
+      double out = c.crossing[i + 1];
+      double heatOut = out == 0.0 ? 0.0 : out * c.carried[i + 1];
+      if (in != 0.0 || out != 0.0) {
+        wet[i] += in - out;
+        c.heat[i] += density * (heatIn - heatOut);
+        double most = wet[i] > 0.0 ? density * wet[i] : 0.0;
+        c.skin[i] = c.skin[i] < most ? c.skin[i] : most;
+      }
+      in = out;
+      heatIn = heatOut;
     }
-    for (int i = 0; i < c.wet.length; i++) {
-      if (c.wet[i] != 0.0 && c.wet[i] < DROP * c.shape.volume[i]) {
+    for (int i = 0; i < wet.length; i++) {
+      if (wet[i] != 0.0 && wet[i] < DROP * c.shape.volume[i]) {
         joinDrop(c, i);
       }
     }
@@ -343,9 +352,8 @@ final class Transport {
   /** Spreading coefficient at a cell for a flow [m3/s], [m2/s]. */
   double spreading(Channel c, int i, double flow) {
     Melt melt = state.melt;
-    double kappa = melt.conductivity / (melt.density * melt.specificHeat);
-    double area = 0.5 * (c.shape.faceArea[i] + c.shape.faceArea[i + 1]);
-    double speed = Math.abs(flow) / area;
+    double kappa = melt.diffusivity;
+    double speed = Math.abs(flow) / c.shape.meanArea[i];
     double diameter = c.shape.hydraulicDiameter[i];
     double reynolds = melt.density * speed * diameter / melt.viscosity;
     double factor = Friction.factor(Math.max(1.0, reynolds), c.shape.laminarProduct[i]);

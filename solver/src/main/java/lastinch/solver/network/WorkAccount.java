@@ -26,6 +26,12 @@ final class WorkAccount {
 
   private double settledColumns;
   private double settledFlying;
+
+  /**
+   * Energy over density of what falls, as last summed up; it stays while columns move [J m3/kg].
+   */
+  private double falling;
+
   private double moved;
 
   /** What metal that lands in a step has done as part of the columns before it is booked [J]. */
@@ -100,7 +106,7 @@ final class WorkAccount {
     spent += (state.cup.spilled() - spilledBefore) * Gravity.G * rim;
     double after = columnEnergy();
     unexplained += after - before - poured + spent;
-    moved = after + flyingEnergy() - lent;
+    moved = after + withLanded(falling) - lent;
   }
 
   /** Books what happened at once after the columns moved. */
@@ -189,7 +195,7 @@ final class WorkAccount {
     double sum = state.cupIsHeld ? 0.0 : cupEnergy();
     for (Channel c : state.channels) {
       ChannelShape shape = c.shape;
-      double whole = shape.heightMoment(shape.length);
+      double whole = shape.heightMoment();
       if (c.full) {
         sum += density * Gravity.G * whole;
         sum += motion(shape.inertiaTo[shape.cells], c.flowA, c.frozen);
@@ -227,12 +233,19 @@ final class WorkAccount {
     double sum = 0.0;
     for (Channel c : state.channels) {
       Stream stream = c.stream;
+      boolean down = c.fallsTowardsB();
       for (int p = 0; p < stream.size(); p++) {
-        double s = c.fallsTowardsB() ? stream.middle(p) : c.shape.length - stream.middle(p);
+        double s = down ? stream.middle(p) : c.shape.length - stream.middle(p);
         double motion = 0.5 * stream.squareOfSpeed(p);
         sum += stream.volume(p) * (Gravity.G * c.shape.heightAt(s) + motion);
       }
     }
+    falling = sum;
+    return withLanded(falling);
+  }
+
+  private double withLanded(double inFlight) {
+    double sum = inFlight;
     for (int j = 0; j < state.wet.length; j++) {
       double speed = state.landedSpeed[j];
       sum += state.landedVolume[j] * (Gravity.G * state.jointHeight[j] + 0.5 * speed * speed);

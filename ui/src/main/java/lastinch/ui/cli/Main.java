@@ -4,7 +4,10 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import picocli.CommandLine;
@@ -42,21 +45,7 @@ public final class Main {
 
   private CommandLine commands(Faults faults, String... args) {
     CommandLine root = new CommandLine(new LastInch());
-    root.addSubcommand(new PourCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new WhyCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new SureCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new GatesCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new CompareCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new LeastCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new RoomCommand(surroundings, workshop, sentences));
-    for (MaterialsCommand.Kind kind : MaterialsCommand.Kind.values()) {
-      root.addSubcommand(
-          kind.command(), new MaterialsCommand(surroundings, workshop, sentences, kind));
-    }
-    root.addSubcommand(new ShapeCommand(surroundings, workshop, sentences));
-    root.addSubcommand(new NewCommand(surroundings, sentences));
-    root.addSubcommand(new CompletionCommand(surroundings));
-    root.addSubcommand(new CommandLine.HelpCommand());
+    addCommands(root, args.length == 0 ? "" : args[0]);
     root.getCommandSpec()
         .addOption(
             OptionSpec.builder("-V", "--version")
@@ -75,6 +64,34 @@ public final class Main {
     root.setParameterExceptionHandler((e, a) -> wrongWord(e));
     root.setExecutionExceptionHandler((e, line, parsed) -> faults.report(e, List.of(args)));
     return root;
+  }
+
+  /**
+   * Adds the commands; only the one that the first word names, where it is one that knows nothing
+   * of the others, since each costs some of the start.
+   */
+  private void addCommands(CommandLine root, String first) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("pour", () -> new PourCommand(surroundings, workshop, sentences));
+    commands.put("why", () -> new WhyCommand(surroundings, workshop, sentences));
+    commands.put("sure", () -> new SureCommand(surroundings, workshop, sentences));
+    commands.put("gates", () -> new GatesCommand(surroundings, workshop, sentences));
+    commands.put("compare", () -> new CompareCommand(surroundings, workshop, sentences));
+    commands.put("least", () -> new LeastCommand(surroundings, workshop, sentences));
+    commands.put("room", () -> new RoomCommand(surroundings, workshop, sentences));
+    for (MaterialsCommand.Kind kind : MaterialsCommand.Kind.values()) {
+      commands.put(
+          kind.command(), () -> new MaterialsCommand(surroundings, workshop, sentences, kind));
+    }
+    commands.put("shape", () -> new ShapeCommand(surroundings, workshop, sentences));
+    commands.put("new", () -> new NewCommand(surroundings, sentences));
+    if (commands.containsKey(first)) {
+      root.addSubcommand(first, commands.get(first).get());
+      return;
+    }
+    commands.forEach((name, command) -> root.addSubcommand(name, command.get()));
+    root.addSubcommand(new CompletionCommand(surroundings));
+    root.addSubcommand(new CommandLine.HelpCommand());
   }
 
   private static PrintWriter plain(PrintStream stream) {
