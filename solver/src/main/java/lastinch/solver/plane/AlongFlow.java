@@ -1,5 +1,6 @@
 package lastinch.solver.plane;
 
+import java.util.Arrays;
 import lastinch.solver.numerics.AxialSpread;
 
 /**
@@ -22,6 +23,8 @@ final class AlongFlow {
   private final double[] scratchA;
   private final double[] scratchB;
   private final double[] change;
+  private final int[] lowest;
+  private final int[] highest;
 
   AlongFlow(PlaneGrid grid, PlaneMelt melt, LeadingMetal leading) {
     this.grid = grid;
@@ -34,6 +37,8 @@ final class AlongFlow {
     scratchA = new double[longest];
     scratchB = new double[longest];
     change = new double[grid.size];
+    lowest = new int[grid.stride];
+    highest = new int[grid.stride];
   }
 
   /**
@@ -49,30 +54,43 @@ final class AlongFlow {
     }
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         change[c] = 0.0;
       }
     }
+    findColumns(s);
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      line(s, s.u, grid.faceX, grid.gapX, enthalpy, j * n + s.columnFrom, 1, columns(s), dt);
+      int length = s.last[j] - s.first[j] + 1;
+      line(s, s.u, grid.faceX, grid.gapX, enthalpy, s.first[j], 1, length, dt);
     }
-    for (int i = s.columnFrom; i <= s.columnTo; i++) {
-      line(s, s.v, grid.faceY, grid.gapY, enthalpy, s.rowFrom * n + i, n, rows(s), dt);
+    for (int i = 0; i < n; i++) {
+      if (highest[i] > 0) {
+        int from = Math.max(s.rowFrom, lowest[i] - 1);
+        int length = Math.min(s.rowTo, highest[i] + 1) - from + 1;
+        line(s, s.v, grid.faceY, grid.gapY, enthalpy, from * n + i, n, length, dt);
+      }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         content[c] += change[c];
         enthalpy[c] += change[c] == 0.0 ? 0.0 : change[c] / moving(s, c);
       }
     }
   }
 
-  private static int columns(FlowState s) {
-    return s.columnTo - s.columnFrom + 1;
-  }
-
-  private static int rows(FlowState s) {
-    return s.rowTo - s.rowFrom + 1;
+  /** Finds the rows that hold metal in every column. */
+  private void findColumns(FlowState s) {
+    Arrays.fill(lowest, 1);
+    Arrays.fill(highest, 0);
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int from = j * grid.stride;
+      for (int i = s.first[j] - from; i <= s.last[j] - from; i++) {
+        lowest[i] = highest[i] == 0 ? j : lowest[i];
+        highest[i] = j;
+      }
+    }
   }
 
   private static double moving(FlowState s, int c) {

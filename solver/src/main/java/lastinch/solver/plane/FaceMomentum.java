@@ -46,7 +46,8 @@ final class FaceMomentum {
     int from = s.rowFrom - 1;
     int to = s.rowTo + 2;
     for (int j = from; j <= to; j++) {
-      for (int c = j * stride + s.columnFrom - 1; c <= j * stride + s.columnTo + 2; c++) {
+      int end = s.last[j] + 2;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         before[c] = w[c];
         fillOfFace[c] =
             face[c] > 0.0
@@ -55,7 +56,8 @@ final class FaceMomentum {
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * stride + s.columnFrom; c <= j * stride + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (face[c] == 0.0) {
           continue;
         }

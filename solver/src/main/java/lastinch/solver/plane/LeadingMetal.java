@@ -101,7 +101,8 @@ final class LeadingMetal {
     }
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         mixed[c] = enthalpy[c];
         came[c] = false;
         if (grid.volume[c] > 0.0 && s.liquid[c] < OPEN * grid.volume[c]) {
@@ -124,7 +125,8 @@ final class LeadingMetal {
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         enthalpy[c] = mixed[c];
       }
     }
@@ -146,13 +148,15 @@ final class LeadingMetal {
     running = 0;
     halts = 0;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         mixed[c] = enthalpy[c];
         beside[c] = atFront[c];
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         boolean front = isFront(s, c);
         if (front && !atFront[c] && !came[c] && heat.age(c) > FRESH) {
           enthalpy[c] = heat.enthalpy[c];

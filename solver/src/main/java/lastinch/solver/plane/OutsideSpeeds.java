@@ -20,13 +20,15 @@ final class OutsideSpeeds {
   void extend(FlowState s) {
     int n = grid.stride;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         boolean beside = s.active[c - 1] || s.active[c + 1] || s.active[c - n] || s.active[c + n];
         layer[c] = (byte) (s.active[c] ? 0 : beside ? 1 : 3);
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (layer[c] == 3 && s.liquid[c] > 0.0) {
           boolean near =
               layer[c - 1] == 1 || layer[c + 1] == 1 || layer[c - n] == 1 || layer[c + n] == 1;
@@ -47,7 +49,8 @@ final class OutsideSpeeds {
   private void extend(FlowState s, double[] w, double[] face, int d, int t, int wanted) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         double wet = s.liquid[c] + s.liquid[c - d];
         double room = grid.volume[c] + grid.volume[c - d];
         if (face[c] == 0.0 || wet < FaceMomentum.DUST * room || layerOf(c, d) != wanted) {

@@ -137,7 +137,8 @@ final class PlaneFlow {
     int n = grid.stride;
     double area = grid.dx;
     for (int j = state.rowFrom; j <= state.rowTo; j++) {
-      for (int c = j * n + state.columnFrom; c <= j * n + state.columnTo; c++) {
+      int end = state.last[j];
+      for (int c = state.first[j]; c <= end; c++) {
         if (state.liquid[c] - state.skin[c] > WISP * grid.volume[c]) {
           double x = outwards(c, state.u, state.fluxX, 1);
           double y = outwards(c, state.v, state.fluxY, n);

@@ -133,18 +133,21 @@ final class PlaneHeat implements PlaneFlow.Carried {
   private void carryHeat(FlowState s) {
     int n = grid.stride;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         share[c] = s.liquid[c] * grid.perVolume[c];
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s, s.fluxX[c], c, 1);
         flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s, s.fluxY[c], c, n);
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         double flux = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
         double after = s.liquid[c] + flux + s.gateFlux[c];
         if (after <= 0.0) {
@@ -207,8 +210,9 @@ final class PlaneHeat implements PlaneFlow.Carried {
     conduct(s, dt);
     along.spread(s, content, enthalpy, dt);
     int n = grid.stride;
-    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
-      for (int c = j * n + PlaneGrid.HALO; c < j * n + PlaneGrid.HALO + grid.nx; c++) {
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (s.liquid[c] <= TRACE * grid.volume[c]) {
           continue;
         }
@@ -300,7 +304,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
     int n = grid.stride;
     double factor = dt / (melt.density * grid.dx);
     for (int j = s.rowFrom - 1; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j] - 1; c <= end; c++) {
         boolean half = s.liquid[c] > 0.5 * grid.volume[c];
         temperature[c] = half ? melt.table.temperature(content[c] / s.liquid[c]) : 0.0;
         flowX[c] = 0.0;
@@ -308,7 +313,8 @@ final class PlaneHeat implements PlaneFlow.Carried {
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (temperature[c] > 0.0) {
           flowX[c] = between(s, c, c - 1, factor * grid.faceX[c]);
           flowY[c] = between(s, c, c - n, factor * grid.faceY[c]);
@@ -316,10 +322,11 @@ final class PlaneHeat implements PlaneFlow.Carried {
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (temperature[c] > 0.0) {
-          double right = c + 1 <= j * n + s.columnTo ? flowX[c + 1] : 0.0;
-          double top = j < s.rowTo ? flowY[c + n] : 0.0;
+          double right = c + 1 <= end ? flowX[c + 1] : 0.0;
+          double top = temperature[c + n] > 0.0 ? flowY[c + n] : 0.0;
           content[c] += (flowX[c] - right) + (flowY[c] - top);
         }
       }

@@ -40,6 +40,7 @@ final class PlaneRun {
 
   final double pieceVolume;
   final double airAtStart;
+  private final double noticed;
   private double sinceHeat;
   private double lastFilled;
   private double lastAbove;
@@ -74,6 +75,7 @@ final class PlaneRun {
       }
     }
     pieceVolume = volume;
+    noticed = STILL_SHARE * grid.totalVolume();
     Gates gates = new Gates(List.of(inlet()));
     origins = new Origins(grid, job.gating().gates().size(), gateOfCell);
     boolean[] shut = new boolean[grid.size];
@@ -237,7 +239,6 @@ final class PlaneRun {
     }
     double inside = flow.state.totalLiquid();
     double above = sprue.above();
-    double noticed = STILL_SHARE * grid.totalVolume();
     boolean stands = heat.leading().halts() > 0 && heat.leading().running() == 0;
     boolean pours = above > lastAbove + noticed && !stands && !sprue.isFull();
     if (Math.abs(inside - lastFilled) > noticed || pours) {
@@ -257,8 +258,12 @@ final class PlaneRun {
   /** Share of the piece that holds metal [-]. */
   double filledFraction() {
     double sum = 0.0;
-    for (int c = 0; c < grid.size; c++) {
-      sum += piece[c] ? Math.min(flow.state.liquid[c], grid.volume[c]) : 0.0;
+    FlowState s = flow.state;
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        sum += piece[c] ? Math.min(s.liquid[c], grid.volume[c]) : 0.0;
+      }
     }
     return Math.min(1.0, sum / pieceVolume);
   }

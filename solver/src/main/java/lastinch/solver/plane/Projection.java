@@ -119,7 +119,8 @@ final class Projection {
   private void surfaces(FlowState s) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         surface[c] = 0.0;
         if (!s.active[c] && grid.volume[c] > 0.0 && liquid.tension() > 0.0) {
           boolean beside = s.active[c - 1] || s.active[c + 1] || s.active[c - n] || s.active[c + n];
@@ -134,7 +135,8 @@ final class Projection {
     int n = grid.stride;
     int d = face == grid.faceX ? 1 : n;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         double room = FaceMomentum.DUST * (grid.volume[c] + grid.volume[c - d]);
         boolean wet = face[c] > 0.0 && s.liquid[c] + s.liquid[c - d] > room;
         w[c] = wet ? leaves[c] * (w[c] + dt * pull) : 0.0;
@@ -146,7 +148,8 @@ final class Projection {
   private void edges(FlowState s, double[] w, double[] face, byte[] edge, int d) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
         if (face[c] == 0.0 || left == s.active[c]) {
           edge[c] = 0;
@@ -202,7 +205,8 @@ final class Projection {
     }
     gatherGates(s);
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (!s.active[c]) {
           continue;
         }
@@ -317,7 +321,8 @@ final class Projection {
   private void takePressures(FlowState s, double dt) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         s.pressure[c] = s.active[c] ? system.cell(unknown[c]) : 0.0;
       }
     }
@@ -335,7 +340,8 @@ final class Projection {
     int n = grid.stride;
     double scale = dt / (liquid.density() * grid.dx);
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
         boolean right = s.active[c];
         if (face[c] == 0.0 || !(left || right)) {

@@ -32,8 +32,8 @@ final class SurfaceTransport {
   private long limited;
   private int r0;
   private int r1;
-  private int c0;
-  private int c1;
+  private int[] first = new int[0];
+  private int[] last = first;
 
   SurfaceTransport(PlaneGrid grid) {
     this.grid = grid;
@@ -60,8 +60,8 @@ final class SurfaceTransport {
   void findVolumes(FlowState s, double dt) {
     r0 = s.rowFrom;
     r1 = s.rowTo;
-    c0 = s.columnFrom;
-    c1 = s.columnTo;
+    first = s.first;
+    last = s.last;
     System.arraycopy(s.liquid, 0, start, 0, grid.size);
     System.arraycopy(s.liquid, 0, middle, 0, grid.size);
     normals(start);
@@ -74,7 +74,8 @@ final class SurfaceTransport {
     normals(middle);
     cross(middle, s.u, grid.faceX, 1, normalX, normalY, dt, secondX);
     for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1 + 1; c++) {
+      int end = last[j] + 1;
+      for (int c = first[j]; c <= end; c++) {
         s.fluxX[c] = 0.5 * (firstX[c] + secondX[c]);
         s.fluxY[c] = 0.5 * (firstY[c] + secondY[c]);
       }
@@ -86,7 +87,8 @@ final class SurfaceTransport {
   /** State after one direction, dilatation included. */
   private void half(double[] flux, double[] speed, double[] face, int step, double dt) {
     for (int j = r0; j <= r1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1; c++) {
+      int end = last[j];
+      for (int c = first[j]; c <= end; c++) {
         double m = start[c] - (flux[c + step] - flux[c]);
         if (start[c] >= 0.5 * grid.volume[c]) {
           m += dt * (face[c + step] * speed[c + step] - face[c] * speed[c]);
@@ -99,12 +101,14 @@ final class SurfaceTransport {
   private void normals(double[] liquid) {
     int n = grid.stride;
     for (int j = r0 - 1; j <= r1 + 1; j++) {
-      for (int c = j * n + c0 - 1; c <= j * n + c1 + 1; c++) {
+      int end = last[j] + 1;
+      for (int c = first[j] - 1; c <= end; c++) {
         share[c] = liquid[c] * grid.perVolume[c];
       }
     }
     for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
+      int end = last[j];
+      for (int c = first[j]; c <= end; c++) {
         double f = share[c];
         if (f > MIXED && f < 1.0 - MIXED) {
           double sw = at(c - n - 1, f);
@@ -132,7 +136,8 @@ final class SurfaceTransport {
       double dt,
       double[] flux) {
     for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1 + 1; c++) {
+      int end = last[j] + 1;
+      for (int c = first[j]; c <= end; c++) {
         double swept = face[c] * speed[c] * dt;
         if (swept == 0.0) {
           flux[c] = 0.0;
@@ -162,7 +167,8 @@ final class SurfaceTransport {
     int n = grid.stride;
     boolean any = false;
     for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
+      int end = last[j];
+      for (int c = first[j]; c <= end; c++) {
         double out =
             Math.max(0.0, s.fluxX[c + 1])
                 + Math.max(0.0, -s.fluxX[c])
@@ -180,13 +186,14 @@ final class SurfaceTransport {
       return;
     }
     for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
+      int end = last[j] + 1;
+      for (int c = first[j]; c <= end; c++) {
         s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c - 1] : scale[c];
         s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c - n] : scale[c];
       }
     }
     for (int j = r0; j <= r1; j++) {
-      Arrays.fill(scale, j * n + c0, j * n + c1 + 1, 1.0);
+      Arrays.fill(scale, first[j], Math.max(first[j], last[j] + 1), 1.0);
     }
   }
 
@@ -197,7 +204,8 @@ final class SurfaceTransport {
     int n = grid.stride;
     boolean any = false;
     for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
+      int end = last[j];
+      for (int c = first[j]; c <= end; c++) {
         if (s.active[c] || grid.volume[c] == 0.0) {
           continue;
         }
@@ -223,13 +231,14 @@ final class SurfaceTransport {
       return;
     }
     for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
+      int end = last[j] + 1;
+      for (int c = first[j]; c <= end; c++) {
         s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c] : scale[c - 1];
         s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c] : scale[c - n];
       }
     }
     for (int j = r0; j <= r1; j++) {
-      Arrays.fill(scale, j * n + c0, j * n + c1 + 1, 1.0);
+      Arrays.fill(scale, first[j], Math.max(first[j], last[j] + 1), 1.0);
     }
   }
 
@@ -237,7 +246,8 @@ final class SurfaceTransport {
   void move(FlowState s) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         double net = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
         s.liquid[c] = Math.max(0.0, s.liquid[c] + net + s.gateFlux[c]);
       }

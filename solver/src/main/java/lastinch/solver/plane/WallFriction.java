@@ -34,7 +34,8 @@ final class WallFriction {
   void find(FlowState s, boolean[] shut, boolean[] halted, double dt) {
     int n = grid.stride;
     for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         rate[c] = grid.volume[c] > 0.0 && !liquid.frictionless() ? rate(s, c) : 0.0;
       }
     }
@@ -73,7 +74,8 @@ final class WallFriction {
       double dt) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean ends = s.active[c] != s.active[c - d] && (halted[c] || halted[c - d]);
         if (face[c] == 0.0 || ends || shut[c] || shut[c - d] || isStiff(s, c, c - d)) {
           leaves[c] = 0.0;
