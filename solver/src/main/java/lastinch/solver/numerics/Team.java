@@ -1,0 +1,151 @@
+package lastinch.solver.numerics;
+
+import java.util.concurrent.locks.LockSupport;
+
+/**
+ * Two hands for one run: work that falls into two parts which have nothing to do with each other is
+ * done by the caller alone, one part after the other, or by the caller and one helper at the same
+ * time. What comes out is the same to the last bit, because the parts are the same.
+ *
+ * <p>The helper waits awake for a moment, because the next work of a run comes within microseconds,
+ * and sleeps after that. Nothing is allocated after construction. A team belongs to one run and has
+ * to be closed.
+ */
+public final class Team implements AutoCloseable {
+  /** Looks at the other's mark before one rests [-]. */
+  private static final int PATIENCE = 2000;
+
+  /** Rests before the helper goes to sleep [-]. */
+  private static final int RESTS = 50;
+
+  private final boolean helped;
+  private final Thread helper;
+  private Work work = part -> {};
+  private volatile int given;
+  private volatile int done;
+  private volatile boolean sleeps;
+  private volatile boolean ends;
+  private Throwable failure;
+
+  /** Work in two parts. */
+  @FunctionalInterface
+  public interface Work {
+    /** Does one part, 0 or 1. */
+    void part(int part);
+  }
+
+  private Team(boolean helped) {
+    this.helped = helped;
+    helper = new Thread(this::help, "lastinch-helper");
+    helper.setDaemon(true);
+    if (helped) {
+      helper.start();
+    }
+  }
+
+  /** The caller alone. */
+  public static Team alone() {
+    return new Team(false);
+  }
+
+  /**
+   * A team of a number of threads.
+   *
+   * @param threads 1 or more; more than two are no faster than two
+   */
+  public static Team of(int threads) {
+    return new Team(threads > 1);
+  }
+
+  /** Whether both parts are done at the same time. */
+  boolean isHelped() {
+    return helped;
+  }
+
+  /** Does both parts; what either throws is thrown once both have ended. */
+  public void run(Work twoParts) {
+    if (!helped) {
+      twoParts.part(0);
+      twoParts.part(1);
+      return;
+    }
+    work = twoParts;
+    int turn = given + 1;
+    given = turn;
+    if (sleeps) {
+      LockSupport.unpark(helper);
+    }
+    try {
+      twoParts.part(0);
+    } finally {
+      await(turn);
+    }
+    if (failure != null) {
+      Throwable thrown = failure;
+      failure = null;
+      if (thrown instanceof Error) {
+        throw (Error) thrown;
+      }
+      throw (RuntimeException) thrown;
+    }
+  }
+
+  private void await(int turn) {
+    int looks = 0;
+    while (done != turn) {
+      if (++looks % PATIENCE == 0) {
+        Thread.yield();
+      } else {
+        Thread.onSpinWait();
+      }
+    }
+  }
+
+  private void help() {
+    int turn = 0;
+    while (!ends) {
+      int looks = 0;
+      while (given == turn && !ends) {
+        looks++;
+        if (looks < PATIENCE * RESTS) {
+          if (looks % PATIENCE == 0) {
+            Thread.yield();
+          } else {
+            Thread.onSpinWait();
+          }
+        } else {
+          sleep(turn);
+        }
+      }
+      if (!ends) {
+        turn++;
+        help(turn);
+      }
+    }
+  }
+
+  private void help(int turn) {
+    try {
+      work.part(1);
+    } catch (RuntimeException | Error e) {
+      failure = e;
+    } finally {
+      done = turn;
+    }
+  }
+
+  private void sleep(int turn) {
+    sleeps = true;
+    if (given == turn && !ends) {
+      LockSupport.park(this);
+    }
+    sleeps = false;
+  }
+
+  /** Sends the helper home. */
+  @Override
+  public void close() {
+    ends = true;
+    LockSupport.unpark(helper);
+  }
+}
