@@ -147,9 +147,8 @@ final class PlaneFlow {
       }
     }
     for (int c : gates.cells) {
-      double x = Math.max(Math.abs(state.u[c]), Math.abs(state.u[c + 1]));
-      double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
-      rate = Math.max(rate, (x + y) / area + gates.flowInto(c) * grid.perVolume[c]);
+      // what comes in is not taken from what the cell gives: each alone has to keep the limit
+      rate = Math.max(rate, gates.flowInto(c) * grid.perVolume[c]);
     }
     double g =
         Math.sqrt(liquid.gravityX() * liquid.gravityX() + liquid.gravityY() * liquid.gravityY());
