@@ -1,5 +1,6 @@
 package lastinch.solver.numerics;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 
 /**
@@ -7,21 +8,27 @@ import java.util.concurrent.locks.LockSupport;
  * done by the caller alone, one part after the other, or by the caller and one helper at the same
  * time. What comes out is the same to the last bit, because the parts are the same.
  *
- * <p>The helper waits awake for a moment, because the next work of a run comes within microseconds,
- * and sleeps after that. Nothing is allocated after construction. A team belongs to one run and has
+ * <p>Work is given to whoever comes first: when the helper is not there by the time the caller is
+ * through with its own part, because others have the processor, the caller does the helper's part
+ * too. The helper waits awake for a moment, because the next work of a run comes within
+ * microseconds, and sleeps after that. Nothing is allocated after construction. A team belongs to one run and has
  * to be closed.
  */
 public final class Team implements AutoCloseable {
   /** Looks at the other's mark before one rests [-]. */
-  private static final int PATIENCE = 2000;
+  private static final int PATIENCE = 200;
 
   /** Rests before the helper goes to sleep [-]. */
-  private static final int RESTS = 50;
+  private static final int RESTS = 10;
 
   private final boolean helped;
   private final Thread helper;
   private Work work = part -> {};
   private volatile int given;
+
+  /** Last turn whose second part somebody has taken. */
+  private final AtomicInteger taken = new AtomicInteger();
+
   private volatile int done;
   private volatile boolean sleeps;
   private volatile boolean ends;
@@ -36,9 +43,9 @@ public final class Team implements AutoCloseable {
 
   private Team(boolean helped) {
     this.helped = helped;
-    helper = new Thread(this::help, "lastinch-helper");
-    helper.setDaemon(true);
+    helper = helped ? new Thread(this::help, "second hand of a run") : Thread.currentThread();
     if (helped) {
+      helper.setDaemon(true);
       helper.start();
     }
   }
@@ -75,10 +82,17 @@ public final class Team implements AutoCloseable {
     if (sleeps) {
       LockSupport.unpark(helper);
     }
+    boolean mine = false;
     try {
       twoParts.part(0);
     } finally {
-      await(turn);
+      mine = taken.compareAndSet(turn - 1, turn);
+      if (!mine) {
+        await(turn);
+      }
+    }
+    if (mine) {
+      twoParts.part(1);
     }
     if (failure != null) {
       Throwable thrown = failure;
@@ -102,24 +116,22 @@ public final class Team implements AutoCloseable {
   }
 
   private void help() {
-    int turn = 0;
+    int seen = 0;
     while (!ends) {
       int looks = 0;
-      while (given == turn && !ends) {
+      while (given == seen && !ends) {
         looks++;
-        if (looks < PATIENCE * RESTS) {
-          if (looks % PATIENCE == 0) {
-            Thread.yield();
-          } else {
-            Thread.onSpinWait();
-          }
+        if (looks > PATIENCE * RESTS) {
+          sleep(seen);
+        } else if (looks % PATIENCE == 0) {
+          Thread.yield();
         } else {
-          sleep(turn);
+          Thread.onSpinWait();
         }
       }
-      if (!ends) {
-        turn++;
-        help(turn);
+      seen = given;
+      if (!ends && taken.compareAndSet(seen - 1, seen)) {
+        help(seen);
       }
     }
   }
@@ -146,6 +158,8 @@ public final class Team implements AutoCloseable {
   @Override
   public void close() {
     ends = true;
-    LockSupport.unpark(helper);
+    if (helped) {
+      LockSupport.unpark(helper);
+    }
   }
 }

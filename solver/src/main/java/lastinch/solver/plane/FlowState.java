@@ -1,9 +1,13 @@
 package lastinch.solver.plane;
 
 import java.util.Arrays;
+import lastinch.solver.numerics.Team;
 
 /** What the cells and faces of a run hold now. Arrays are indexed as in {@link PlaneGrid}. */
 final class FlowState {
+  /** Who works on it. */
+  final Team team;
+
   /** Cells round metal that are worked on as well. */
   private static final int MARGIN = 3;
 
@@ -59,6 +63,9 @@ final class FlowState {
 
   int rowTo;
 
+  /** First row of the upper half of the wet part's cells. */
+  int rowMiddle;
+
   /** By row: first and last cell of its wet part with a margin; the last before the first if dry. */
   final int[] first;
 
@@ -75,7 +82,12 @@ final class FlowState {
   private final int[] wetLast;
 
   FlowState(PlaneGrid grid) {
+    this(grid, Team.alone());
+  }
+
+  FlowState(PlaneGrid grid, Team team) {
     this.grid = grid;
+    this.team = team;
     int n = grid.size;
     liquid = new double[n];
     u = new double[n];
@@ -103,6 +115,7 @@ final class FlowState {
     openLast = new int[rows];
     wetFirst = new int[rows];
     wetLast = new int[rows];
+    rowMiddle = (rowFrom + rowTo) / 2;
     findOpenPart();
   }
 
@@ -193,5 +206,39 @@ final class FlowState {
         last[j] = j * grid.stride;
       }
     }
+    halve();
+  }
+
+  private void halve() {
+    int all = 0;
+    for (int j = rowFrom; j <= rowTo; j++) {
+      all += Math.max(0, last[j] - first[j] + 1);
+    }
+    int below = 0;
+    rowMiddle = rowFrom;
+    while (rowMiddle <= rowTo && 2 * below < all) {
+      below += Math.max(0, last[rowMiddle] - first[rowMiddle] + 1);
+      rowMiddle++;
+    }
+  }
+
+  /**
+   * First row of a half of the work.
+   *
+   * @param part 0 for the lower half, 1 for the upper one
+   * @param before rows below the wet part that are worked on too
+   */
+  int from(int part, int before) {
+    return part == 0 ? rowFrom - before : rowMiddle;
+  }
+
+  /**
+   * Last row of a half of the work.
+   *
+   * @param part 0 for the lower half, 1 for the upper one
+   * @param beyond rows above the wet part that are worked on too
+   */
+  int to(int part, int beyond) {
+    return part == 0 ? rowMiddle - 1 : rowTo + beyond;
   }
 }

@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.MouldMedium;
+import lastinch.solver.numerics.Team;
 import lastinch.solver.physics.AirEscape;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.shape.CavityMap;
@@ -51,6 +52,10 @@ final class PlaneRun {
   private Optional<PlaneMoments> moments;
 
   PlaneRun(PourCase job, GapMap map) {
+    this(job, map, Team.alone());
+  }
+
+  PlaneRun(PourCase job, GapMap map, Team team) {
     this.job = job;
     this.map = map;
     grid = PlaneGrid.over(map);
@@ -82,7 +87,15 @@ final class PlaneRun {
     heat = new PlaneHeat(grid, melt, job, mouldTemperature, shut);
     boolean[] halted = heat.leading().halted;
     flow =
-        new PlaneFlow(grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted);
+        new PlaneFlow(
+            grid,
+            melt.liquid(job),
+            gates,
+            air(),
+            new Load(heat, origins),
+            shut,
+            halted,
+            team);
     recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateWatch(this, job, map, gateOfCell);

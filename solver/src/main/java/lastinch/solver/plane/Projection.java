@@ -1,6 +1,7 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.numerics.CellRows;
+import lastinch.solver.numerics.Team;
 
 /**
  * Finds pressures that leave no divergence in the metal, and corrects the speeds by them. Air
@@ -69,7 +70,8 @@ final class Projection {
       Gates gates,
       WallFriction friction,
       boolean airPushes,
-      double tolerance) {
+      double tolerance,
+      Team team) {
     this.grid = grid;
     this.liquid = liquid;
     this.pockets = pockets;
@@ -82,7 +84,7 @@ final class Projection {
     int cells = grid.nx * grid.ny;
     patch = grid.patches(PATCH);
     int patches = patch[grid.cell(grid.nx - 1, grid.ny - 1)] + 1;
-    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches);
+    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches, team);
     surface = new double[grid.size];
     pushX = new double[grid.size];
     pushY = new double[grid.size];
