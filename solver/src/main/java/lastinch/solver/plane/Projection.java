@@ -38,7 +38,14 @@ final class Projection {
   private final Pockets pockets;
   private final Gates gates;
   private final WallFriction friction;
-  private final SurfaceCurvature curvature;
+  private final SurfaceCurvature lowerCurvature;
+  private final SurfaceCurvature upperCurvature;
+  private FlowState state;
+  private double dt;
+  private final Team.Work drives = this::drive;
+  private final Team.Work edges = this::edges;
+  private final Team.Work takes = this::take;
+  private final Team.Work corrections = this::correct;
   private final SurfaceDistance distance;
   private final OutsideSpeeds outside;
   private final CellRows system;
@@ -79,7 +86,8 @@ final class Projection {
     this.friction = friction;
     this.tolerance = tolerance;
     this.airPushes = airPushes;
-    curvature = new SurfaceCurvature(grid);
+    lowerCurvature = new SurfaceCurvature(grid);
+    upperCurvature = new SurfaceCurvature(grid);
     outside = new OutsideSpeeds(grid);
     int cells = grid.nx * grid.ny;
     patch = grid.patches(PATCH);
@@ -100,27 +108,45 @@ final class Projection {
   }
 
   /** Friction and gravity on the speeds, then pressure. Cells are sorted, friction is found. */
-  void project(FlowState s, double dt) {
-    surfaces(s);
-    drive(s.u, grid.faceX, friction.leavesX, liquid.gravityX(), s, dt);
-    drive(s.v, grid.faceY, friction.leavesY, liquid.gravityY(), s, dt);
+  void project(FlowState s, double step) {
+    state = s;
+    dt = step;
+    s.team.run(drives);
     gates.prepare(liquid.density(), grid.dx, dt);
-    edges(s, s.u, grid.faceX, edgeX, 1);
-    edges(s, s.v, grid.faceY, edgeY, grid.stride);
+    s.team.run(edges);
     assemble(s, dt);
     iterations += system.solve(tolerance, MOST);
     solves++;
-    takePressures(s, dt);
-    correct(s, s.u, grid.faceX, friction.leavesX, edgeX, 1, dt);
-    correct(s, s.v, grid.faceY, friction.leavesY, edgeY, grid.stride, dt);
+    takePressures(s);
+    s.team.run(corrections);
     outside.extend(s);
     finishGates(s);
   }
 
+  private void drive(int part) {
+    FlowState s = state;
+    surfaces(part, s, part == 0 ? lowerCurvature : upperCurvature);
+    drive(part, s.u, grid.faceX, friction.leavesX, liquid.gravityX(), s);
+    drive(part, s.v, grid.faceY, friction.leavesY, liquid.gravityY(), s);
+  }
+
+  private void edges(int part) {
+    FlowState s = state;
+    edges(part, s, s.u, grid.faceX, edgeX, 1);
+    edges(part, s, s.v, grid.faceY, edgeY, grid.stride);
+  }
+
+  private void correct(int part) {
+    FlowState s = state;
+    correct(part, s, s.u, grid.faceX, friction.leavesX, edgeX, 1);
+    correct(part, s, s.v, grid.faceY, friction.leavesY, edgeY, grid.stride);
+  }
+
   /** Push of the bulging surface at empty cells beside metal [Pa]. */
-  private void surfaces(FlowState s) {
+  private void surfaces(int part, FlowState s, SurfaceCurvature curvature) {
     int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
       int end = s.last[j];
       for (int c = s.first[j]; c <= end; c++) {
         surface[c] = 0.0;
@@ -133,10 +159,10 @@ final class Projection {
   }
 
   private void drive(
-      double[] w, double[] face, double[] leaves, double pull, FlowState s, double dt) {
-    int n = grid.stride;
-    int d = face == grid.faceX ? 1 : n;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+      int part, double[] w, double[] face, double[] leaves, double pull, FlowState s) {
+    int d = face == grid.faceX ? 1 : grid.stride;
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
       int end = s.last[j] + 1;
       for (int c = s.first[j]; c <= end; c++) {
         double room = FaceMomentum.DUST * (grid.volume[c] + grid.volume[c - d]);
@@ -147,9 +173,9 @@ final class Projection {
   }
 
   /** Whether the surface at each face between metal and air advances, recedes or stands. */
-  private void edges(FlowState s, double[] w, double[] face, byte[] edge, int d) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+  private void edges(int part, FlowState s, double[] w, double[] face, byte[] edge, int d) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
       int end = s.last[j] + 1;
       for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
@@ -320,14 +346,19 @@ final class Projection {
     return 0.0;
   }
 
-  private void takePressures(FlowState s, double dt) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+  private void take(int part) {
+    FlowState s = state;
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
       int end = s.last[j];
       for (int c = s.first[j]; c <= end; c++) {
         s.pressure[c] = s.active[c] ? system.cell(unknown[c]) : 0.0;
       }
     }
+  }
+
+  private void takePressures(FlowState s) {
+    s.team.run(takes);
     if (airPushes) {
       for (int p = 0; p < pockets.count(); p++) {
         solvedAir[p] = system.other(p);
@@ -338,10 +369,10 @@ final class Projection {
   }
 
   private void correct(
-      FlowState s, double[] w, double[] face, double[] leaves, byte[] edge, int d, double dt) {
-    int n = grid.stride;
+      int part, FlowState s, double[] w, double[] face, double[] leaves, byte[] edge, int d) {
     double scale = dt / (liquid.density() * grid.dx);
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
       int end = s.last[j] + 1;
       for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
