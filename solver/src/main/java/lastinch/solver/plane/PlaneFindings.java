@@ -162,13 +162,13 @@ final class PlaneFindings {
     if (share > 0.1 && share < 0.9) {
       found.add(Kind.MUSH_SHARE_COUNTS, Severity.NOTE, Optional.empty(), "share", share);
     }
-    if (run.melt.table.clamps() > 0) {
+    if (run.melt.clamps() > 0) {
       found.add(
           Kind.TABLE_CLAMPED,
           Severity.WATCH,
           Optional.empty(),
           "count",
-          (double) run.melt.table.clamps());
+          (double) run.melt.clamps());
     }
   }
 }

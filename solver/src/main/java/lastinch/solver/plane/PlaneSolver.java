@@ -178,7 +178,7 @@ public final class PlaneSolver {
 
   private static Map<String, Integer> counts(PlaneRun run) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    counts.put("table_clamped", run.melt.table.clamps());
+    counts.put("table_clamped", run.melt.clamps());
     return counts;
   }
 

@@ -41,7 +41,7 @@ class PlaneThreadsSymmetryTest {
     assertThat(other.flow.state.pressure).containsExactly(one.flow.state.pressure);
     assertThat(other.heat.content).containsExactly(one.heat.content);
     assertThat(other.recorder.enthalpy).containsExactly(one.recorder.enthalpy);
-    assertThat(other.melt.table.clamps()).isEqualTo(one.melt.table.clamps());
+    assertThat(other.melt.clamps()).isEqualTo(one.melt.clamps());
   }
 
   @Test
