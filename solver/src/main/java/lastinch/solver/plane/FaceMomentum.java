@@ -55,7 +55,9 @@ final class FaceMomentum {
     private final int d;
     private final int t;
     private final double[] before;
-    private final double[] fillOfFace;
+    private final boolean[] full;
+    private final double[] dust;
+    private final double[] perRoom;
     private double[] w;
     private double[] fluxAlong;
     private double[] fluxAcross;
@@ -73,7 +75,18 @@ final class FaceMomentum {
       this.d = d;
       this.t = t;
       before = new double[grid.size];
-      fillOfFace = new double[grid.size];
+      full = new boolean[grid.size];
+      dust = new double[grid.size];
+      perRoom = new double[grid.size];
+      for (int c = d; c < grid.size; c++) {
+        double room = grid.volume[c - d] + grid.volume[c];
+        dust[c] = DUST * room;
+        perRoom[c] = face[c] > 0.0 ? 1.0 / room : 0.0;
+      }
+      w = before;
+      fluxAlong = before;
+      fluxAcross = before;
+      gateSpeed = before;
     }
 
     void begin(double[] speed, double[] along, double[] across, double[] ofGates) {
@@ -84,32 +97,63 @@ final class FaceMomentum {
     }
 
     void read(int part) {
+      double[] held = s.liquid;
+      double[] room = perRoom;
+      double[] from = w;
       int to = s.to(part, 2);
       for (int j = s.from(part, 1); j <= to; j++) {
         int end = s.last[j] + 2;
         for (int c = s.first[j] - 1; c <= end; c++) {
-          before[c] = w[c];
-          fillOfFace[c] =
-              face[c] > 0.0
-                  ? (s.liquid[c - d] + s.liquid[c]) / (grid.volume[c - d] + grid.volume[c])
-                  : 0.0;
+          before[c] = from[c];
+          full[c] = (held[c - d] + held[c]) * room[c] > FULL;
         }
       }
     }
 
     void carry(int part) {
+      double[] along = fluxAlong;
+      double[] across = fluxAcross;
+      double[] held = s.liquid;
+      double[] fast = s.skin;
+      double[] gates = s.gateFlux;
+      double[] old = before;
+      double[] result = w;
+      boolean[] wet = full;
       int to = s.to(part, 0);
       for (int j = s.from(part, 0); j <= to; j++) {
         int end = s.last[j];
         for (int c = s.first[j]; c <= end; c++) {
-          if (face[c] > 0.0) {
-            w[c] = carried(c);
+          if (face[c] == 0.0) {
+            continue;
           }
+          int l = c - d;
+          if (gates[l] != 0.0 || gates[c] != 0.0) {
+            result[c] = besideGate(c);
+            continue;
+          }
+          double right = 0.5 * (along[c] + along[c + d]);
+          double left = 0.5 * (along[l] + along[c]);
+          double top = 0.5 * (across[l + t] + across[c + t]);
+          double bottom = 0.5 * (across[l] + across[c]);
+          double here = 0.5 * (held[l] + held[c]);
+          double after = here + ((left - right) + (bottom - top));
+          if (after - 0.5 * (fast[l] + fast[c]) < dust[c]) {
+            result[c] = 0.0;
+            continue;
+          }
+          double per = here > 0.0 ? 1.0 / here : 0.0;
+          double ins =
+              carried(old, wet, left, c, -d, left < 0.0, per)
+                  - carried(old, wet, right, c, d, right > 0.0, per);
+          double over =
+              carried(old, wet, bottom, c, -t, bottom < 0.0, per)
+                  - carried(old, wet, top, c, t, top > 0.0, per);
+          result[c] = (here * old[c] + ins + over) / after;
         }
       }
     }
 
-    private double carried(int c) {
+    private double besideGate(int c) {
       int l = c - d;
       double right = 0.5 * (fluxAlong[c] + fluxAlong[c + d]);
       double left = 0.5 * (fluxAlong[l] + fluxAlong[c]);
@@ -123,50 +167,55 @@ final class FaceMomentum {
       right -= ahead ? gateR : 0.0;
       gateL = behind ? 0.0 : gateL;
       gateR = ahead ? 0.0 : gateR;
-      double gate = gateL + gateR;
       double held = 0.5 * (s.liquid[l] + s.liquid[c]);
-      double after = held + ((left - right) + (bottom - top)) + gate;
-      double fast = 0.5 * (s.skin[l] + s.skin[c]);
-      if (after - fast < DUST * (grid.volume[l] + grid.volume[c])) {
+      double after = held + ((left - right) + (bottom - top)) + (gateL + gateR);
+      if (after - 0.5 * (s.skin[l] + s.skin[c]) < dust[c]) {
         return 0.0;
       }
-      double perHeld = held > 0.0 ? 1.0 / held : 0.0;
-      double momentum =
-          held * before[c]
-              + (carried(behind, gateSpeed[l], left, c, -d, left < 0.0, perHeld)
-                  - carried(ahead, gateSpeed[c], right, c, d, right > 0.0, perHeld))
-              + (carried(false, 0.0, bottom, c, -t, bottom < 0.0, perHeld)
-                  - carried(false, 0.0, top, c, t, top > 0.0, perHeld));
-      momentum += gateL * gateSpeed[l] + gateR * gateSpeed[c];
-      return momentum / after;
+      double per = held > 0.0 ? 1.0 / held : 0.0;
+      double in =
+          behind
+              ? left * gateSpeed[l]
+              : carried(before, full, left, c, -d, left < 0.0, per);
+      double out =
+          ahead
+              ? right * gateSpeed[c]
+              : carried(before, full, right, c, d, right > 0.0, per);
+      double over =
+          carried(before, full, bottom, c, -t, bottom < 0.0, per)
+              - carried(before, full, top, c, t, top > 0.0, per);
+      double momentum = held * before[c] + (in - out) + over;
+      return (momentum + (gateL * gateSpeed[l] + gateR * gateSpeed[c])) / after;
     }
+  }
 
-    /** Momentum over density that goes over with a volume; metal at a mouth brings its own speed. */
-    private double carried(
-        boolean mouth, double own, double volume, int c, int e, boolean outwards, double perHeld) {
-      if (volume == 0.0) {
-        return 0.0;
-      }
-      return volume * (mouth ? own : value(c, e, outwards, volume * perHeld));
+  /**
+   * Momentum over density that goes over with a volume between a face and its neighbour.
+   *
+   * @param volume that goes over, either sign [m3]
+   * @param c face
+   * @param e step to the neighbour, negative towards lower indices
+   * @param outwards whether the flow goes from the face to the neighbour
+   * @param perHeld one over the liquid of the face [1/m3]
+   */
+  private static double carried(
+      double[] before,
+      boolean[] full,
+      double volume,
+      int c,
+      int e,
+      boolean outwards,
+      double perHeld) {
+    if (volume == 0.0) {
+      return 0.0;
     }
-
-    /**
-     * Speed carried between a face and its neighbour in a direction.
-     *
-     * @param c face
-     * @param e step to the neighbour, negative towards lower indices
-     * @param outwards whether the flow goes from the face to the neighbour
-     * @param courant share of the face's liquid that goes [-]
-     */
-    private double value(int c, int e, boolean outwards, double courant) {
-      int up = outwards ? c : c + e;
-      int down = outwards ? c + e : c;
-      int behind = outwards ? c - e : c + 2 * e;
-      if (fillOfFace[up] > FULL && fillOfFace[down] > FULL && fillOfFace[behind] > FULL) {
-        double share = Math.min(1.0, Math.abs(courant));
-        return LimitedFace.face(before[behind], before[up], before[down], share);
-      }
-      return before[up];
+    int up = outwards ? c : c + e;
+    int down = outwards ? c + e : c;
+    int behind = outwards ? c - e : c + 2 * e;
+    if (full[up] && full[down] && full[behind]) {
+      double share = Math.min(1.0, Math.abs(volume * perHeld));
+      return volume * LimitedFace.face(before[behind], before[up], before[down], share);
     }
+    return volume * before[up];
   }
 }
