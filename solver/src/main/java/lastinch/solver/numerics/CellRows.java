@@ -7,12 +7,12 @@ import java.util.Arrays;
  * and to one in the row below, plus a few unknowns that touch many cells; all couplings are
  * negative off the diagonal.
  *
- * <p>Conjugate gradients with an incomplete factorisation ({@link EndsFactor}) for the cells and the
- * diagonal for the others; what cells of a patch of the grid have in common is solved apart ({@link
- * PatchRows}), so that iterations hardly grow with the number of cells. Everything is done in two
- * halves of the cells, each in one fixed order, whether by one thread or by two.
- * Nothing is allocated after construction but for a small system of patches that has outgrown its
- * room. An instance belongs to one run.
+ * <p>Conjugate gradients with an incomplete factorisation ({@link EndsFactor}) for the cells and
+ * the diagonal for the others; what cells of a patch of the grid have in common is solved apart
+ * ({@link PatchRows}), so that iterations hardly grow with the number of cells. Everything is done
+ * in two halves of the cells, each in one fixed order, whether by one thread or by two. Nothing is
+ * allocated after construction but for a small system of patches that has outgrown its room. An
+ * instance belongs to one run.
  */
 public final class CellRows {
   private final int capacity;

@@ -11,8 +11,8 @@ import java.util.concurrent.locks.LockSupport;
  * <p>Work is given to whoever comes first: when the helper is not there by the time the caller is
  * through with its own part, because others have the processor, the caller does the helper's part
  * too. The helper waits awake for a moment, because the next work of a run comes within
- * microseconds, and sleeps after that. Nothing is allocated after construction. A team belongs to one run and has
- * to be closed.
+ * microseconds, and sleeps after that. Nothing is allocated after construction. A team belongs to
+ * one run and has to be closed.
  */
 public final class Team implements AutoCloseable {
   /** Looks at the other's mark before one rests [-]. */

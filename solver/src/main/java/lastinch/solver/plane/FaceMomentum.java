@@ -174,13 +174,9 @@ final class FaceMomentum {
       }
       double per = held > 0.0 ? 1.0 / held : 0.0;
       double in =
-          behind
-              ? left * gateSpeed[l]
-              : carried(before, full, left, c, -d, left < 0.0, per);
+          behind ? left * gateSpeed[l] : carried(before, full, left, c, -d, left < 0.0, per);
       double out =
-          ahead
-              ? right * gateSpeed[c]
-              : carried(before, full, right, c, d, right > 0.0, per);
+          ahead ? right * gateSpeed[c] : carried(before, full, right, c, d, right > 0.0, per);
       double over =
           carried(before, full, bottom, c, -t, bottom < 0.0, per)
               - carried(before, full, top, c, t, top > 0.0, per);

@@ -66,7 +66,9 @@ final class FlowState {
   /** First row of the upper half of the wet part's cells. */
   int rowMiddle;
 
-  /** By row: first and last cell of its wet part with a margin; the last before the first if dry. */
+  /**
+   * By row: first and last cell of its wet part with a margin; the last before the first if dry.
+   */
   final int[] first;
 
   final int[] last;

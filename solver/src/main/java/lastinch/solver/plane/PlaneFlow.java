@@ -120,9 +120,8 @@ final class PlaneFlow {
     transport = new SurfaceTransport(grid);
     momentum = new FaceMomentum(grid);
     friction = new WallFriction(grid, liquid);
-    projection = 
-        new Projection(
-            grid, liquid, pockets, gates, friction, air.pushes(), tolerance, team);
+    projection =
+        new Projection(grid, liquid, pockets, gates, friction, air.pushes(), tolerance, team);
     double dx = grid.dx;
     capillaryStep =
         liquid.tension() > 0.0

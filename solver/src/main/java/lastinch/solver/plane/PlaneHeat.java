@@ -81,8 +81,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
     flowX = new double[n];
     flowY = new double[n];
     entering = melt.enthalpyIn;
-    double[] curvature =
-        job.checking().wallCurvature() ? RimCurvature.of(grid) : new double[n];
+    double[] curvature = job.checking().wallCurvature() ? RimCurvature.of(grid) : new double[n];
     for (int c = 0; c < n; c++) {
       mushShare[c] = grid.volume[c] > 0.0 ? melt.mushShare(grid.gap[c], mouldTemperature) : 0.0;
     }

@@ -88,14 +88,7 @@ final class PlaneRun {
     boolean[] halted = heat.leading().halted;
     flow =
         new PlaneFlow(
-            grid,
-            melt.liquid(job),
-            gates,
-            air(),
-            new Load(heat, origins),
-            shut,
-            halted,
-            team);
+            grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted, team);
     recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateWatch(this, job, map, gateOfCell);

@@ -170,10 +170,8 @@ final class SurfaceTransport {
           double se = at(shares, c - n + 1, f);
           double nw = at(shares, c + n - 1, f);
           double ne = at(shares, c + n + 1, f);
-          normalX[c] =
-              (nw - ne) + (sw - se) + 2.0 * (at(shares, c - 1, f) - at(shares, c + 1, f));
-          normalY[c] =
-              (sw - nw) + (se - ne) + 2.0 * (at(shares, c - n, f) - at(shares, c + n, f));
+          normalX[c] = (nw - ne) + (sw - se) + 2.0 * (at(shares, c - 1, f) - at(shares, c + 1, f));
+          normalY[c] = (sw - nw) + (se - ne) + 2.0 * (at(shares, c - n, f) - at(shares, c + n, f));
         }
       }
     }

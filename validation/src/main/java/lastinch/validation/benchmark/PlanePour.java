@@ -73,7 +73,6 @@ public class PlanePour {
   @Benchmark
   public lastinch.solver.result.PlanePour pour(Counts counts) {
     lastinch.solver.result.PlanePour pour =
-        
         DryPour.plane(
             pourCase, map, Double.POSITIVE_INFINITY, threads, RunObserver.NONE, () -> false);
     counts.steps += pour.result().record().steps();
