@@ -303,7 +303,7 @@ public final class CellRows {
       left[k] = after;
       double size = Math.abs(after) * scale[k];
       // a size that is no number is taken too, and no later one is larger
-      largest = size <= largest || largest != largest ? largest : size;
+      largest = size <= largest || Double.isNaN(largest) ? largest : size;
     }
     take(part, largest);
   }
