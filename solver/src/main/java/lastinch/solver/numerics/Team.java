@@ -15,11 +15,14 @@ import java.util.concurrent.locks.LockSupport;
  * one run and has to be closed.
  */
 public final class Team implements AutoCloseable {
-  /** Looks at the other's mark before one rests [-]. */
-  private static final int PATIENCE = 200;
+  /** Looks at the helper's mark before the caller rests [-]. */
+  private static final int PATIENCE = 5000;
 
-  /** Rests before the helper goes to sleep [-]. */
-  private static final int RESTS = 10;
+  /** How long the caller rests [ns]. */
+  private static final long REST = 10_000;
+
+  /** Looks at the caller's mark before the helper goes to sleep [-]. */
+  private static final int LOOKS = 2000;
 
   private final boolean helped;
   private final Thread helper;
@@ -97,18 +100,20 @@ public final class Team implements AutoCloseable {
     if (failure != null) {
       Throwable thrown = failure;
       failure = null;
-      if (thrown instanceof Error) {
-        throw (Error) thrown;
+      if (thrown instanceof Error error) {
+        throw error;
       }
       throw (RuntimeException) thrown;
     }
   }
 
+  /** Waits for the helper, who has begun; gives it the processor if there is only one. */
   private void await(int turn) {
     int looks = 0;
     while (done != turn) {
-      if (++looks % PATIENCE == 0) {
-        Thread.yield();
+      looks++;
+      if (looks % PATIENCE == 0) {
+        LockSupport.parkNanos(REST);
       } else {
         Thread.onSpinWait();
       }
@@ -121,10 +126,8 @@ public final class Team implements AutoCloseable {
       int looks = 0;
       while (given == seen && !ends) {
         looks++;
-        if (looks > PATIENCE * RESTS) {
+        if (looks > LOOKS) {
           sleep(seen);
-        } else if (looks % PATIENCE == 0) {
-          Thread.yield();
         } else {
           Thread.onSpinWait();
         }

@@ -3,9 +3,9 @@ package lastinch.solver.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,8 +58,8 @@ class TeamLimitsTest {
 
   @Test
   void theHelperGoesHome() throws InterruptedException {
-    Set<Thread> before = helpers();
-    Set<Thread> during;
+    List<Thread> before = helpers();
+    List<Thread> during;
     try (Team team = Team.of(2)) {
       team.run(part -> {});
       during = helpers();
@@ -72,8 +72,8 @@ class TeamLimitsTest {
     }
   }
 
-  private static Set<Thread> helpers() {
-    Set<Thread> found = new HashSet<>(Thread.getAllStackTraces().keySet());
+  private static List<Thread> helpers() {
+    List<Thread> found = new ArrayList<>(Thread.getAllStackTraces().keySet());
     found.removeIf(t -> !t.getName().equals("second hand of a run"));
     return found;
   }
