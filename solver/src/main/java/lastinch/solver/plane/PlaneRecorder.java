@@ -49,7 +49,6 @@ final class PlaneRecorder {
 
   /** Notes the cells that metal has reached at a moment [s]. */
   void note(FlowState s, double now, boolean[] piece) {
-    int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
       int end = s.last[j];
       for (int c = s.first[j]; c <= end; c++) {

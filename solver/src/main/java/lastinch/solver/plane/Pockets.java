@@ -123,7 +123,6 @@ final class Pockets {
   }
 
   private void classify(FlowState s) {
-    int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
       int end = s.last[j];
       for (int c = s.first[j]; c <= end; c++) {
