@@ -10,9 +10,10 @@ import java.util.concurrent.locks.LockSupport;
  *
  * <p>Work is given to whoever comes first: when the helper is not there by the time the caller is
  * through with its own part, because others have the processor, the caller does the helper's part
- * too. The helper waits awake for a moment, because the next work of a run comes within
- * microseconds, and sleeps after that. Nothing is allocated after construction. A team belongs to
- * one run and has to be closed.
+ * too; and when the helper was sent away in the middle of its part, the caller works on alone for a
+ * while, for twice as long each time. The helper waits awake for a moment, because the next work of
+ * a run comes within microseconds, and sleeps after that. Nothing is allocated after construction.
+ * A team belongs to one run and has to be closed.
  */
 public final class Team implements AutoCloseable {
   /** Looks at the helper's mark before the caller rests [-]. */
@@ -23,6 +24,14 @@ public final class Team implements AutoCloseable {
 
   /** Looks at the caller's mark before the helper goes to sleep [-]. */
   private static final int LOOKS = 2000;
+
+  /** Turns that the caller takes alone after the helper was sent away, at first and at most [-]. */
+  private static final int LEAST_ALONE = 2_000;
+
+  private static final int MOST_ALONE = 128_000;
+
+  /** Turns together after which the helper is trusted again [-]. */
+  private static final int TRUSTED = 20_000;
 
   private final boolean helped;
   private final Thread helper;
@@ -36,6 +45,9 @@ public final class Team implements AutoCloseable {
   private volatile boolean sleeps;
   private volatile boolean ends;
   private Throwable failure;
+  private int alone;
+  private int penalty = LEAST_ALONE;
+  private int together;
 
   /** Work in two parts. */
   @FunctionalInterface
@@ -74,7 +86,8 @@ public final class Team implements AutoCloseable {
 
   /** Does both parts; what either throws is thrown once both have ended. */
   public void run(Work twoParts) {
-    if (!helped) {
+    if (!helped || alone > 0) {
+      alone = Math.max(0, alone - 1);
       twoParts.part(0);
       twoParts.part(1);
       return;
@@ -117,6 +130,14 @@ public final class Team implements AutoCloseable {
       } else {
         Thread.onSpinWait();
       }
+    }
+    together++;
+    if (looks >= PATIENCE) {
+      alone = penalty;
+      penalty = Math.min(MOST_ALONE, 2 * penalty);
+      together = 0;
+    } else if (together >= TRUSTED) {
+      penalty = LEAST_ALONE;
     }
   }
 
