@@ -10,10 +10,10 @@ import java.util.concurrent.locks.LockSupport;
  *
  * <p>Work is given to whoever comes first: when the helper is not there by the time the caller is
  * through with its own part, because others have the processor, the caller does the helper's part
- * too; and when the helper was sent away in the middle of its part, the caller works on alone for a
- * while, for twice as long each time. The helper waits awake for a moment, because the next work of
- * a run comes within microseconds, and sleeps after that. Nothing is allocated after construction.
- * A team belongs to one run and has to be closed.
+ * too; and when the helper was sent away in the middle of its part, or keeps coming too late, the
+ * caller works on alone for a while, for twice as long each time. The helper waits awake for a
+ * moment, because the next work of a run comes within microseconds, and sleeps after that. Nothing
+ * is allocated after construction. A team belongs to one run and has to be closed.
  */
 public final class Team implements AutoCloseable {
   /** Looks at the helper's mark before the caller rests [-]. */
@@ -23,12 +23,17 @@ public final class Team implements AutoCloseable {
   private static final long REST = 10_000;
 
   /** Looks at the caller's mark before the helper goes to sleep [-]. */
-  private static final int LOOKS = 2000;
+  private static final int LOOKS = 20_000;
 
   /** Turns that the caller takes alone after the helper was sent away, at first and at most [-]. */
   private static final int LEAST_ALONE = 2_000;
 
   private static final int MOST_ALONE = 128_000;
+
+  /**
+   * Turns that the helper comes too late for, fewer than one in four kept, before it is let go [-].
+   */
+  private static final int MISSED = 500;
 
   /** Turns together after which the helper is trusted again [-]. */
   private static final int TRUSTED = 20_000;
@@ -48,6 +53,7 @@ public final class Team implements AutoCloseable {
   private int alone;
   private int penalty = LEAST_ALONE;
   private int together;
+  private int missed;
 
   /** Work in two parts. */
   @FunctionalInterface
@@ -96,6 +102,7 @@ public final class Team implements AutoCloseable {
     int turn = given + 1;
     given = turn;
     if (sleeps) {
+      sleeps = false;
       LockSupport.unpark(helper);
     }
     boolean mine = false;
@@ -108,6 +115,10 @@ public final class Team implements AutoCloseable {
       }
     }
     if (mine) {
+      missed++;
+      if (missed >= MISSED) {
+        goOnAlone();
+      }
       twoParts.part(1);
     }
     if (failure != null) {
@@ -132,13 +143,19 @@ public final class Team implements AutoCloseable {
       }
     }
     together++;
+    missed = Math.max(0, missed - 3);
     if (looks >= PATIENCE) {
-      alone = penalty;
-      penalty = Math.min(MOST_ALONE, 2 * penalty);
-      together = 0;
+      goOnAlone();
     } else if (together >= TRUSTED) {
       penalty = LEAST_ALONE;
     }
+  }
+
+  private void goOnAlone() {
+    alone = penalty;
+    penalty = Math.min(MOST_ALONE, 2 * penalty);
+    together = 0;
+    missed = 0;
   }
 
   private void help() {
