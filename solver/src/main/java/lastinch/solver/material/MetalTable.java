@@ -47,6 +47,19 @@ public final class MetalTable {
     this.liquidus = liquidus;
   }
 
+  private MetalTable(MetalTable other) {
+    spacing = other.spacing;
+    perSpacing = other.perSpacing;
+    lowest = other.lowest;
+    below = other.below;
+    intervals = other.intervals;
+    temperature = other.temperature;
+    solid = other.solid;
+    conductivity = other.conductivity;
+    latentHeat = other.latentHeat;
+    liquidus = other.liquidus;
+  }
+
   /**
    * The table of an alloy.
    *
@@ -224,6 +237,11 @@ public final class MetalTable {
   /** Whether the table has an enthalpy [J/kg]. */
   public boolean covers(double h) {
     return h >= lowest && h <= knot(intervals);
+  }
+
+  /** The same table with a count of its own, for another thread of the same run. */
+  public MetalTable twin() {
+    return new MetalTable(this);
   }
 
   /** Number of look-ups beyond the ends of the table since the last reset. */

@@ -7,23 +7,23 @@ import java.util.Arrays;
  * and to one in the row below, plus a few unknowns that touch many cells; all couplings are
  * negative off the diagonal.
  *
- * <p>Conjugate gradients with a modified incomplete factorisation without fill (Gustafsson 1978;
- * share of dropped fill kept on the diagonal {@value #KEPT}) for the cells and the diagonal for the
- * others; what cells of a patch of the grid have in common is solved apart ({@link PatchRows}), so
- * that iterations hardly grow with the number of cells. Everything is done in one fixed order.
- * Nothing is allocated after construction but for a small system of patches that has outgrown its
- * room. An instance belongs to one run.
+ * <p>Conjugate gradients with an incomplete factorisation ({@link EndsFactor}) for the cells and
+ * the diagonal for the others; what cells of a patch of the grid have in common is solved apart
+ * ({@link PatchRows}), so that iterations hardly grow with the number of cells. Everything is done
+ * in two halves of the cells, each in one fixed order, whether by one thread or by two. Nothing is
+ * allocated after construction but for a small system of patches that has outgrown its room. An
+ * instance belongs to one run.
  */
 public final class CellRows {
-  private static final double KEPT = 0.5;
-  private static final double LEAST = 0.25;
-
   private final int capacity;
   private final int others;
   private final PatchRows patches;
+  private final EndsFactor factor;
+  private final Team team;
   final double[] diagonal;
   final double[] right;
   final double[] above;
+  final double[] below;
   final int[] belowIndex;
   final int[] aboveIndex;
   private final double[] rhs;
@@ -33,11 +33,6 @@ public final class CellRows {
   private final double[] z;
   private final double[] p;
   private final double[] q;
-  private final double[] inverse;
-  private final double[] fromWest;
-  private final double[] fromSouth;
-  private final double[] fromEast;
-  private final double[] fromNorth;
   final double[] otherDiagonal;
   private int cells;
   private int rest;
@@ -47,8 +42,21 @@ public final class CellRows {
   final double[] linkSize;
   private double residual;
 
+  /** First cell of the upper half. */
+  private int half;
+
+  private double step;
+  private double[] in;
+  private double[] out;
+  private double lowerSum;
+  private double upperSum;
+  private final Team.Work products = this::product;
+  private final Team.Work residuals = this::subtract;
+  private final Team.Work advances = this::advance;
+  private final Team.Work turns = this::turn;
+
   /**
-   * Room for a system.
+   * Room for a system that is solved by one thread.
    *
    * @param capacity most cells
    * @param others most other unknowns
@@ -56,13 +64,29 @@ public final class CellRows {
    * @param patches how many patches the grid is cut into
    */
   public CellRows(int capacity, int others, int links, int patches) {
+    this(capacity, others, links, patches, Team.alone());
+  }
+
+  /**
+   * Room for a system.
+   *
+   * @param capacity most cells
+   * @param others most other unknowns
+   * @param links most couplings between both
+   * @param patches how many patches the grid is cut into
+   * @param team who solves it
+   */
+  public CellRows(int capacity, int others, int links, int patches, Team team) {
     this.capacity = capacity;
-    this.patches = new PatchRows(capacity, others, patches);
+    this.team = team;
+    this.patches = new PatchRows(capacity, others, patches, team);
+    factor = new EndsFactor(this, capacity);
     this.others = others;
     int n = capacity + others + 1;
     diagonal = new double[n];
     right = new double[n];
     above = new double[n];
+    below = new double[n];
     belowIndex = new int[n];
     aboveIndex = new int[n];
     rhs = new double[n];
@@ -72,11 +96,8 @@ public final class CellRows {
     z = new double[n];
     p = new double[n];
     q = new double[n];
-    inverse = new double[n];
-    fromWest = new double[n];
-    fromSouth = new double[n];
-    fromEast = new double[n];
-    fromNorth = new double[n];
+    in = x;
+    out = q;
     otherDiagonal = new double[others + 1];
     linkCell = new int[links];
     linkOther = new int[links];
@@ -96,7 +117,7 @@ public final class CellRows {
    *
    * @param diag diagonal, its couplings included
    * @param before size of the coupling to the cell added last, 0 for none
-   * @param below size of the coupling to an earlier cell, 0 for none
+   * @param under size of the coupling to an earlier cell, 0 for none
    * @param belowCell that cell, any when there is none
    * @param value right-hand side
    * @param scale what a residual is multiplied by before it is compared with the tolerance
@@ -107,7 +128,7 @@ public final class CellRows {
   public void add(
       double diag,
       double before,
-      double below,
+      double under,
       int belowCell,
       double value,
       double scale,
@@ -120,14 +141,15 @@ public final class CellRows {
     diagonal[k] = diag;
     right[k] = 0.0;
     above[k] = 0.0;
+    below[k] = under;
     aboveIndex[k] = k;
     belowIndex[k] = k;
     if (before != 0.0) {
       right[k - 1] = before;
     }
-    if (below != 0.0) {
+    if (under != 0.0) {
       belowIndex[k] = belowCell;
-      above[belowCell] = below;
+      above[belowCell] = under;
       aboveIndex[belowCell] = k;
     }
     rhs[k] = value;
@@ -198,97 +220,108 @@ public final class CellRows {
    * @return iterations made; {@code most} when it did not get there
    */
   public int solve(double tolerance, int most) {
-    int n = cells + rest;
-    findResidual(n);
-    residual = worst(n);
+    half = factor.split();
+    findResidual();
     if (residual <= tolerance) {
       return 0;
     }
-    factorise();
-    patches.assemble(this);
+    factor.factorise(team);
+    patches.assemble(this, half);
     patches.begin(cells, r, x);
-    findResidual(n);
-    residual = worst(n);
+    findResidual();
     if (residual <= tolerance) {
       return 1;
     }
     double rz = precondition();
-    System.arraycopy(z, 0, p, 0, n);
+    System.arraycopy(z, 0, p, 0, cells + rest);
     for (int it = 1; it <= most; it++) {
       double pq = multiply(p, q);
       if (!(pq > 0.0)) {
         return residual <= tolerance ? it : most;
       }
-      double a = rz / pq;
-      double largest = 0.0;
-      for (int k = 0; k < n; k++) {
-        x[k] += a * p[k];
-        double rest2 = r[k] - a * q[k];
-        r[k] = rest2;
-        largest = Math.max(largest, Math.abs(rest2) * weight[k]);
-      }
-      residual = largest;
-      if (largest <= tolerance) {
+      step = rz / pq;
+      team.run(advances);
+      residual = Math.max(lowerSum, upperSum);
+      if (residual <= tolerance) {
         return it;
       }
       double next = precondition();
-      double b = next / rz;
+      step = next / rz;
       rz = next;
-      for (int k = 0; k < n; k++) {
-        p[k] = z[k] + b * p[k];
-      }
+      team.run(turns);
     }
     return most;
   }
 
-  private void findResidual(int n) {
+  private int from(int part) {
+    return part == 0 ? 0 : half;
+  }
+
+  /** End of a half; the other unknowns belong to the upper one. */
+  private int to(int part) {
+    return part == 0 ? half : cells + rest;
+  }
+
+  private void take(int part, double value) {
+    if (part == 0) {
+      lowerSum = value;
+    } else {
+      upperSum = value;
+    }
+  }
+
+  private void findResidual() {
     multiply(x, q);
-    for (int k = 0; k < n; k++) {
-      r[k] = rhs[k] - q[k];
-    }
+    team.run(residuals);
+    residual = Math.max(lowerSum, upperSum);
   }
 
-  private double worst(int n) {
+  private void subtract(int part) {
     double largest = 0.0;
-    for (int k = 0; k < n; k++) {
-      largest = Math.max(largest, Math.abs(r[k]) * weight[k]);
+    int end = to(part);
+    for (int k = from(part); k < end; k++) {
+      double left = rhs[k] - q[k];
+      r[k] = left;
+      largest = Math.max(largest, Math.abs(left) * weight[k]);
     }
-    return largest;
+    take(part, largest);
   }
 
-  private void factorise() {
-    for (int k = 0; k < cells; k++) {
-      double west = k > 0 ? right[k - 1] : 0.0;
-      double e = diagonal[k];
-      if (west != 0.0) {
-        e -= west * (west + KEPT * above[k - 1]) * inverse[k - 1];
-      }
-      int b = belowIndex[k];
-      double south = b == k ? 0.0 : above[b];
-      if (south != 0.0) {
-        e -= south * (south + KEPT * right[b]) * inverse[b];
-      }
-      double one = 1.0 / (e < LEAST * diagonal[k] ? diagonal[k] : e);
-      inverse[k] = one;
-      fromWest[k] = west * one;
-      fromSouth[k] = south * one;
-      fromEast[k] = right[k] * one;
-      fromNorth[k] = above[k] * one;
+  /** A step along the direction. */
+  private void advance(int part) {
+    double[] value = x;
+    double[] left = r;
+    double[] along = p;
+    double[] lost = q;
+    double[] scale = weight;
+    double a = step;
+    double largest = 0.0;
+    int end = to(part);
+    for (int k = from(part); k < end; k++) {
+      value[k] += a * along[k];
+      double after = left[k] - a * lost[k];
+      left[k] = after;
+      double size = Math.abs(after) * scale[k];
+      // a size that is no number is taken too, and no later one is larger
+      largest = size <= largest || Double.isNaN(largest) ? largest : size;
+    }
+    take(part, largest);
+  }
+
+  /** The next direction. */
+  private void turn(int part) {
+    double[] along = p;
+    double[] own = z;
+    double b = step;
+    int end = to(part);
+    for (int k = from(part); k < end; k++) {
+      along[k] = own[k] + b * along[k];
     }
   }
 
   /** Applies the preconditioner to the residual; returns the product of both. */
   private double precondition() {
-    double last = 0.0;
-    for (int k = 0; k < cells; k++) {
-      last = (r[k] * inverse[k] + fromSouth[k] * z[belowIndex[k]]) + fromWest[k] * last;
-      z[k] = last;
-    }
-    double next = 0.0;
-    for (int k = cells - 1; k >= 0; k--) {
-      next = (z[k] + fromNorth[k] * z[aboveIndex[k]]) + fromEast[k] * next;
-      z[k] = next;
-    }
+    factor.apply(team, r, z);
     for (int o = 0; o < rest; o++) {
       int k = cells + o;
       z[k] = r[k] / otherDiagonal[o];
@@ -297,36 +330,53 @@ public final class CellRows {
   }
 
   /** Product with the matrix; returns the scalar product of both vectors. */
-  private double multiply(double[] in, double[] out) {
-    double before = 0.0;
-    double product = 0.0;
-    for (int k = 0; k < cells; k++) {
-      double here = in[k];
-      double t = diagonal[k] * here - right[k] * (k + 1 < cells ? in[k + 1] : 0.0);
-      t -= k > 0 ? right[k - 1] * before : 0.0;
-      int b = belowIndex[k];
-      t -= b == k ? 0.0 : above[b] * in[b];
-      t -= above[k] * in[aboveIndex[k]];
-      out[k] = t;
-      product += t * here;
-      before = here;
+  private double multiply(double[] vector, double[] result) {
+    in = vector;
+    out = result;
+    team.run(products);
+    double product = lowerSum + upperSum;
+    for (int o = 0; o < rest; o++) {
+      double there = vector[cells + o];
+      result[cells + o] = otherDiagonal[o] * there;
+      product += result[cells + o] * there;
     }
-    if (rest > 0) {
-      for (int o = 0; o < rest; o++) {
-        out[cells + o] = otherDiagonal[o] * in[cells + o];
-      }
-      for (int i = 0; i < links; i++) {
-        int k = linkCell[i];
-        int o = cells + linkOther[i];
-        out[k] -= linkSize[i] * in[o];
-        out[o] -= linkSize[i] * in[k];
-      }
-      product = 0.0;
-      for (int k = 0; k < cells + rest; k++) {
-        product += out[k] * in[k];
-      }
+    for (int i = 0; i < links; i++) {
+      int k = linkCell[i];
+      int o = cells + linkOther[i];
+      double size = linkSize[i];
+      result[k] -= size * vector[o];
+      result[o] -= size * vector[k];
+      product -= 2.0 * size * vector[o] * vector[k];
     }
     return product;
+  }
+
+  private void product(int part) {
+    int start = from(part);
+    int end = part == 0 ? half : cells;
+    double[] from = in;
+    double[] to = out;
+    double[] own = diagonal;
+    double[] east = right;
+    double[] north = above;
+    double[] south = below;
+    int[] up = aboveIndex;
+    int[] down = belowIndex;
+    double before = start > 0 ? from[start - 1] : 0.0;
+    double west = start > 0 ? east[start - 1] : 0.0;
+    double product = 0.0;
+    for (int k = start; k < end; k++) {
+      double here = from[k];
+      double ahead = east[k];
+      double side = Math.fma(ahead, from[k + 1], west * before);
+      double across = Math.fma(north[k], from[up[k]], south[k] * from[down[k]]);
+      double t = own[k] * here - (side + across);
+      to[k] = t;
+      product = Math.fma(t, here, product);
+      before = here;
+      west = ahead;
+    }
+    take(part, product);
   }
 
   /** Forgets the last solution, so that a search may be repeated from nothing. */

@@ -34,6 +34,7 @@ final class PatchRows {
   private int groups;
   private int rows;
   private int rest;
+  private int none;
 
   private final int[] crossFrom;
   private final int[] crossTo;
@@ -47,6 +48,21 @@ final class PatchRows {
   private final int[] start;
   private final double[] inverse;
   private final double[] y;
+  private final double[] upperY;
+  private final Team team;
+
+  /** First cell of the upper half, and how much of each list belongs to the lower one. */
+  private int half;
+
+  private int lowerCrossings;
+  private int lowerOwns;
+  private double[] z;
+  private double[] residual;
+  private int cells;
+  private double lowerProduct;
+  private double upperProduct;
+  private final Team.Work gathers = this::gather;
+  private final Team.Work removals = this::remove;
   private double[] lower = new double[1024];
 
   /**
@@ -55,8 +71,10 @@ final class PatchRows {
    * @param capacity most cells
    * @param others most other unknowns
    * @param patches number of patches of the grid
+   * @param team who works
    */
-  PatchRows(int capacity, int others, int patches) {
+  PatchRows(int capacity, int others, int patches, Team team) {
+    this.team = team;
     of = new int[capacity];
     patch = new int[capacity];
     size = new int[capacity];
@@ -72,7 +90,10 @@ final class PatchRows {
     first = new int[n];
     start = new int[n + 1];
     inverse = new double[n];
-    y = new double[n];
+    y = new double[n + 1];
+    upperY = new double[n + 1];
+    z = y;
+    residual = y;
   }
 
   void clear() {
@@ -120,27 +141,41 @@ final class PatchRows {
     }
   }
 
-  /** Finds the small system of a fine one whose cells are all in. */
-  void assemble(CellRows fine) {
+  /**
+   * Finds the small system of a fine one whose cells are all in.
+   *
+   * @param middle first cell of the upper half
+   */
+  void assemble(CellRows fine, int middle) {
     rank();
-    for (int k = 0; k < fine.cells(); k++) {
-      at[k] = row[of[k]];
-    }
     rest = fine.others();
+    // cells of groups that are too small all point at one row beyond the last, which stays 0
+    none = rows + rest;
+    cells = fine.cells();
+    half = middle;
+    lowerCrossings = 0;
+    lowerOwns = 0;
+    for (int k = 0; k < cells; k++) {
+      int r = row[of[k]];
+      at[k] = r == NONE ? none : r;
+    }
     crossings = 0;
     owns = 0;
     int n = rows + rest;
     for (int k = 0; k < n; k++) {
       first[k] = k;
     }
-    for (int k = 0; k < fine.cells(); k++) {
+    for (int k = 0; k < cells; k++) {
+      if (k == half) {
+        lowerCrossings = crossings;
+        lowerOwns = owns;
+      }
       double left = fine.diagonal[k];
       double east = fine.right[k];
       double north = fine.above[k];
       left -= east + north + (k > 0 ? fine.right[k - 1] : 0.0);
-      int below = fine.belowIndex[k];
-      left -= below == k ? 0.0 : fine.above[below];
-      if (at[k] != NONE && Math.abs(left) > OWN * fine.diagonal[k]) {
+      left -= fine.below[k];
+      if (at[k] != none && Math.abs(left) > OWN * fine.diagonal[k]) {
         ownCell[owns] = k;
         ownSize[owns++] = left;
       }
@@ -150,7 +185,7 @@ final class PatchRows {
     for (int i = 0; i < fine.links(); i++) {
       int r = at[fine.linkCell[i]];
       int o = rows + fine.linkOther[i];
-      first[o] = r == NONE ? first[o] : Math.min(first[o], r);
+      first[o] = r == none ? first[o] : Math.min(first[o], r);
     }
     int total = 0;
     for (int k = 0; k < n; k++) {
@@ -171,13 +206,13 @@ final class PatchRows {
     }
     int ra = at[a];
     int rb = at[b];
-    if (ra == NONE && rb == NONE) {
+    if (ra == none && rb == none) {
       return;
     }
     crossFrom[crossings] = a;
     crossTo[crossings] = b;
     crossSize[crossings++] = coupling;
-    if (ra != NONE && rb != NONE) {
+    if (ra != none && rb != none) {
       int high = Math.max(ra, rb);
       first[high] = Math.min(first[high], Math.min(ra, rb));
     }
@@ -195,13 +230,13 @@ final class PatchRows {
     for (int i = 0; i < crossings; i++) {
       int a = at[crossFrom[i]];
       int b = at[crossTo[i]];
-      if (a != NONE) {
+      if (a != none) {
         put(a, a, crossSize[i]);
       }
-      if (b != NONE) {
+      if (b != none) {
         put(b, b, crossSize[i]);
       }
-      if (a != NONE && b != NONE) {
+      if (a != none && b != none) {
         put(a, b, -crossSize[i]);
       }
     }
@@ -210,7 +245,7 @@ final class PatchRows {
     }
     for (int i = 0; i < fine.links(); i++) {
       int r = at[fine.linkCell[i]];
-      if (r != NONE) {
+      if (r != none) {
         put(r, rows + fine.linkOther[i], -fine.linkSize[i]);
       }
     }
@@ -259,20 +294,17 @@ final class PatchRows {
 
   /** Adds to a guess what the patches see of its residual. */
   void begin(int cells, double[] residual, double[] guess) {
-    Arrays.fill(y, 0, rows + rest, 0.0);
+    Arrays.fill(y, 0, none + 1, 0.0);
     for (int k = 0; k < cells; k++) {
-      int r = at[k];
-      if (r != NONE) {
-        y[r] += residual[k];
-      }
+      y[at[k]] += residual[k];
     }
     for (int o = 0; o < rest; o++) {
       y[rows + o] = residual[cells + o];
     }
+    y[none] = 0.0;
     solve();
     for (int k = 0; k < cells; k++) {
-      int r = at[k];
-      guess[k] += r == NONE ? 0.0 : y[r];
+      guess[k] += y[at[k]];
     }
     for (int o = 0; o < rest; o++) {
       guess[cells + o] += y[rows + o];
@@ -284,22 +316,12 @@ final class PatchRows {
    *
    * @return its product with the residual afterwards
    */
-  double project(CellRows fine, double[] z, double[] residual) {
-    int cells = fine.cells();
-    Arrays.fill(y, 0, rows + rest, 0.0);
-    for (int i = 0; i < owns; i++) {
-      y[at[ownCell[i]]] += ownSize[i] * z[ownCell[i]];
-    }
-    for (int i = 0; i < crossings; i++) {
-      double flow = crossSize[i] * (z[crossFrom[i]] - z[crossTo[i]]);
-      int a = at[crossFrom[i]];
-      int b = at[crossTo[i]];
-      if (a != NONE) {
-        y[a] += flow;
-      }
-      if (b != NONE) {
-        y[b] -= flow;
-      }
+  double project(CellRows fine, double[] direction, double[] left) {
+    z = direction;
+    residual = left;
+    team.run(gathers);
+    for (int k = 0; k < rows; k++) {
+      y[k] += upperY[k];
     }
     for (int o = 0; o < rest; o++) {
       y[rows + o] = fine.otherDiagonal[o] * z[cells + o];
@@ -307,23 +329,67 @@ final class PatchRows {
     for (int i = 0; i < fine.links(); i++) {
       int r = at[fine.linkCell[i]];
       int o = fine.linkOther[i];
-      if (r != NONE) {
+      if (r != none) {
         y[r] -= fine.linkSize[i] * z[cells + o];
       }
       y[rows + o] -= fine.linkSize[i] * z[fine.linkCell[i]];
     }
+    y[none] = 0.0;
     solve();
-    double product = 0.0;
-    for (int k = 0; k < cells; k++) {
-      int r = at[k];
-      double value = r == NONE ? z[k] : z[k] - y[r];
-      z[k] = value;
-      product += value * residual[k];
-    }
+    team.run(removals);
+    double product = lowerProduct + upperProduct;
     for (int o = 0; o < rest; o++) {
       z[cells + o] -= y[rows + o];
       product += z[cells + o] * residual[cells + o];
     }
     return product;
+  }
+
+  /** What a direction makes of each patch, by the cells of one half. */
+  private void gather(int part) {
+    double[] sum = part == 0 ? y : upperY;
+    Arrays.fill(sum, 0, none + 1, 0.0);
+    double[] of = z;
+    int end = part == 0 ? lowerOwns : owns;
+    for (int i = part == 0 ? 0 : lowerOwns; i < end; i++) {
+      int k = ownCell[i];
+      sum[at[k]] += ownSize[i] * of[k];
+    }
+    end = part == 0 ? lowerCrossings : crossings;
+    for (int i = part == 0 ? 0 : lowerCrossings; i < end; i++) {
+      int a = crossFrom[i];
+      int b = crossTo[i];
+      double flow = crossSize[i] * (of[a] - of[b]);
+      sum[at[a]] += flow;
+      sum[at[b]] -= flow;
+    }
+  }
+
+  private void remove(int part) {
+    double[] of = z;
+    double[] left = residual;
+    double[] settled = y;
+    int[] rowOf = at;
+    double even = 0.0;
+    double odd = 0.0;
+    int end = part == 0 ? half : cells;
+    int k = part == 0 ? 0 : half;
+    for (; k < end - 1; k += 2) {
+      double one = of[k] - settled[rowOf[k]];
+      double two = of[k + 1] - settled[rowOf[k + 1]];
+      of[k] = one;
+      of[k + 1] = two;
+      even = Math.fma(one, left[k], even);
+      odd = Math.fma(two, left[k + 1], odd);
+    }
+    if (k < end) {
+      of[k] -= settled[rowOf[k]];
+      even = Math.fma(of[k], left[k], even);
+    }
+    if (part == 0) {
+      lowerProduct = even + odd;
+    } else {
+      upperProduct = even + odd;
+    }
   }
 }

@@ -1,9 +1,19 @@
 package lastinch.solver.plane;
 
 import java.util.Arrays;
+import lastinch.solver.numerics.Team;
 
 /** What the cells and faces of a run hold now. Arrays are indexed as in {@link PlaneGrid}. */
 final class FlowState {
+  /** Who works on it. */
+  final Team team;
+
+  /** Cells round metal that are worked on as well. */
+  private static final int MARGIN = 3;
+
+  /** Cells of wall beside an open cell that are worked on as well. */
+  private static final int RIM = 1;
+
   final PlaneGrid grid;
 
   /** Liquid in a cell [m3]. */
@@ -48,15 +58,38 @@ final class FlowState {
   /** Share of solid carried in the moving metal [-]. */
   final double[] slurry;
 
-  /** Wet part of the grid with a margin: first and last row and column. */
+  /** Wet part of the grid with a margin: first and last row. */
   int rowFrom;
 
   int rowTo;
-  int columnFrom;
-  int columnTo;
+
+  /** First row of the upper half of the wet part's cells. */
+  int rowMiddle;
+
+  /**
+   * By row: first and last cell of its wet part with a margin; the last before the first if dry.
+   */
+  final int[] first;
+
+  final int[] last;
+
+  /** By row: first and last open cell with a margin. */
+  private final int[] openFirst;
+
+  private final int[] openLast;
+
+  /** By row: first and last wet cell, without a margin. */
+  private final int[] wetFirst;
+
+  private final int[] wetLast;
 
   FlowState(PlaneGrid grid) {
+    this(grid, Team.alone());
+  }
+
+  FlowState(PlaneGrid grid, Team team) {
     this.grid = grid;
+    this.team = team;
     int n = grid.size;
     liquid = new double[n];
     u = new double[n];
@@ -77,8 +110,15 @@ final class FlowState {
     Arrays.fill(openShare, 1.0);
     rowFrom = PlaneGrid.HALO;
     rowTo = PlaneGrid.HALO + grid.ny - 1;
-    columnFrom = PlaneGrid.HALO;
-    columnTo = PlaneGrid.HALO + grid.nx - 1;
+    int rows = grid.ny + 2 * PlaneGrid.HALO;
+    first = new int[rows];
+    last = new int[rows];
+    openFirst = new int[rows];
+    openLast = new int[rows];
+    wetFirst = new int[rows];
+    wetLast = new int[rows];
+    rowMiddle = (rowFrom + rowTo) / 2;
+    findOpenPart();
   }
 
   /** Share of a cell that holds liquid [-]; 0 in walls. */
@@ -90,49 +130,117 @@ final class FlowState {
   double totalLiquid() {
     double sum = 0.0;
     double rest = 0.0;
-    for (double m : liquid) {
-      double y = m - rest;
-      double t = sum + y;
-      rest = (t - sum) - y;
-      sum = t;
+    for (int j = rowFrom; j <= rowTo; j++) {
+      int end = last[j];
+      for (int c = first[j]; c <= end; c++) {
+        double y = liquid[c] - rest;
+        double t = sum + y;
+        rest = (t - sum) - y;
+        sum = t;
+      }
     }
     return sum;
   }
 
+  /** Finds the open part of every row; the whole of it counts as wet until it is looked at. */
+  private void findOpenPart() {
+    for (int j = 0; j < first.length; j++) {
+      int row = j * grid.stride;
+      int from = row + PlaneGrid.HALO;
+      int to = from + grid.nx - 1;
+      openFirst[j] = to + 1;
+      openLast[j] = row;
+      for (int c = from; c <= to; c++) {
+        if (grid.volume[c] > 0.0) {
+          openFirst[j] = Math.min(openFirst[j], Math.max(from, c - RIM));
+          openLast[j] = Math.min(to, c + RIM);
+        }
+      }
+      first[j] = openFirst[j];
+      last[j] = openLast[j];
+    }
+  }
+
   /**
-   * Finds the wet part again: cells with liquid or a gate, with a margin of three cells.
+   * Finds the wet part again: cells with liquid or a gate, with a margin of three cells. Liquid
+   * comes no farther than one cell in a step, so it is looked for in the last wet part only.
    *
    * @param gateCells cells that gates open into
    */
   void findWetPart(int[] gateCells) {
-    int r0 = grid.ny + PlaneGrid.HALO;
-    int r1 = PlaneGrid.HALO - 1;
-    int c0 = grid.nx + PlaneGrid.HALO;
-    int c1 = PlaneGrid.HALO - 1;
-    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
-      int row = j * grid.stride;
-      boolean any = false;
-      for (int i = PlaneGrid.HALO; i < grid.nx + PlaneGrid.HALO; i++) {
-        if (liquid[row + i] > 0.0) {
-          any = true;
-          c0 = Math.min(c0, i);
-          c1 = Math.max(c1, i);
-        }
+    for (int j = 0; j < first.length; j++) {
+      int from = first[j];
+      int to = last[j];
+      while (from <= to && !(liquid[from] > 0.0)) {
+        from++;
       }
-      if (any) {
-        r0 = Math.min(r0, j);
-        r1 = Math.max(r1, j);
+      while (from <= to && !(liquid[to] > 0.0)) {
+        to--;
       }
+      wetFirst[j] = from <= to ? from : j * grid.stride + grid.stride;
+      wetLast[j] = from <= to ? to : j * grid.stride;
     }
     for (int g : gateCells) {
-      r0 = Math.min(r0, g / grid.stride);
-      r1 = Math.max(r1, g / grid.stride);
-      c0 = Math.min(c0, g % grid.stride);
-      c1 = Math.max(c1, g % grid.stride);
+      int j = g / grid.stride;
+      wetFirst[j] = Math.min(wetFirst[j], g);
+      wetLast[j] = Math.max(wetLast[j], g);
     }
-    rowFrom = Math.max(PlaneGrid.HALO, r0 - 3);
-    rowTo = Math.min(PlaneGrid.HALO + grid.ny - 1, r1 + 3);
-    columnFrom = Math.max(PlaneGrid.HALO, c0 - 3);
-    columnTo = Math.min(PlaneGrid.HALO + grid.nx - 1, c1 + 3);
+    widen();
+  }
+
+  private void widen() {
+    rowFrom = first.length;
+    rowTo = 0;
+    for (int j = 0; j < first.length; j++) {
+      int from = grid.stride;
+      int to = 0;
+      for (int k = Math.max(0, j - MARGIN); k <= Math.min(first.length - 1, j + MARGIN); k++) {
+        from = Math.min(from, wetFirst[k] - k * grid.stride);
+        to = Math.max(to, wetLast[k] - k * grid.stride);
+      }
+      first[j] = Math.max(openFirst[j], j * grid.stride + from - MARGIN);
+      last[j] = Math.min(openLast[j], j * grid.stride + to + MARGIN);
+      if (from <= to && first[j] <= last[j]) {
+        rowFrom = Math.min(rowFrom, j);
+        rowTo = j;
+      } else {
+        first[j] = j * grid.stride + 4;
+        last[j] = j * grid.stride;
+      }
+    }
+    halve();
+  }
+
+  private void halve() {
+    int all = 0;
+    for (int j = rowFrom; j <= rowTo; j++) {
+      all += Math.max(0, last[j] - first[j] + 1);
+    }
+    int below = 0;
+    rowMiddle = rowFrom;
+    while (rowMiddle <= rowTo && 2 * below < all) {
+      below += Math.max(0, last[rowMiddle] - first[rowMiddle] + 1);
+      rowMiddle++;
+    }
+  }
+
+  /**
+   * First row of a half of the work.
+   *
+   * @param part 0 for the lower half, 1 for the upper one
+   * @param before rows below the wet part that are worked on too
+   */
+  int from(int part, int before) {
+    return part == 0 ? rowFrom - before : rowMiddle;
+  }
+
+  /**
+   * Last row of a half of the work.
+   *
+   * @param part 0 for the lower half, 1 for the upper one
+   * @param beyond rows above the wet part that are worked on too
+   */
+  int to(int part, int beyond) {
+    return part == 0 ? rowMiddle - 1 : rowTo + beyond;
   }
 }

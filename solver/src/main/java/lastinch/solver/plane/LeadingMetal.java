@@ -1,6 +1,8 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MetalTable;
+import lastinch.solver.numerics.Team;
 import lastinch.solver.physics.AxialSpreading;
 import lastinch.solver.physics.Friction;
 
@@ -60,14 +62,14 @@ final class LeadingMetal {
   private final double[] stood;
   private final boolean[] beside;
   private final boolean[] came;
-  private int running;
-  private int halts;
-  private double volume;
-  private double sum;
-  private double inflow;
-  private double fromFull;
-  private double behind;
-  private double onwards;
+  private final Half lower;
+  private final Half upper;
+  private FlowState s;
+  private double dt;
+  private final Team.Work mixes = part -> half(part).mix(part);
+  private final Team.Work takes = this::takeMixed;
+  private final Team.Work readings = this::read;
+  private final Team.Work ages = part -> half(part).age(part);
 
   LeadingMetal(PlaneGrid grid, PlaneMelt melt, PlaneHeat heat, PourCase job, double mould) {
     this.grid = grid;
@@ -85,6 +87,8 @@ final class LeadingMetal {
     stood = new double[grid.size];
     mixed = new double[grid.size];
     came = new boolean[grid.size];
+    lower = new Half(melt.table(0));
+    upper = new Half(melt.table(1));
   }
 
   /** Heat that goes with metal out of a cell that is not full [J/kg]. */
@@ -94,78 +98,48 @@ final class LeadingMetal {
     return atFront[c] && little && s.liquid[c] < FULL * grid.volume[c] ? enthalpy[c] : mean;
   }
 
+  private Half half(int part) {
+    return part == 0 ? lower : upper;
+  }
+
   /** Takes the marks along with the volumes of a step; the liquid is not yet moved. */
-  void carry(FlowState s) {
+  void carry(FlowState state) {
     if (melt.water) {
       return;
     }
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
-        mixed[c] = enthalpy[c];
-        came[c] = false;
-        if (grid.volume[c] > 0.0 && s.liquid[c] < OPEN * grid.volume[c]) {
-          volume = atFront[c] ? s.liquid[c] : 0.0;
-          sum = volume * enthalpy[c];
-          double held = volume;
-          take(s.fluxX[c], c - 1);
-          take(-s.fluxX[c + 1], c + 1);
-          take(s.fluxY[c], c - n);
-          take(-s.fluxY[c + n], c + n);
-          if (s.gateFlux[c] > 0.0) {
-            volume += s.gateFlux[c];
-            sum += s.gateFlux[c] * heat.entering();
-          }
-          if (volume > held) {
-            mixed[c] = sum / volume;
-            came[c] = true;
-          }
-        }
-      }
-    }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+    s = state;
+    s.team.run(mixes);
+    s.team.run(takes);
+  }
+
+  private void takeMixed(int part) {
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         enthalpy[c] = mixed[c];
       }
     }
   }
 
-  private void take(double flux, int donor) {
-    if (flux > 0.0) {
-      volume += flux;
-      sum += flux * (atFront[donor] ? enthalpy[donor] : heat.enthalpy[donor]);
-    }
-  }
-
   /** Ages the marks by a step [s]; the liquid is moved, cells with a pressure are known. */
-  void age(FlowState s, double dt) {
+  void age(FlowState state, double step) {
     if (melt.water) {
       return;
     }
-    int n = grid.stride;
-    running = 0;
-    halts = 0;
-    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+    s = state;
+    dt = step;
+    s.team.run(readings);
+    s.team.run(ages);
+  }
+
+  private void read(int part) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         mixed[c] = enthalpy[c];
         beside[c] = atFront[c];
-      }
-    }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
-        boolean front = isFront(s, c);
-        if (front && !atFront[c] && !came[c] && heat.age(c) > FRESH) {
-          enthalpy[c] = heat.enthalpy[c];
-          halted[c] = false;
-        } else if (front && !atFront[c]) {
-          halted[c] = false;
-        }
-        atFront[c] = front;
-        if (front) {
-          age(s, c, dt);
-        } else {
-          halted[c] = false;
-        }
       }
     }
   }
@@ -177,76 +151,33 @@ final class LeadingMetal {
 
   /** Number of cells whose leading metal goes no further. */
   int halts() {
-    return halts;
+    return lower.halts + upper.halts;
   }
 
   /** Number of cells at the front whose metal could still go on. */
   int running() {
-    return running;
+    return lower.running + upper.running;
   }
 
-  private boolean isFront(FlowState s, int c) {
+  private boolean isFront(int c) {
     double room = grid.volume[c];
     if (room == 0.0 || s.liquid[c] <= WISP * room) {
       return false;
     }
     int n = grid.stride;
     return s.liquid[c] < FULL * room
-        || isOpen(s, grid.faceX[c], c - 1)
-        || isOpen(s, grid.faceX[c + 1], c + 1)
-        || isOpen(s, grid.faceY[c], c - n)
-        || isOpen(s, grid.faceY[c + n], c + n);
+        || isOpen(grid.faceX[c], c - 1)
+        || isOpen(grid.faceX[c + 1], c + 1)
+        || isOpen(grid.faceY[c], c - n)
+        || isOpen(grid.faceY[c + n], c + n);
   }
 
-  private boolean isOpen(FlowState s, double face, int c) {
+  private boolean isOpen(double face, int c) {
     return face > 0.0 && s.liquid[c] < OPEN * grid.volume[c];
   }
 
-  private void age(FlowState s, int c, double dt) {
-    int n = grid.stride;
-    inflow = 0.0;
-    behind = 0.0;
-    fromFull = 0.0;
-    onwards = 0.0;
-    side(s, s.fluxX[c], c - 1);
-    side(s, -s.fluxX[c + 1], c + 1);
-    side(s, s.fluxY[c], c - n);
-    side(s, -s.fluxY[c + n], c + n);
-    double h = enthalpy[c];
-    double through = Math.min(inflow, onwards);
-    if (through > 0.0 && s.active[c] && heat.age(c) > FRESH) {
-      double part = Math.min(1.0, through / s.liquid[c]);
-      h += part * (heat.enthalpy[c] - h);
-    }
-    if (!halted[c] && fromFull > 0.0) {
-      h = warmed(s, c, h, dt);
-    }
-    h += shared(c, dt) - loss(c, h, dt);
-    enthalpy[c] = h;
-    boolean drop = s.liquid[c] < DROP * grid.volume[c];
-    halted[c] = !drop && h <= (halted[c] ? again : melt.enthalpyStop);
-    if (halted[c]) {
-      halts++;
-    } else if (!drop) {
-      running++;
-      stood[c] = inflow < STILL * dt * grid.gap[c] * grid.dx ? stood[c] + dt : 0.0;
-    }
-  }
-
-  private void side(FlowState s, double in, int other) {
-    if (in > 0.0) {
-      inflow += in;
-      if (s.liquid[other] >= FULL * grid.volume[other]) {
-        fromFull += in;
-        behind += in * heat.enthalpy[other];
-      }
-    } else if (in < 0.0 && s.active[other]) {
-      onwards -= in;
-    }
-  }
-
   /** Heat that marks side by side conduct to each other in a step [J/kg]. */
-  private double shared(int c, double dt) {
+  private double shared(int c) {
     if (!beside[c] || melt.spreading == 0.0) {
       return 0.0;
     }
@@ -259,16 +190,6 @@ final class LeadingMetal {
 
   private double difference(double face, int c, int other) {
     return face > 0.0 && beside[other] ? mixed[other] - mixed[c] : 0.0;
-  }
-
-  /** The full cell behind warms the mark, implicitly, over the way from its middle to the front. */
-  private double warmed(FlowState s, int c, double h, double dt) {
-    double gap = grid.gap[c];
-    double fill = Math.min(1.0, s.fill(c));
-    double speed = fromFull / (dt * gap * grid.dx);
-    double way = (0.5 + fill) * grid.dx;
-    double rate = 2.0 * melt.spreading * spread(speed, gap) / (way * (way + speed * dt));
-    return (h + dt * rate * behind / fromFull) / (1.0 + dt * rate);
   }
 
   /** Spreading of heat along the flow in a gap [m2/s]. */
@@ -286,23 +207,153 @@ final class LeadingMetal {
 
   /** Loss rate of leading metal to fresh mould [W/kg]. */
   double lossRate(int c, double h) {
-    return lossRate(c, h, mould);
+    return lossRate(melt.table, c, h, mould);
   }
 
-  private double lossRate(int c, double h, double wall) {
+  private double lossRate(MetalTable table, int c, double h, double wall) {
     double gap = 2.0 * grid.volume[c] / grid.wall[c];
-    double flux = melt.conductance(gap, 0.0) * (melt.table.temperature(h) - wall);
+    double flux = melt.conductance(gap, 0.0) * (table.temperature(h) - wall);
     return flux * grid.wall[c] * grid.perVolume[c] / melt.density;
   }
 
-  private double loss(int c, double h, double dt) {
-    double wall = heat.age(c) > FRESH ? heat.faceTemperature(c) : mould;
-    double lost = dt * lossRate(c, h, wall);
-    lost = Math.min(lost, Math.max(0.0, h - mouldEnthalpy));
-    if (h - lost >= 0.0) {
-      return lost;
+  /** One half of the marks, and what is summed up on the way over it. */
+  private final class Half {
+    private final MetalTable table;
+    private int running;
+    private int halts;
+    private double volume;
+    private double sum;
+    private double inflow;
+    private double fromFull;
+    private double behind;
+    private double onwards;
+
+    Half(MetalTable table) {
+      this.table = table;
     }
-    double above = Math.max(0.0, h);
-    return above + (lost - above) * heat.mushShare[c];
+
+    void mix(int part) {
+      int n = grid.stride;
+      int to = s.to(part, 0);
+      for (int j = s.from(part, 0); j <= to; j++) {
+        int end = s.last[j];
+        for (int c = s.first[j]; c <= end; c++) {
+          mixed[c] = enthalpy[c];
+          came[c] = false;
+          if (grid.volume[c] > 0.0 && s.liquid[c] < OPEN * grid.volume[c]) {
+            volume = atFront[c] ? s.liquid[c] : 0.0;
+            sum = volume * enthalpy[c];
+            double held = volume;
+            take(s.fluxX[c], c - 1);
+            take(-s.fluxX[c + 1], c + 1);
+            take(s.fluxY[c], c - n);
+            take(-s.fluxY[c + n], c + n);
+            if (s.gateFlux[c] > 0.0) {
+              volume += s.gateFlux[c];
+              sum += s.gateFlux[c] * heat.entering();
+            }
+            if (volume > held) {
+              mixed[c] = sum / volume;
+              came[c] = true;
+            }
+          }
+        }
+      }
+    }
+
+    private void take(double flux, int donor) {
+      if (flux > 0.0) {
+        volume += flux;
+        sum += flux * (atFront[donor] ? enthalpy[donor] : heat.enthalpy[donor]);
+      }
+    }
+
+    void age(int part) {
+      running = 0;
+      halts = 0;
+      int to = s.to(part, 0);
+      for (int j = s.from(part, 0); j <= to; j++) {
+        int end = s.last[j];
+        for (int c = s.first[j]; c <= end; c++) {
+          boolean front = isFront(c);
+          if (front && !atFront[c] && !came[c] && heat.age(c) > FRESH) {
+            enthalpy[c] = heat.enthalpy[c];
+            halted[c] = false;
+          } else if (front && !atFront[c]) {
+            halted[c] = false;
+          }
+          atFront[c] = front;
+          if (front) {
+            ageOne(c);
+          } else {
+            halted[c] = false;
+          }
+        }
+      }
+    }
+
+    private void ageOne(int c) {
+      int n = grid.stride;
+      inflow = 0.0;
+      behind = 0.0;
+      fromFull = 0.0;
+      onwards = 0.0;
+      side(s.fluxX[c], c - 1);
+      side(-s.fluxX[c + 1], c + 1);
+      side(s.fluxY[c], c - n);
+      side(-s.fluxY[c + n], c + n);
+      double h = enthalpy[c];
+      double through = Math.min(inflow, onwards);
+      if (through > 0.0 && s.active[c] && heat.age(c) > FRESH) {
+        double part = Math.min(1.0, through / s.liquid[c]);
+        h += part * (heat.enthalpy[c] - h);
+      }
+      if (!halted[c] && fromFull > 0.0) {
+        h = warmed(c, h);
+      }
+      h += shared(c) - loss(c, h);
+      enthalpy[c] = h;
+      boolean drop = s.liquid[c] < DROP * grid.volume[c];
+      halted[c] = !drop && h <= (halted[c] ? again : melt.enthalpyStop);
+      if (halted[c]) {
+        halts++;
+      } else if (!drop) {
+        running++;
+        stood[c] = inflow < STILL * dt * grid.gap[c] * grid.dx ? stood[c] + dt : 0.0;
+      }
+    }
+
+    private void side(double in, int other) {
+      if (in > 0.0) {
+        inflow += in;
+        if (s.liquid[other] >= FULL * grid.volume[other]) {
+          fromFull += in;
+          behind += in * heat.enthalpy[other];
+        }
+      } else if (in < 0.0 && s.active[other]) {
+        onwards -= in;
+      }
+    }
+
+    /** The full cell behind warms the mark, implicitly, over the way from its middle to it. */
+    private double warmed(int c, double h) {
+      double gap = grid.gap[c];
+      double fill = Math.min(1.0, s.fill(c));
+      double speed = fromFull / (dt * gap * grid.dx);
+      double way = (0.5 + fill) * grid.dx;
+      double rate = 2.0 * melt.spreading * spread(speed, gap) / (way * (way + speed * dt));
+      return (h + dt * rate * behind / fromFull) / (1.0 + dt * rate);
+    }
+
+    private double loss(int c, double h) {
+      double wall = heat.age(c) > FRESH ? heat.faceTemperature(c) : mould;
+      double lost = dt * lossRate(table, c, h, wall);
+      lost = Math.min(lost, Math.max(0.0, h - mouldEnthalpy));
+      if (h - lost >= 0.0) {
+        return lost;
+      }
+      double above = Math.max(0.0, h);
+      return above + (lost - above) * heat.mushShare[c];
+    }
   }
 }

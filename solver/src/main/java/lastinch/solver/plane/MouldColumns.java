@@ -1,6 +1,7 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MetalTable;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.wall.OuterAir;
 import lastinch.solver.wall.WallColumns;
@@ -19,12 +20,18 @@ final class MouldColumns {
   /**
    * Columns for a job.
    *
+   * @param metal table of the metal in front of them
    * @param mouldTemperature before metal [K]
    * @param count how many
    * @param shell whether they end in air
    */
   static WallColumns of(
-      PourCase job, PlaneMelt melt, double mouldTemperature, int count, boolean shell) {
+      PourCase job,
+      PlaneMelt melt,
+      MetalTable metal,
+      double mouldTemperature,
+      int count,
+      boolean shell) {
     double hot = melt.table.temperature(melt.enthalpyIn);
     MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
     double diffusivity = 0.0;
@@ -33,11 +40,11 @@ final class MouldColumns {
     }
     WallGrid nodes = WallGrid.usual(diffusivity, 8.0).withMetalNodes(8);
     if (job.checking().mouldStaysAtHeat()) {
-      return WallColumns.fixed(count, nodes, table, melt.table);
+      return WallColumns.fixed(count, nodes, table, metal);
     }
     return shell
         ? WallColumns.shell(
-            count, nodes, table, melt.table, OuterAir.of(OUTSIDE, CONVECTION, EMISSIVITY))
-        : new WallColumns(count, nodes, table, melt.table);
+            count, nodes, table, metal, OuterAir.of(OUTSIDE, CONVECTION, EMISSIVITY))
+        : new WallColumns(count, nodes, table, metal);
   }
 }

@@ -38,13 +38,15 @@ final class Origins implements PlaneFlow.Carried {
   private void carry(FlowState s, double[] d, int gate) {
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         flowX[c] = share(s, d, s.fluxX[c], s.fluxX[c] > 0.0 ? c - 1 : c);
         flowY[c] = share(s, d, s.fluxY[c], s.fluxY[c] > 0.0 ? c - n : c);
       }
     }
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         double net = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
         double after = Math.max(0.0, s.liquid[c] + net + s.gateFlux[c]);
         int own = gateOfCell[c];

@@ -1,5 +1,7 @@
 package lastinch.solver.plane;
 
+import lastinch.solver.numerics.Team;
+
 /**
  * Speeds on wet faces outside the metal that carries a pressure. In the first cells beside it they
  * are the mean of the nearest corrected ones, or the surface would never come to rest; thin remains
@@ -10,6 +12,11 @@ final class OutsideSpeeds {
 
   private final PlaneGrid grid;
   private final byte[] layer;
+  private FlowState s;
+  private final Team.Work firsts = this::firstLayer;
+  private final Team.Work seconds = this::secondLayer;
+  private final Team.Work besides = part -> extend(part, 1);
+  private final Team.Work beyonds = part -> extend(part, 2);
 
   OutsideSpeeds(PlaneGrid grid) {
     this.grid = grid;
@@ -17,16 +24,32 @@ final class OutsideSpeeds {
   }
 
   /** Extends both speeds of a state whose metal is corrected. */
-  void extend(FlowState s) {
+  void extend(FlowState state) {
+    s = state;
+    s.team.run(firsts);
+    s.team.run(seconds);
+    s.team.run(besides);
+    s.team.run(beyonds);
+  }
+
+  private void firstLayer(int part) {
     int n = grid.stride;
-    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         boolean beside = s.active[c - 1] || s.active[c + 1] || s.active[c - n] || s.active[c + n];
         layer[c] = (byte) (s.active[c] ? 0 : beside ? 1 : 3);
       }
     }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+  }
+
+  private void secondLayer(int part) {
+    int n = grid.stride;
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (layer[c] == 3 && s.liquid[c] > 0.0) {
           boolean near =
               layer[c - 1] == 1 || layer[c + 1] == 1 || layer[c - n] == 1 || layer[c + n] == 1;
@@ -34,20 +57,23 @@ final class OutsideSpeeds {
         }
       }
     }
-    extend(s, s.u, grid.faceX, 1, n, 1);
-    extend(s, s.v, grid.faceY, n, 1, 1);
-    extend(s, s.u, grid.faceX, 1, n, 2);
-    extend(s, s.v, grid.faceY, n, 1, 2);
+  }
+
+  private void extend(int part, int wanted) {
+    int n = grid.stride;
+    extend(part, s.u, grid.faceX, 1, n, wanted);
+    extend(part, s.v, grid.faceY, n, 1, wanted);
   }
 
   private int layerOf(int face, int d) {
     return Math.min(layer[face], layer[face - d]);
   }
 
-  private void extend(FlowState s, double[] w, double[] face, int d, int t, int wanted) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+  private void extend(int part, double[] w, double[] face, int d, int t, int wanted) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         double wet = s.liquid[c] + s.liquid[c - d];
         double room = grid.volume[c] + grid.volume[c - d];
         if (face[c] == 0.0 || wet < FaceMomentum.DUST * room || layerOf(c, d) != wanted) {

@@ -1,5 +1,7 @@
 package lastinch.solver.plane;
 
+import lastinch.solver.numerics.Team;
+
 /** The flow alone: one step of metal, air and gates. Heat and record are added round it. */
 final class PlaneFlow {
   /** Largest share of a cell by which a step may over- or underfill it [-]. */
@@ -74,7 +76,8 @@ final class PlaneFlow {
         carried,
         tolerance,
         new boolean[grid.size],
-        new boolean[grid.size]);
+        new boolean[grid.size],
+        Team.alone());
   }
 
   /**
@@ -82,6 +85,7 @@ final class PlaneFlow {
    *
    * @param shut cells that let no metal through
    * @param halted cells whose leading metal goes no further
+   * @param team who works
    */
   PlaneFlow(
       PlaneGrid grid,
@@ -90,8 +94,9 @@ final class PlaneFlow {
       AirLaw air,
       Carried carried,
       boolean[] shut,
-      boolean[] halted) {
-    this(grid, liquid, gates, air, carried, TOLERANCE, shut, halted);
+      boolean[] halted,
+      Team team) {
+    this(grid, liquid, gates, air, carried, TOLERANCE, shut, halted, team);
   }
 
   private PlaneFlow(
@@ -102,19 +107,21 @@ final class PlaneFlow {
       Carried carried,
       double tolerance,
       boolean[] shut,
-      boolean[] halted) {
+      boolean[] halted,
+      Team team) {
     this.shut = shut;
     this.halted = halted;
     this.grid = grid;
     this.liquid = liquid;
     this.gates = gates;
     this.carried = carried;
-    state = new FlowState(grid);
+    state = new FlowState(grid, team);
     pockets = new Pockets(grid, air);
     transport = new SurfaceTransport(grid);
     momentum = new FaceMomentum(grid);
     friction = new WallFriction(grid, liquid);
-    projection = new Projection(grid, liquid, pockets, gates, friction, air.pushes(), tolerance);
+    projection =
+        new Projection(grid, liquid, pockets, gates, friction, air.pushes(), tolerance, team);
     double dx = grid.dx;
     capillaryStep =
         liquid.tension() > 0.0
@@ -137,7 +144,8 @@ final class PlaneFlow {
     int n = grid.stride;
     double area = grid.dx;
     for (int j = state.rowFrom; j <= state.rowTo; j++) {
-      for (int c = j * n + state.columnFrom; c <= j * n + state.columnTo; c++) {
+      int end = state.last[j];
+      for (int c = state.first[j]; c <= end; c++) {
         if (state.liquid[c] - state.skin[c] > WISP * grid.volume[c]) {
           double x = outwards(c, state.u, state.fluxX, 1);
           double y = outwards(c, state.v, state.fluxY, n);
@@ -146,9 +154,8 @@ final class PlaneFlow {
       }
     }
     for (int c : gates.cells) {
-      double x = Math.max(Math.abs(state.u[c]), Math.abs(state.u[c + 1]));
-      double y = Math.max(Math.abs(state.v[c]), Math.abs(state.v[c + n]));
-      rate = Math.max(rate, (x + y) / area + gates.flowInto(c) * grid.perVolume[c]);
+      // what comes in is not taken from what the cell gives: each alone has to keep the limit
+      rate = Math.max(rate, gates.flowInto(c) * grid.perVolume[c]);
     }
     double g =
         Math.sqrt(liquid.gravityX() * liquid.gravityX() + liquid.gravityY() * liquid.gravityY());

@@ -1,9 +1,9 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.material.MetalTable;
 import lastinch.solver.numerics.LimitedFace;
-import lastinch.solver.physics.Slurry;
-import lastinch.solver.wall.WallColumns;
+import lastinch.solver.numerics.Team;
 
 /**
  * Heat of the metal, cell by cell: carried with the same volumes as the metal, second order where
@@ -14,28 +14,19 @@ import lastinch.solver.wall.WallColumns;
 final class PlaneHeat implements PlaneFlow.Carried {
   private static final double FULL = 0.95;
   private static final double HALF = 0.5;
-  private static final double TRACE = 1e-5;
-  private static final double OLD = 0.25;
-
-  /** What a cell that is no longer new waits for between its steps of heat [s]. */
-  private static final double WAITS = 6e-3;
 
   /** Less metal than this share of a cell has no heat of its own that rounding leaves sound. */
   private static final double FEW = 1e-5;
 
-  /** Biot number above which metal is resolved through the gap [-]. */
-  private static final double THICK = 0.1;
-
-  private static final double REOPENS = 0.05;
-
   /** Share of a cell's heat per degree that one face may conduct in a step [-]. */
   private static final double MOST_CONDUCTED = 0.2;
 
-  private final PlaneGrid grid;
-  private final PlaneMelt melt;
-  private final WallColumns columns;
+  final PlaneGrid grid;
+  final PlaneMelt melt;
+  private final WallHeat lowerWalls;
+  private final WallHeat upperWalls;
+  private final int upperFrom;
   private final double mouldTemperature;
-  private final double depthLimit;
 
   /** Heat in a cell over density, liquid times specific enthalpy [m3 J/kg]. */
   final double[] content;
@@ -47,18 +38,29 @@ final class PlaneHeat implements PlaneFlow.Carried {
   final double[] wetted;
   final double[] mushShare;
   private final double[] temperature;
-  private final double[] curvature;
-  private final double[] age;
-  private final double[] due;
+
+  /** Seconds since the first metal came to a cell, and since its last step of heat [s]. */
+  final double[] age;
+
+  final double[] due;
   private final double[] share;
   private final double[] flowX;
   private final double[] flowY;
-  private final boolean[] shut;
   private final LeadingMetal leading;
   private final AlongFlow along;
   private double entering;
   private double carriedIn;
-  private double leastStop;
+  private final double[] gatesIn = new double[2];
+  private FlowState s;
+  private double dt;
+  private boolean last;
+  private final Team.Work shares = this::readShares;
+  private final Team.Work carries = this::carryAcross;
+  private final Team.Work arrivals = this::takeCarried;
+  private final Team.Work readings = this::readTemperatures;
+  private final Team.Work flows = this::conduct;
+  private final Team.Work sums = this::takeConducted;
+  private final Team.Work walls = this::give;
   private final double leastHeat;
   private final double coldest;
 
@@ -66,7 +68,6 @@ final class PlaneHeat implements PlaneFlow.Carried {
     this.grid = grid;
     this.melt = melt;
     this.mouldTemperature = mouldTemperature;
-    this.shut = shut;
     int n = grid.size;
     content = new double[n];
     enthalpy = new double[n];
@@ -80,15 +81,13 @@ final class PlaneHeat implements PlaneFlow.Carried {
     flowX = new double[n];
     flowY = new double[n];
     entering = melt.enthalpyIn;
-    curvature = job.checking().wallCurvature() ? RimCurvature.of(grid) : new double[n];
+    double[] curvature = job.checking().wallCurvature() ? RimCurvature.of(grid) : new double[n];
     for (int c = 0; c < n; c++) {
       mushShare[c] = grid.volume[c] > 0.0 ? melt.mushShare(grid.gap[c], mouldTemperature) : 0.0;
     }
-    double shellWall = job.mould().wallThickness().value();
-    boolean shell = shellWall > 0.0;
-    depthLimit = shell ? shellWall : Double.POSITIVE_INFINITY;
-    columns = MouldColumns.of(job, melt, mouldTemperature, n, shell);
-    leastStop = 1.0;
+    lowerWalls = new WallHeat(this, 0, job, mouldTemperature, curvature, shut);
+    upperWalls = new WallHeat(this, 1, job, mouldTemperature, curvature, shut);
+    upperFrom = WallHeat.middleRow(grid) * grid.stride;
     leastHeat =
         Math.min(melt.alloy.specificHeatLiquid().value(), melt.alloy.specificHeatSolid().value());
     leading = new LeadingMetal(grid, melt, this, job, mouldTemperature);
@@ -112,7 +111,11 @@ final class PlaneHeat implements PlaneFlow.Carried {
 
   /** Mould face of a wetted cell [K]. */
   double faceTemperature(int c) {
-    return wetted[c] > 0.0 ? columns.faceTemperature(c) : mouldTemperature;
+    return wetted[c] > 0.0 ? walls(c).faceTemperature(c) : mouldTemperature;
+  }
+
+  private WallHeat walls(int c) {
+    return c < upperFrom ? lowerWalls : upperWalls;
   }
 
   LeadingMetal leading() {
@@ -125,26 +128,45 @@ final class PlaneHeat implements PlaneFlow.Carried {
   }
 
   @Override
-  public void carry(FlowState s, double dt) {
-    carryHeat(s);
+  public void carry(FlowState state, double step) {
+    s = state;
+    s.team.run(shares);
+    s.team.run(carries);
+    gatesIn[0] = 0.0;
+    gatesIn[1] = 0.0;
+    s.team.run(arrivals);
+    carriedIn += gatesIn[0] + gatesIn[1];
     leading.carry(s);
   }
 
-  private void carryHeat(FlowState s) {
-    int n = grid.stride;
-    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
+  private void readShares(int part) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
         share[c] = s.liquid[c] * grid.perVolume[c];
       }
     }
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
-        flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s, s.fluxX[c], c, 1);
-        flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s, s.fluxY[c], c, n);
+  }
+
+  private void carryAcross(int part) {
+    int n = grid.stride;
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
+        flowX[c] = s.fluxX[c] == 0.0 ? 0.0 : s.fluxX[c] * faceValue(s.fluxX[c], c, 1);
+        flowY[c] = s.fluxY[c] == 0.0 ? 0.0 : s.fluxY[c] * faceValue(s.fluxY[c], c, n);
       }
     }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+  }
+
+  private void takeCarried(int part) {
+    int n = grid.stride;
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         double flux = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
         double after = s.liquid[c] + flux + s.gateFlux[c];
         if (after <= 0.0) {
@@ -154,13 +176,13 @@ final class PlaneHeat implements PlaneFlow.Carried {
         double gate = s.gateFlux[c];
         double in = gate == 0.0 ? 0.0 : gate * (gate > 0.0 ? entering : enthalpy[c]);
         content[c] += (flowX[c] - flowX[c + 1]) + (flowY[c] - flowY[c + n]) + in;
-        carriedIn += in;
+        gatesIn[part] += in;
         refresh(s, c, after);
       }
     }
   }
 
-  private double faceValue(FlowState s, double flux, int c, int d) {
+  private double faceValue(double flux, int c, int d) {
     boolean forward = flux > 0.0;
     int up = forward ? c - d : c;
     int down = forward ? c : c - d;
@@ -173,13 +195,13 @@ final class PlaneHeat implements PlaneFlow.Carried {
         return LimitedFace.face(enthalpy[behind], enthalpy[up], ahead, courant);
       }
     }
-    return share[up] < HALF && isSweptEmpty(s, up)
+    return share[up] < HALF && isSweptEmpty(up)
         ? content[up] / s.liquid[up]
         : leading.leaving(s, up, flux);
   }
 
   /** Whether a cell gives all it has in the step; all its heat then goes along, none is left. */
-  private boolean isSweptEmpty(FlowState s, int c) {
+  private boolean isSweptEmpty(int c) {
     double out =
         (Math.max(0.0, -s.fluxX[c]) + Math.max(0.0, s.fluxX[c + 1]))
             + (Math.max(0.0, -s.fluxY[c]) + Math.max(0.0, s.fluxY[c + grid.stride]));
@@ -187,7 +209,7 @@ final class PlaneHeat implements PlaneFlow.Carried {
   }
 
   /** Specific enthalpy of the moving part: skin is colder by the latent heat it has given. */
-  private void refresh(FlowState s, int c, double liquid) {
+  void refresh(FlowState s, int c, double liquid) {
     double h = content[c] / liquid;
     if (liquid < FEW * grid.volume[c]) {
       h = Math.max(coldest, Math.min(melt.enthalpyIn, h));
@@ -200,126 +222,63 @@ final class PlaneHeat implements PlaneFlow.Carried {
   }
 
   /** One heat step [s] for all wetted cells. */
-  void step(FlowState s, double dt, boolean last) {
+  void step(FlowState state, double step, boolean end) {
     if (melt.water) {
       return;
     }
-    conduct(s, dt);
+    s = state;
+    dt = step;
+    last = end;
+    s.team.run(readings);
+    s.team.run(flows);
+    s.team.run(sums);
     along.spread(s, content, enthalpy, dt);
-    int n = grid.stride;
-    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
-      for (int c = j * n + PlaneGrid.HALO; c < j * n + PlaneGrid.HALO + grid.nx; c++) {
-        if (s.liquid[c] <= TRACE * grid.volume[c]) {
-          continue;
-        }
-        due[c] += wetted[c] == 0.0 ? 0.5 * dt : dt;
-        boolean turn = last || age[c] < OLD || due[c] > WAITS;
-        if (turn && due[c] > 0.0) {
-          stepCell(s, c, due[c]);
-          due[c] = 0.0;
-        }
-      }
-    }
+    s.team.run(walls);
   }
 
-  private boolean isThick(int c) {
-    double half = 0.5 * grid.gap[c];
-    return !melt.perfectContact && melt.contactLiquid * half / melt.conductivity > THICK;
+  private void give(int part) {
+    (part == 0 ? lowerWalls : upperWalls).step(s, dt, last);
   }
 
-  private void wetWall(int c, double fill, double h) {
-    if (fill <= wetted[c]) {
-      return;
-    }
-    if (wetted[c] == 0.0) {
-      double k = curvature[c];
-      if (isThick(c)) {
-        columns.openThick(c, mouldTemperature, k, depthLimit, 0.5 * grid.gap[c], h);
-      } else {
-        columns.open(c, mouldTemperature, k, depthLimit);
-      }
-    } else {
-      columns.widen(c, wetted[c], fill);
-    }
-    wetted[c] = fill;
-  }
-
-  private void stepCell(FlowState s, int c, double dt) {
-    double liquid = s.liquid[c];
-    double h = content[c] / liquid;
-    double before = melt.table.solid(h);
-    double fill = Math.min(1.0, liquid * grid.perVolume[c]);
-    wetWall(c, fill, h);
-    double plateGap = isThick(c) ? 0.0 : grid.gap[c];
-    double conductance = melt.conductance(plateGap, mostSolid[c]) * fill / wetted[c];
-    double perArea = melt.density * liquid / (wetted[c] * grid.wall[c]);
-    h = columns.exchange(c, dt, conductance, perArea, h);
-    age[c] += dt;
-    content[c] = h * liquid;
-    settle(s, c, before, melt.table.solid(h));
-    refresh(s, c, liquid);
-  }
-
-  /** Shares new solid between skin and slurry. */
-  private void settle(FlowState s, int c, double before, double after) {
-    double liquid = s.liquid[c];
-    double change = after - before;
-    double skin = s.skin[c];
-    if (change > 0.0) {
-      skin += (1.0 - mushShare[c]) * change * liquid;
-    } else if (skin > 0.0) {
-      skin = Math.max(0.0, skin + change * liquid);
-    }
-    skin = Math.min(skin, after * liquid);
-    s.skin[c] = skin;
-    mostSolid[c] = after <= 0.0 ? 0.0 : Math.max(mostSolid[c], after);
-    double part = skin / liquid;
-    s.openShare[c] = Math.max(1e-3, 1.0 - part);
-    s.slurry[c] =
-        after <= 0.0 ? 0.0 : part < 1.0 ? Math.max(0.0, (after - part) / (1.0 - part)) : 1.0;
-    s.thickening[c] = Slurry.viscosityFactor(Math.min(1.0, s.slurry[c]), melt.flowStop);
-    shut[c] = isShut(s, c);
-  }
-
-  private boolean isShut(FlowState s, int c) {
-    if (s.liquid[c] < 0.5 * grid.volume[c]) {
-      return false;
-    }
-    double gap = grid.gap[c];
-    double stop = Slurry.openGapStop(gap);
-    double open = gap * s.openShare[c];
-    if (shut[c]) {
-      return s.slurry[c] >= melt.flowStop - REOPENS || open < 1.2 * stop;
-    }
-    leastStop = Math.min(leastStop, gap > stop ? (open - stop) / (gap - stop) : 1.0);
-    return s.slurry[c] >= melt.flowStop || open < stop;
-  }
-
-  /** Conduction along the plane between cells that are at least half full. */
-  private void conduct(FlowState s, double dt) {
-    int n = grid.stride;
-    double factor = dt / (melt.density * grid.dx);
-    for (int j = s.rowFrom - 1; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo; c++) {
+  /** Conduction along the plane between cells that are at least half full: temperatures. */
+  private void readTemperatures(int part) {
+    MetalTable table = melt.table(part);
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j] - 1; c <= end; c++) {
         boolean half = s.liquid[c] > 0.5 * grid.volume[c];
-        temperature[c] = half ? melt.table.temperature(content[c] / s.liquid[c]) : 0.0;
+        temperature[c] = half ? table.temperature(content[c] / s.liquid[c]) : 0.0;
         flowX[c] = 0.0;
         flowY[c] = 0.0;
       }
     }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+  }
+
+  private void conduct(int part) {
+    MetalTable table = melt.table(part);
+    double factor = dt / (melt.density * grid.dx);
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (temperature[c] > 0.0) {
-          flowX[c] = between(s, c, c - 1, factor * grid.faceX[c]);
-          flowY[c] = between(s, c, c - n, factor * grid.faceY[c]);
+          flowX[c] = between(table, c, c - 1, factor * grid.faceX[c]);
+          flowY[c] = between(table, c, c - grid.stride, factor * grid.faceY[c]);
         }
       }
     }
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+  }
+
+  private void takeConducted(int part) {
+    int n = grid.stride;
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (temperature[c] > 0.0) {
-          double right = c + 1 <= j * n + s.columnTo ? flowX[c + 1] : 0.0;
-          double top = j < s.rowTo ? flowY[c + n] : 0.0;
+          double right = c + 1 <= end ? flowX[c + 1] : 0.0;
+          double top = temperature[c + n] > 0.0 ? flowY[c + n] : 0.0;
           content[c] += (flowX[c] - right) + (flowY[c] - top);
         }
       }
@@ -327,14 +286,14 @@ final class PlaneHeat implements PlaneFlow.Carried {
   }
 
   /** Heat that goes over a face, never more than an explicit step may move. */
-  private double between(FlowState s, int c, int other, double size) {
+  private double between(MetalTable table, int c, int other, double size) {
     if (temperature[other] == 0.0 || size == 0.0) {
       return 0.0;
     }
     double k =
         0.5
-            * (melt.table.conductivity(content[c] / s.liquid[c])
-                + melt.table.conductivity(content[other] / s.liquid[other]));
+            * (table.conductivity(content[c] / s.liquid[c])
+                + table.conductivity(content[other] / s.liquid[other]));
     double most = MOST_CONDUCTED * leastHeat * Math.min(s.liquid[c], s.liquid[other]);
     return Math.min(k * size, most) * (temperature[other] - temperature[c]);
   }
@@ -360,20 +319,12 @@ final class PlaneHeat implements PlaneFlow.Carried {
 
   /** Heat in the mould above its start, from the stored profiles [J]. */
   double heldInMould() {
-    double sum = 0.0;
-    for (int c = 0; c < grid.size; c++) {
-      sum += wetted[c] > 0.0 ? columns.held(c) * wetted[c] * grid.wall[c] : 0.0;
-    }
-    return sum;
+    return lowerWalls.held() + upperWalls.held();
   }
 
   /** Heat that left through the outside of a shell [J]. */
   double lostToAir() {
-    double sum = 0.0;
-    for (int c = 0; c < grid.size; c++) {
-      sum += wetted[c] > 0.0 ? columns.lostToAir(c) * wetted[c] * grid.wall[c] : 0.0;
-    }
-    return sum;
+    return lowerWalls.lostToAir() + upperWalls.lostToAir();
   }
 
   /** Heat brought through the gates [J]. */
@@ -392,6 +343,6 @@ final class PlaneHeat implements PlaneFlow.Carried {
 
   /** Least open gap over what stops it, as a share of what there was, anywhere so far [-]. */
   double leastOpen() {
-    return Math.max(0.0, leastStop);
+    return Math.max(0.0, Math.min(lowerWalls.leastStop(), upperWalls.leastStop()));
   }
 }

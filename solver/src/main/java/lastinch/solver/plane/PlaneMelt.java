@@ -18,6 +18,10 @@ final class PlaneMelt {
   private static final double WATER_VISCOSITY = 1.0e-3;
 
   final MetalTable table;
+
+  /** The same for whoever works on the upper half of a run. */
+  private final MetalTable upperTable;
+
   final Alloy alloy;
   final boolean water;
   final double density;
@@ -49,6 +53,7 @@ final class PlaneMelt {
             checking.freezingStraight(),
             coldest - 50.0,
             Math.max(entered, alloy.liquidus()) + 50.0);
+    upperTable = table.twin();
     density = water ? WATER_DENSITY : alloy.density(entered);
     enthalpyIn = table.enthalpy(entered);
     flowStop = alloy.flowStop().value();
@@ -57,6 +62,16 @@ final class PlaneMelt {
     conductivity = alloy.conductivityLiquid().value();
     contactLiquid = medium.contactLiquid().value();
     perfectContact = checking.perfectContact();
+  }
+
+  /** Table of one half of a run, 0 or 1. */
+  MetalTable table(int part) {
+    return part == 0 ? table : upperTable;
+  }
+
+  /** Number of look-ups beyond the ends of the table so far. */
+  int clamps() {
+    return table.clamps() + upperTable.clamps();
   }
 
   /** What a thin gap [m] asks for before metal goes in [Pa]. */

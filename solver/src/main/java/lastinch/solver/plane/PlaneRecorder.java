@@ -50,9 +50,9 @@ final class PlaneRecorder {
 
   /** Notes the cells that metal has reached at a moment [s]. */
   void note(FlowState s, double now, boolean[] piece) {
-    int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (s.liquid[c] >= REACHED * grid.volume[c]
             && grid.volume[c] > 0.0
             && time[c] == Double.POSITIVE_INFINITY) {

@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.MouldMedium;
+import lastinch.solver.numerics.Team;
 import lastinch.solver.physics.AirEscape;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.shape.CavityMap;
@@ -41,6 +42,7 @@ final class PlaneRun {
 
   final double pieceVolume;
   final double airAtStart;
+  private final double noticed;
   private double sinceHeat;
   private double lastFilled;
   private double lastAbove;
@@ -51,6 +53,10 @@ final class PlaneRun {
   private Optional<PlaneMoments> moments;
 
   PlaneRun(PourCase job, GapMap map) {
+    this(job, map, Team.alone());
+  }
+
+  PlaneRun(PourCase job, GapMap map, Team team) {
     this.job = job;
     this.map = map;
     grid = PlaneGrid.over(map);
@@ -75,13 +81,15 @@ final class PlaneRun {
       }
     }
     pieceVolume = volume;
+    noticed = STILL_SHARE * grid.totalVolume();
     Gates gates = new Gates(List.of(inlet()));
     origins = new Origins(grid, job.gating().gates().size(), gateOfCell);
     boolean[] shut = new boolean[grid.size];
     heat = new PlaneHeat(grid, melt, job, mouldTemperature, shut);
     boolean[] halted = heat.leading().halted;
     flow =
-        new PlaneFlow(grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted);
+        new PlaneFlow(
+            grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted, team);
     recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateWatch(this, job, map, gateOfCell);
@@ -240,7 +248,6 @@ final class PlaneRun {
     }
     double inside = flow.state.totalLiquid();
     double above = sprue.above();
-    double noticed = STILL_SHARE * grid.totalVolume();
     boolean stands = heat.leading().halts() > 0 && heat.leading().running() == 0;
     boolean pours = above > lastAbove + noticed && !stands && !sprue.isFull();
     if (Math.abs(inside - lastFilled) > noticed || pours) {
@@ -260,8 +267,12 @@ final class PlaneRun {
   /** Share of the piece that holds metal [-]. */
   double filledFraction() {
     double sum = 0.0;
-    for (int c = 0; c < grid.size; c++) {
-      sum += piece[c] ? Math.min(flow.state.liquid[c], grid.volume[c]) : 0.0;
+    FlowState s = flow.state;
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        sum += piece[c] ? Math.min(s.liquid[c], grid.volume[c]) : 0.0;
+      }
     }
     return Math.min(1.0, sum / pieceVolume);
   }

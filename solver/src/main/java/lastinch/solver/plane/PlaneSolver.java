@@ -9,6 +9,7 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.numerics.Team;
 import lastinch.solver.result.Accounts;
 import lastinch.solver.result.Course;
 import lastinch.solver.result.FrontTrack;
@@ -58,13 +59,14 @@ public final class PlaneSolver {
    * @param job a case of which nothing is {@link #missing}
    * @param cell edge of the squares [m]
    * @param every seconds between two moments kept [s]; infinite for the end alone
+   * @param threads that share the work; the answer is the same to the last bit for any number
    * @param watch told of progress
    * @param stop polled once per step
    * @throws TooFine if the squares are too fine for the size of the job
    */
   public static PlanePour run(
-      PourCase job, double cell, double every, Watch watch, BooleanSupplier stop) {
-    return run(job, map(job, cell), every, watch, stop);
+      PourCase job, double cell, double every, int threads, Watch watch, BooleanSupplier stop) {
+    return run(job, map(job, cell), every, threads, watch, stop);
   }
 
   /**
@@ -73,15 +75,21 @@ public final class PlaneSolver {
    * @param job a case of which nothing is {@link #missing}; its piece and gating are not drawn
    * @param map the whole cavity
    * @param every seconds between two moments kept [s]; infinite for the end alone
+   * @param threads that share the work; the answer is the same to the last bit for any number
    * @param watch told of progress
    * @param stop polled once per step
    */
   public static PlanePour run(
-      PourCase job, GapMap map, double every, Watch watch, BooleanSupplier stop) {
-    PlaneRun run = new PlaneRun(job, map);
-    PlaneMoments moments = new PlaneMoments(run, every);
-    run.keep(moments);
-    Outcome ended = run.run(watch::onStep, stop);
+      PourCase job, GapMap map, double every, int threads, Watch watch, BooleanSupplier stop) {
+    try (Team team = Team.of(threads)) {
+      PlaneRun run = new PlaneRun(job, map, team);
+      PlaneMoments moments = new PlaneMoments(run, every);
+      run.keep(moments);
+      return answer(run, moments, run.run(watch::onStep, stop));
+    }
+  }
+
+  private static PlanePour answer(PlaneRun run, PlaneMoments moments, Outcome ended) {
     PlaneLimbs lines = new PlaneLimbs(run);
     PlaneStops stops = new PlaneStops(run, lines);
     List<MeetingLines.Line> met = new MeetingLines(run).find();
@@ -161,7 +169,7 @@ public final class PlaneSolver {
 
   private static Map<String, Integer> counts(PlaneRun run) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    counts.put("table_clamped", run.melt.table.clamps());
+    counts.put("table_clamped", run.melt.clamps());
     return counts;
   }
 

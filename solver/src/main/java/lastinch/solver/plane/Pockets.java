@@ -37,6 +37,9 @@ final class Pockets {
   final double[] gas;
   private final boolean[] wasActive;
   private final int[] queue;
+  private final int[] open;
+  private final int[] columnOf;
+  private final double[] areaOf;
   private int pockets;
 
   /** By pocket: gas [kg], room [m3], open area [m2], outline [m], longest side [m]. */
@@ -68,10 +71,27 @@ final class Pockets {
     gas = new double[grid.size];
     wasActive = new boolean[grid.size];
     queue = new int[grid.size];
+    columnOf = new int[grid.size];
+    areaOf = new double[grid.size];
+    open = openCells();
     Arrays.fill(pocket, NONE);
     for (int c = 0; c < grid.size; c++) {
       gas[c] = law.start() / perGas * grid.volume[c];
     }
+  }
+
+  /** Cells that are not wall, in the order of the grid. */
+  private int[] openCells() {
+    int[] found = new int[grid.size];
+    int n = 0;
+    for (int c = 0; c < grid.size; c++) {
+      columnOf[c] = c % grid.stride;
+      if (grid.volume[c] > 0.0) {
+        areaOf[c] = grid.volume[c] / grid.gap[c];
+        found[n++] = c;
+      }
+    }
+    return Arrays.copyOf(found, n);
   }
 
   /** Gives metal that stands at the start its room. */
@@ -103,9 +123,9 @@ final class Pockets {
   }
 
   private void classify(FlowState s) {
-    int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         boolean metal = grid.volume[c] > 0.0 && s.liquid[c] >= HALF * grid.volume[c];
         if (metal && law.pushes() && gas[c] > 0.0) {
           metal = !holdsBubble(s, c);
@@ -139,20 +159,13 @@ final class Pockets {
   private void label(FlowState s) {
     Arrays.fill(pocket, NONE);
     pockets = 0;
-    for (int j = PlaneGrid.HALO; j < grid.ny + PlaneGrid.HALO; j++) {
-      for (int i = PlaneGrid.HALO; i < grid.nx + PlaneGrid.HALO; i++) {
-        int c = j * grid.stride + i;
-        if (isAir(s, c) && pocket[c] == NONE) {
-          int p = Math.min(pockets, MOST - 1);
-          flood(s, c, p);
-          pockets = Math.min(MOST, p + 1);
-        }
+    for (int c : open) {
+      if (pocket[c] == NONE && !s.active[c]) {
+        int p = Math.min(pockets, MOST - 1);
+        flood(s, c, p);
+        pockets = Math.min(MOST, p + 1);
       }
     }
-  }
-
-  private boolean isAir(FlowState s, int c) {
-    return grid.volume[c] > 0.0 && !s.active[c];
   }
 
   private void flood(FlowState s, int seed, int p) {
@@ -161,20 +174,20 @@ final class Pockets {
     int tail = 0;
     double a = 0.0;
     double edge = 0.0;
-    int i0 = seed % n;
+    int i0 = columnOf[seed];
     int i1 = i0;
-    int j0 = seed / n;
-    int j1 = j0;
+    int lowest = seed;
+    int highest = seed;
     queue[tail++] = seed;
     pocket[seed] = p;
     while (head < tail) {
       int c = queue[head++];
-      a += grid.volume[c] / grid.gap[c];
+      a += areaOf[c];
       edge += grid.rim[c];
-      i0 = Math.min(i0, c % n);
-      i1 = Math.max(i1, c % n);
-      j0 = Math.min(j0, c / n);
-      j1 = Math.max(j1, c / n);
+      i0 = Math.min(i0, columnOf[c]);
+      i1 = Math.max(i1, columnOf[c]);
+      lowest = Math.min(lowest, c);
+      highest = Math.max(highest, c);
       tail = visit(s, c - 1, grid.faceX[c], p, tail);
       tail = visit(s, c + 1, grid.faceX[c + 1], p, tail);
       tail = visit(s, c - n, grid.faceY[c], p, tail);
@@ -182,7 +195,7 @@ final class Pockets {
     }
     area[p] = a;
     outline[p] = edge;
-    span[p] = grid.dx * (1 + Math.max(i1 - i0, j1 - j0));
+    span[p] = grid.dx * (1 + Math.max(i1 - i0, highest / n - lowest / n));
   }
 
   private int visit(FlowState s, int c, double face, int p, int tail) {
@@ -208,18 +221,20 @@ final class Pockets {
     Arrays.fill(room, 0, pockets, 0.0);
     Arrays.fill(own, 0, pockets, 0.0);
     Arrays.fill(bulk, 0, pockets, 0.0);
-    for (int c = 0; c < grid.size; c++) {
-      if (grid.volume[c] > 0.0) {
-        int p = s.active[c] ? beside(c) : pocket[c];
+    for (int c : open) {
+      double left = grid.volume[c] - s.liquid[c];
+      if (!s.active[c]) {
+        int p = pocket[c];
+        room[p] += Math.max(0.0, left);
+        mass[p] += gas[c];
+        bulk[p] += grid.volume[c];
+        own[p] += roomOf(s, c);
+      } else if (left > 0.0 || gas[c] > 0.0) {
+        int p = beside(c);
         if (p != NONE) {
-          room[p] += Math.max(0.0, grid.volume[c] - s.liquid[c]);
+          room[p] += Math.max(0.0, left);
           mass[p] += gas[c];
-          if (s.active[c]) {
-            gas[c] = 0.0;
-          } else {
-            bulk[p] += grid.volume[c];
-            own[p] += roomOf(s, c);
-          }
+          gas[c] = 0.0;
         }
       }
     }
@@ -309,7 +324,7 @@ final class Pockets {
   }
 
   private void share(FlowState s) {
-    for (int c = 0; c < grid.size; c++) {
+    for (int c : open) {
       int p = pocket[c];
       if (p != NONE) {
         gas[c] = mass[p] * roomOf(s, c) / own[p];
@@ -341,10 +356,11 @@ final class Pockets {
 
   /** Takes what leaked out of the cells, once all pockets are booked. */
   void settle(FlowState s, double[] solved) {
-    for (int c = 0; c < grid.size; c++) {
+    for (int c : open) {
       int p = pocket[c];
       if (p != NONE) {
-        gas[c] = gas[c] * change[p] + arrived[p] * roomOf(s, c) / own[p];
+        double came = arrived[p] == 0.0 ? 0.0 : arrived[p] * roomOf(s, c) / own[p];
+        gas[c] = gas[c] * change[p] + came;
         s.airPressure[c] = solved[p];
       }
     }

@@ -1,6 +1,7 @@
 package lastinch.solver.plane;
 
 import lastinch.solver.numerics.CellRows;
+import lastinch.solver.numerics.Team;
 
 /**
  * Finds pressures that leave no divergence in the metal, and corrects the speeds by them. Air
@@ -37,7 +38,14 @@ final class Projection {
   private final Pockets pockets;
   private final Gates gates;
   private final WallFriction friction;
-  private final SurfaceCurvature curvature;
+  private final SurfaceCurvature lowerCurvature;
+  private final SurfaceCurvature upperCurvature;
+  private FlowState state;
+  private double dt;
+  private final Team.Work drives = this::drive;
+  private final Team.Work edges = this::edges;
+  private final Team.Work takes = this::take;
+  private final Team.Work corrections = this::correct;
   private final SurfaceDistance distance;
   private final OutsideSpeeds outside;
   private final CellRows system;
@@ -69,7 +77,8 @@ final class Projection {
       Gates gates,
       WallFriction friction,
       boolean airPushes,
-      double tolerance) {
+      double tolerance,
+      Team team) {
     this.grid = grid;
     this.liquid = liquid;
     this.pockets = pockets;
@@ -77,12 +86,13 @@ final class Projection {
     this.friction = friction;
     this.tolerance = tolerance;
     this.airPushes = airPushes;
-    curvature = new SurfaceCurvature(grid);
+    lowerCurvature = new SurfaceCurvature(grid);
+    upperCurvature = new SurfaceCurvature(grid);
     outside = new OutsideSpeeds(grid);
     int cells = grid.nx * grid.ny;
     patch = grid.patches(PATCH);
     int patches = patch[grid.cell(grid.nx - 1, grid.ny - 1)] + 1;
-    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches);
+    system = new CellRows(cells, Pockets.MOST, airPushes ? 4 * cells : 1, patches, team);
     surface = new double[grid.size];
     pushX = new double[grid.size];
     pushY = new double[grid.size];
@@ -98,28 +108,47 @@ final class Projection {
   }
 
   /** Friction and gravity on the speeds, then pressure. Cells are sorted, friction is found. */
-  void project(FlowState s, double dt) {
-    surfaces(s);
-    drive(s.u, grid.faceX, friction.leavesX, liquid.gravityX(), s, dt);
-    drive(s.v, grid.faceY, friction.leavesY, liquid.gravityY(), s, dt);
+  void project(FlowState s, double step) {
+    state = s;
+    dt = step;
+    s.team.run(drives);
     gates.prepare(liquid.density(), grid.dx, dt);
-    edges(s, s.u, grid.faceX, edgeX, 1);
-    edges(s, s.v, grid.faceY, edgeY, grid.stride);
+    s.team.run(edges);
     assemble(s, dt);
     iterations += system.solve(tolerance, MOST);
     solves++;
-    takePressures(s, dt);
-    correct(s, s.u, grid.faceX, friction.leavesX, edgeX, 1, dt);
-    correct(s, s.v, grid.faceY, friction.leavesY, edgeY, grid.stride, dt);
+    takePressures(s);
+    s.team.run(corrections);
     outside.extend(s);
     finishGates(s);
   }
 
+  private void drive(int part) {
+    FlowState s = state;
+    surfaces(part, s, part == 0 ? lowerCurvature : upperCurvature);
+    drive(part, s.u, grid.faceX, friction.leavesX, liquid.gravityX(), s);
+    drive(part, s.v, grid.faceY, friction.leavesY, liquid.gravityY(), s);
+  }
+
+  private void edges(int part) {
+    FlowState s = state;
+    edges(part, s, s.u, grid.faceX, edgeX, 1);
+    edges(part, s, s.v, grid.faceY, edgeY, grid.stride);
+  }
+
+  private void correct(int part) {
+    FlowState s = state;
+    correct(part, s, s.u, grid.faceX, friction.leavesX, edgeX, 1);
+    correct(part, s, s.v, grid.faceY, friction.leavesY, edgeY, grid.stride);
+  }
+
   /** Push of the bulging surface at empty cells beside metal [Pa]. */
-  private void surfaces(FlowState s) {
+  private void surfaces(int part, FlowState s, SurfaceCurvature curvature) {
     int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         surface[c] = 0.0;
         if (!s.active[c] && grid.volume[c] > 0.0 && liquid.tension() > 0.0) {
           boolean beside = s.active[c - 1] || s.active[c + 1] || s.active[c - n] || s.active[c + n];
@@ -130,11 +159,12 @@ final class Projection {
   }
 
   private void drive(
-      double[] w, double[] face, double[] leaves, double pull, FlowState s, double dt) {
-    int n = grid.stride;
-    int d = face == grid.faceX ? 1 : n;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+      int part, double[] w, double[] face, double[] leaves, double pull, FlowState s) {
+    int d = face == grid.faceX ? 1 : grid.stride;
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         double room = FaceMomentum.DUST * (grid.volume[c] + grid.volume[c - d]);
         boolean wet = face[c] > 0.0 && s.liquid[c] + s.liquid[c - d] > room;
         w[c] = wet ? leaves[c] * (w[c] + dt * pull) : 0.0;
@@ -143,10 +173,11 @@ final class Projection {
   }
 
   /** Whether the surface at each face between metal and air advances, recedes or stands. */
-  private void edges(FlowState s, double[] w, double[] face, byte[] edge, int d) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+  private void edges(int part, FlowState s, double[] w, double[] face, byte[] edge, int d) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
         if (face[c] == 0.0 || left == s.active[c]) {
           edge[c] = 0;
@@ -202,7 +233,8 @@ final class Projection {
     }
     gatherGates(s);
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         if (!s.active[c]) {
           continue;
         }
@@ -314,13 +346,19 @@ final class Projection {
     return 0.0;
   }
 
-  private void takePressures(FlowState s, double dt) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+  private void take(int part) {
+    FlowState s = state;
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         s.pressure[c] = s.active[c] ? system.cell(unknown[c]) : 0.0;
       }
     }
+  }
+
+  private void takePressures(FlowState s) {
+    s.team.run(takes);
     if (airPushes) {
       for (int p = 0; p < pockets.count(); p++) {
         solvedAir[p] = system.other(p);
@@ -331,11 +369,12 @@ final class Projection {
   }
 
   private void correct(
-      FlowState s, double[] w, double[] face, double[] leaves, byte[] edge, int d, double dt) {
-    int n = grid.stride;
+      int part, FlowState s, double[] w, double[] face, double[] leaves, byte[] edge, int d) {
     double scale = dt / (liquid.density() * grid.dx);
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean left = s.active[c - d];
         boolean right = s.active[c];
         if (face[c] == 0.0 || !(left || right)) {

@@ -1,6 +1,7 @@
 package lastinch.solver.plane;
 
 import java.util.Arrays;
+import lastinch.solver.numerics.Team;
 
 /**
  * Carries liquid through the grid with a sharp surface: the surface in a cell is a straight line
@@ -19,9 +20,11 @@ final class SurfaceTransport {
   private static final double MIXED = 1e-9;
 
   private final PlaneGrid grid;
-  private final double[] start;
-  private final double[] middle;
   private final double[] share;
+  private final double[] afterX;
+  private final double[] shareX;
+  private final double[] afterY;
+  private final double[] shareY;
   private final double[] normalX;
   private final double[] normalY;
   private final double[] firstX;
@@ -29,18 +32,27 @@ final class SurfaceTransport {
   private final double[] secondX;
   private final double[] secondY;
   private final double[] scale;
+  private double[] shareOf;
+  private FlowState s;
+  private double dt;
+  private boolean lowerLimits;
+  private boolean upperLimits;
   private long limited;
-  private int r0;
-  private int r1;
-  private int c0;
-  private int c1;
+  private final Team.Work begins = this::begin;
+  private final Team.Work turns = part -> normals(part, shareOf);
+  private final Team.Work firsts = this::crossFirst;
+  private final Team.Work seconds = this::crossSecond;
+  private final Team.Work thirds = this::crossThird;
+  private final Team.Work looks = this::look;
 
   SurfaceTransport(PlaneGrid grid) {
     this.grid = grid;
     int n = grid.size;
-    start = new double[n];
-    middle = new double[n];
     share = new double[n];
+    afterX = new double[n];
+    shareX = new double[n];
+    afterY = new double[n];
+    shareY = new double[n];
     normalX = new double[n];
     normalY = new double[n];
     firstX = new double[n];
@@ -49,90 +61,140 @@ final class SurfaceTransport {
     secondY = new double[n];
     scale = new double[n];
     Arrays.fill(scale, 1.0);
+    shareOf = share;
   }
 
   /**
    * Finds the volumes that cross the faces in a step; they stand in {@code fluxX} and {@code
    * fluxY}. The liquid itself is not changed.
    *
-   * @param dt step [s]
+   * @param step [s]
    */
-  void findVolumes(FlowState s, double dt) {
-    r0 = s.rowFrom;
-    r1 = s.rowTo;
-    c0 = s.columnFrom;
-    c1 = s.columnTo;
-    System.arraycopy(s.liquid, 0, start, 0, grid.size);
-    System.arraycopy(s.liquid, 0, middle, 0, grid.size);
-    normals(start);
-    cross(start, s.u, grid.faceX, 1, normalX, normalY, dt, firstX);
-    cross(start, s.v, grid.faceY, grid.stride, normalY, normalX, dt, firstY);
-    half(firstX, s.u, grid.faceX, 1, dt);
-    normals(middle);
-    cross(middle, s.v, grid.faceY, grid.stride, normalY, normalX, dt, secondY);
-    half(firstY, s.v, grid.faceY, grid.stride, dt);
-    normals(middle);
-    cross(middle, s.u, grid.faceX, 1, normalX, normalY, dt, secondX);
-    for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1 + 1; c++) {
+  void findVolumes(FlowState state, double step) {
+    s = state;
+    dt = step;
+    s.team.run(begins);
+    turn(share);
+    s.team.run(firsts);
+    turn(shareX);
+    s.team.run(seconds);
+    turn(shareY);
+    s.team.run(thirds);
+    s.team.run(looks);
+    if (lowerLimits || upperLimits) {
+      limit();
+      limitSmall();
+    }
+  }
+
+  private void begin(int part) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
+        double f = s.liquid[c] * grid.perVolume[c];
+        share[c] = f;
+        shareX[c] = f;
+        shareY[c] = f;
+        afterX[c] = s.liquid[c];
+        afterY[c] = s.liquid[c];
+      }
+    }
+  }
+
+  private void turn(double[] shares) {
+    shareOf = shares;
+    s.team.run(turns);
+  }
+
+  /** Across both axes from the start; what X alone leaves. */
+  private void crossFirst(int part) {
+    int n = grid.stride;
+    cross(part, s.liquid, share, s.u, grid.faceX, 1, normalX, normalY, firstX);
+    cross(part, s.liquid, share, s.v, grid.faceY, n, normalY, normalX, firstY);
+    half(part, firstX, s.u, grid.faceX, 1, afterX, shareX);
+  }
+
+  /** Across Y after X; what Y alone leaves. */
+  private void crossSecond(int part) {
+    int n = grid.stride;
+    cross(part, afterX, shareX, s.v, grid.faceY, n, normalY, normalX, secondY);
+    half(part, firstY, s.v, grid.faceY, n, afterY, shareY);
+  }
+
+  /** Across X after Y, and the mean of both orders. */
+  private void crossThird(int part) {
+    cross(part, afterY, shareY, s.u, grid.faceX, 1, normalX, normalY, secondX);
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         s.fluxX[c] = 0.5 * (firstX[c] + secondX[c]);
         s.fluxY[c] = 0.5 * (firstY[c] + secondY[c]);
       }
     }
-    limit(s);
-    limitSmall(s);
   }
 
   /** State after one direction, dilatation included. */
-  private void half(double[] flux, double[] speed, double[] face, int step, double dt) {
-    for (int j = r0; j <= r1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1; c++) {
-        double m = start[c] - (flux[c + step] - flux[c]);
-        if (start[c] >= 0.5 * grid.volume[c]) {
+  private void half(
+      int part,
+      double[] flux,
+      double[] speed,
+      double[] face,
+      int step,
+      double[] after,
+      double[] shares) {
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        double m = s.liquid[c] - (flux[c + step] - flux[c]);
+        if (s.liquid[c] >= 0.5 * grid.volume[c]) {
           m += dt * (face[c + step] * speed[c + step] - face[c] * speed[c]);
         }
-        middle[c] = m;
+        after[c] = m;
+        shares[c] = m * grid.perVolume[c];
       }
     }
   }
 
-  private void normals(double[] liquid) {
+  private void normals(int part, double[] shares) {
     int n = grid.stride;
-    for (int j = r0 - 1; j <= r1 + 1; j++) {
-      for (int c = j * n + c0 - 1; c <= j * n + c1 + 1; c++) {
-        share[c] = liquid[c] * grid.perVolume[c];
-      }
-    }
-    for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
-        double f = share[c];
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        double f = shares[c];
         if (f > MIXED && f < 1.0 - MIXED) {
-          double sw = at(c - n - 1, f);
-          double se = at(c - n + 1, f);
-          double nw = at(c + n - 1, f);
-          double ne = at(c + n + 1, f);
-          normalX[c] = (nw - ne) + (sw - se) + 2.0 * (at(c - 1, f) - at(c + 1, f));
-          normalY[c] = (sw - nw) + (se - ne) + 2.0 * (at(c - n, f) - at(c + n, f));
+          double sw = at(shares, c - n - 1, f);
+          double se = at(shares, c - n + 1, f);
+          double nw = at(shares, c + n - 1, f);
+          double ne = at(shares, c + n + 1, f);
+          normalX[c] = (nw - ne) + (sw - se) + 2.0 * (at(shares, c - 1, f) - at(shares, c + 1, f));
+          normalY[c] = (sw - nw) + (se - ne) + 2.0 * (at(shares, c - n, f) - at(shares, c + n, f));
         }
       }
     }
   }
 
-  private double at(int c, double here) {
-    return grid.volume[c] > 0.0 ? share[c] : here;
+  private double at(double[] shares, int c, double here) {
+    return grid.volume[c] > 0.0 ? shares[c] : here;
   }
 
   private void cross(
+      int part,
       double[] liquid,
+      double[] shares,
       double[] speed,
       double[] face,
       int step,
       double[] along,
       double[] across,
-      double dt,
       double[] flux) {
-    for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * grid.stride + c0; c <= j * grid.stride + c1 + 1; c++) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         double swept = face[c] * speed[c] * dt;
         if (swept == 0.0) {
           flux[c] = 0.0;
@@ -140,34 +202,74 @@ final class SurfaceTransport {
         }
         boolean forward = swept > 0.0;
         int donor = forward ? c - step : c;
-        double f = share[donor];
+        double f = shares[donor];
         double size = Math.abs(swept);
-        double part;
+        double out;
         if (f <= 0.0) {
-          part = 0.0;
+          out = 0.0;
         } else if (f <= MIXED || f >= 1.0 - MIXED) {
-          part = size * f;
+          out = size * f;
         } else {
           double width = Math.min(1.0, size * grid.perVolume[donor]);
           double n = forward ? along[donor] : -along[donor];
-          part = grid.volume[donor] * StraightCut.slab(f, n, across[donor], width);
+          out = grid.volume[donor] * StraightCut.slab(f, n, across[donor], width);
         }
-        part = Math.min(part, Math.max(0.0, liquid[donor]));
-        flux[c] = forward ? part : -part;
+        out = Math.min(out, Math.max(0.0, liquid[donor]));
+        flux[c] = forward ? out : -out;
       }
     }
   }
 
-  private void limit(FlowState s) {
-    int n = grid.stride;
+  /** Whether any cell would give more than it holds or take more than it has room for. */
+  private void look(int part) {
     boolean any = false;
-    for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
-        double out =
-            Math.max(0.0, s.fluxX[c + 1])
-                + Math.max(0.0, -s.fluxX[c])
-                + Math.max(0.0, s.fluxY[c + n])
-                + Math.max(0.0, -s.fluxY[c]);
+    int to = s.to(part, 0);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        double out = leaving(c);
+        any |= out > s.liquid[c] - s.skin[c];
+        any |= isOverrun(c, out);
+      }
+    }
+    if (part == 0) {
+      lowerLimits = any;
+    } else {
+      upperLimits = any;
+    }
+  }
+
+  private double leaving(int c) {
+    int n = grid.stride;
+    return Math.max(0.0, s.fluxX[c + 1])
+        + Math.max(0.0, -s.fluxX[c])
+        + Math.max(0.0, s.fluxY[c + n])
+        + Math.max(0.0, -s.fluxY[c]);
+  }
+
+  private double arriving(int c) {
+    int n = grid.stride;
+    return Math.max(0.0, -s.fluxX[c + 1])
+        + Math.max(0.0, s.fluxX[c])
+        + Math.max(0.0, -s.fluxY[c + n])
+        + Math.max(0.0, s.fluxY[c]);
+  }
+
+  private double room(int c, double out) {
+    return Math.max(0.0, grid.volume[c] - s.liquid[c]) + out;
+  }
+
+  private boolean isOverrun(int c, double out) {
+    boolean small = !s.active[c] && grid.volume[c] > 0.0;
+    return small && arriving(c) > room(c, out) * (1.0 + 1e-12);
+  }
+
+  private void limit() {
+    boolean any = false;
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        double out = leaving(c);
         double moves = s.liquid[c] - s.skin[c];
         if (out > moves) {
           scale[c] = Math.max(0.0, moves / out);
@@ -176,44 +278,41 @@ final class SurfaceTransport {
         }
       }
     }
-    if (!any) {
-      return;
+    if (any) {
+      scaleByDonor();
     }
-    for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
+  }
+
+  private void scaleByDonor() {
+    int n = grid.stride;
+    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c - 1] : scale[c];
         s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c - n] : scale[c];
       }
     }
-    for (int j = r0; j <= r1; j++) {
-      Arrays.fill(scale, j * n + c0, j * n + c1 + 1, 1.0);
+    forgetScale();
+  }
+
+  private void forgetScale() {
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      Arrays.fill(scale, s.first[j], Math.max(s.first[j], s.last[j] + 1), 1.0);
     }
   }
 
   /**
    * A small cell beside a wide one may be swept over more than once in a step: it takes its fill.
    */
-  private void limitSmall(FlowState s) {
+  private void limitSmall() {
     int n = grid.stride;
     boolean any = false;
-    for (int j = r0; j <= r1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1; c++) {
-        if (s.active[c] || grid.volume[c] == 0.0) {
-          continue;
-        }
-        double out =
-            Math.max(0.0, s.fluxX[c + 1])
-                + Math.max(0.0, -s.fluxX[c])
-                + Math.max(0.0, s.fluxY[c + n])
-                + Math.max(0.0, -s.fluxY[c]);
-        double room = Math.max(0.0, grid.volume[c] - s.liquid[c]) + out;
-        double in =
-            Math.max(0.0, -s.fluxX[c + 1])
-                + Math.max(0.0, s.fluxX[c])
-                + Math.max(0.0, -s.fluxY[c + n])
-                + Math.max(0.0, s.fluxY[c]);
-        if (in > room * (1.0 + 1e-12)) {
-          scale[c] = room / in;
+    for (int j = s.rowFrom; j <= s.rowTo; j++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
+        double out = leaving(c);
+        if (isOverrun(c, out)) {
+          scale[c] = room(c, out) / arriving(c);
           any = true;
           limited++;
         }
@@ -222,22 +321,23 @@ final class SurfaceTransport {
     if (!any) {
       return;
     }
-    for (int j = r0; j <= r1 + 1; j++) {
-      for (int c = j * n + c0; c <= j * n + c1 + 1; c++) {
+    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         s.fluxX[c] *= s.fluxX[c] > 0.0 ? scale[c] : scale[c - 1];
         s.fluxY[c] *= s.fluxY[c] > 0.0 ? scale[c] : scale[c - n];
       }
     }
-    for (int j = r0; j <= r1; j++) {
-      Arrays.fill(scale, j * n + c0, j * n + c1 + 1, 1.0);
-    }
+    forgetScale();
   }
 
   /** Moves the liquid by the volumes found; gates included. */
-  void move(FlowState s) {
+  void move(FlowState state) {
+    s = state;
     int n = grid.stride;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo; c++) {
+      int end = s.last[j];
+      for (int c = s.first[j]; c <= end; c++) {
         double net = (s.fluxX[c] - s.fluxX[c + 1]) + (s.fluxY[c] - s.fluxY[c + n]);
         s.liquid[c] = Math.max(0.0, s.liquid[c] + net + s.gateFlux[c]);
       }

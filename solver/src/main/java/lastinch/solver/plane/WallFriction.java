@@ -1,5 +1,6 @@
 package lastinch.solver.plane;
 
+import lastinch.solver.numerics.Team;
 import lastinch.solver.physics.Friction;
 
 /**
@@ -17,38 +18,60 @@ final class WallFriction {
 
   final double[] leavesY;
 
+  private FlowState s;
+  private boolean[] shut;
+  private boolean[] halted;
+  private double dt;
+  private final Team.Work rates = this::rates;
+  private final Team.Work faces = this::faces;
+
   WallFriction(PlaneGrid grid, Liquid liquid) {
     this.grid = grid;
     this.liquid = liquid;
     rate = new double[grid.size];
     leavesX = new double[grid.size];
     leavesY = new double[grid.size];
+    shut = new boolean[0];
+    halted = shut;
   }
 
   /**
    * Finds what friction leaves over a step [s], implicit in the new speed.
    *
-   * @param shut cells that let nothing through
-   * @param halted cells whose leading metal goes no further into cells without a pressure
+   * @param closed cells that let nothing through
+   * @param stopped cells whose leading metal goes no further into cells without a pressure
    */
-  void find(FlowState s, boolean[] shut, boolean[] halted, double dt) {
-    int n = grid.stride;
-    for (int j = s.rowFrom - 1; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom - 1; c <= j * n + s.columnTo + 1; c++) {
-        rate[c] = grid.volume[c] > 0.0 && !liquid.frictionless() ? rate(s, c) : 0.0;
+  void find(FlowState state, boolean[] closed, boolean[] stopped, double step) {
+    s = state;
+    shut = closed;
+    halted = stopped;
+    dt = step;
+    s.team.run(rates);
+    s.team.run(faces);
+  }
+
+  private void rates(int part) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 1); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j] - 1; c <= end; c++) {
+        rate[c] = grid.volume[c] > 0.0 && !liquid.frictionless() ? rate(c) : 0.0;
       }
     }
-    faces(s, grid.faceX, grid.gapX, leavesX, 1, shut, halted, dt);
-    faces(s, grid.faceY, grid.gapY, leavesY, n, shut, halted, dt);
+  }
+
+  private void faces(int part) {
+    faces(part, grid.faceX, grid.gapX, leavesX, 1);
+    faces(part, grid.faceY, grid.gapY, leavesY, grid.stride);
   }
 
   /** Whether the metal on both sides of a face, taken together, carries too much solid to flow. */
-  private boolean isStiff(FlowState s, int a, int b) {
+  private boolean isStiff(int a, int b) {
     double solid = s.slurry[a] * s.liquid[a] + s.slurry[b] * s.liquid[b];
     return solid > 0.0 && solid >= liquid.flowStop() * (s.liquid[a] + s.liquid[b]);
   }
 
-  private double rate(FlowState s, int c) {
+  private double rate(int c) {
     double b = grid.gap[c];
     double open = s.openShare[c];
     double viscosity = liquid.viscosity() * s.thickening[c];
@@ -62,20 +85,13 @@ final class WallFriction {
         : laminar * (Friction.product(reynolds, Friction.SLOT) / Friction.SLOT);
   }
 
-  private void faces(
-      FlowState s,
-      double[] face,
-      double[] gapAt,
-      double[] leaves,
-      int d,
-      boolean[] shut,
-      boolean[] halted,
-      double dt) {
-    int n = grid.stride;
-    for (int j = s.rowFrom; j <= s.rowTo + 1; j++) {
-      for (int c = j * n + s.columnFrom; c <= j * n + s.columnTo + 1; c++) {
+  private void faces(int part, double[] face, double[] gapAt, double[] leaves, int d) {
+    int to = s.to(part, 1);
+    for (int j = s.from(part, 0); j <= to; j++) {
+      int end = s.last[j] + 1;
+      for (int c = s.first[j]; c <= end; c++) {
         boolean ends = s.active[c] != s.active[c - d] && (halted[c] || halted[c - d]);
-        if (face[c] == 0.0 || ends || shut[c] || shut[c - d] || isStiff(s, c, c - d)) {
+        if (face[c] == 0.0 || ends || shut[c] || shut[c - d] || isStiff(c, c - d)) {
           leaves[c] = 0.0;
         } else {
           double b = gapAt[c];

@@ -61,7 +61,7 @@ public final class DryPour {
   }
 
   /**
-   * Pours a case dry over the plane, in two dimensions.
+   * Pours a case dry over the plane, in two dimensions, by one thread.
    *
    * @param pourCase the job
    * @param cell edge of the squares [m]
@@ -77,16 +77,32 @@ public final class DryPour {
       double every,
       RunObserver observer,
       BooleanSupplier stopRequested) {
+    return plane(pourCase, cell, every, 1, observer, stopRequested);
+  }
+
+  /**
+   * As {@link #plane(PourCase, double, double, RunObserver, BooleanSupplier)}, by several threads.
+   *
+   * @param threads that share the work; the answer is the same to the last bit for any number
+   */
+  public static PlanePour plane(
+      PourCase pourCase,
+      double cell,
+      double every,
+      int threads,
+      RunObserver observer,
+      BooleanSupplier stopRequested) {
     refuse(pourCase);
     try {
-      return PlaneSolver.run(pourCase, cell, every, observer::onStep, stopRequested);
+      return PlaneSolver.run(pourCase, cell, every, threads, observer::onStep, stopRequested);
     } catch (PlaneSolver.TooFine e) {
       throw new UnsupportedCase(List.of(UnsupportedCase.Need.SQUARES_TOO_FINE));
     }
   }
 
   /**
-   * Pours a case dry over the plane, into a cavity drawn by other means than its piece and gating.
+   * Pours a case dry over the plane, into a cavity drawn by other means than its piece and gating,
+   * by one thread.
    *
    * @param pourCase the job
    * @param map the whole cavity
@@ -101,8 +117,23 @@ public final class DryPour {
       double every,
       RunObserver observer,
       BooleanSupplier stopRequested) {
+    return plane(pourCase, map, every, 1, observer, stopRequested);
+  }
+
+  /**
+   * As {@link #plane(PourCase, GapMap, double, RunObserver, BooleanSupplier)}, by several threads.
+   *
+   * @param threads that share the work; the answer is the same to the last bit for any number
+   */
+  public static PlanePour plane(
+      PourCase pourCase,
+      GapMap map,
+      double every,
+      int threads,
+      RunObserver observer,
+      BooleanSupplier stopRequested) {
     refuse(pourCase);
-    return PlaneSolver.run(pourCase, map, every, observer::onStep, stopRequested);
+    return PlaneSolver.run(pourCase, map, every, threads, observer::onStep, stopRequested);
   }
 
   private static void refuse(PourCase pourCase) {

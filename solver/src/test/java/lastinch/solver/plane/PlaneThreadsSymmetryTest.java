@@ -9,19 +9,29 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.numerics.Team;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
 import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.api.Test;
 
-/** Runs side by side have nothing in common: each gives the bits it gives alone. */
+/**
+ * Runs side by side have nothing in common: each gives the bits it gives alone. One run gives the
+ * same bits on one thread and on two.
+ */
 class PlaneThreadsSymmetryTest {
   private static final double END = 0.5;
 
   private static PlaneRun poured(PourCase job) {
-    PlaneRun run = new PlaneRun(job, CavityMap.of(job, 4e-3));
-    run.run((time, filled) -> {}, () -> run.flow.time() > END);
-    return run;
+    return poured(job, 1);
+  }
+
+  private static PlaneRun poured(PourCase job, int threads) {
+    try (Team team = Team.of(threads)) {
+      PlaneRun run = new PlaneRun(job, CavityMap.of(job, 4e-3), team);
+      run.run((time, filled) -> {}, () -> run.flow.time() > END);
+      return run;
+    }
   }
 
   private static void areTheSame(PlaneRun one, PlaneRun other) {
@@ -31,6 +41,15 @@ class PlaneThreadsSymmetryTest {
     assertThat(other.flow.state.pressure).containsExactly(one.flow.state.pressure);
     assertThat(other.heat.content).containsExactly(one.heat.content);
     assertThat(other.recorder.enthalpy).containsExactly(one.recorder.enthalpy);
+    assertThat(other.melt.clamps()).isEqualTo(one.melt.clamps());
+  }
+
+  @Test
+  void oneRunGivesTheSameBitsOnTwoThreads() {
+    for (PourCase job :
+        List.of(SampleJob.featherInSand(6.0).build(), SampleNetworks.uprightThreeGates())) {
+      areTheSame(poured(job, 1), poured(job, 2));
+    }
   }
 
   @Test

@@ -47,7 +47,7 @@ interface Workshop {
   PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested);
 
   /**
-   * Pours a case dry over the plane.
+   * Pours a case dry over the plane, on as many threads as there are processors.
    *
    * @param square edge of the squares [m]
    * @param every seconds between two moments kept [s]
@@ -58,7 +58,8 @@ interface Workshop {
       double every,
       RunObserver observer,
       BooleanSupplier stopRequested) {
-    return DryPour.plane(pourCase, square, every, observer, stopRequested);
+    int threads = Runtime.getRuntime().availableProcessors();
+    return DryPour.plane(pourCase, square, every, threads, observer, stopRequested);
   }
 
   /**

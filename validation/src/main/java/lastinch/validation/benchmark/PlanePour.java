@@ -39,6 +39,10 @@ public class PlanePour {
   @Param({"sand", "investment"})
   public String mould;
 
+  /** Threads that share one pour. */
+  @Param({"1", "2"})
+  public int threads;
+
   private PourCase pourCase;
   private GapMap map;
   private int squares;
@@ -65,11 +69,12 @@ public class PlanePour {
     }
   }
 
-  /** One dry pour on one thread. */
+  /** One dry pour. */
   @Benchmark
   public lastinch.solver.result.PlanePour pour(Counts counts) {
     lastinch.solver.result.PlanePour pour =
-        DryPour.plane(pourCase, map, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false);
+        DryPour.plane(
+            pourCase, map, Double.POSITIVE_INFINITY, threads, RunObserver.NONE, () -> false);
     counts.steps += pour.result().record().steps();
     counts.squareSteps += (long) pour.result().record().steps() * squares;
     return pour;
