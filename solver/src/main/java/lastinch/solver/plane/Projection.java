@@ -13,7 +13,6 @@ import lastinch.solver.numerics.Team;
  * {@link Liquid#keepsOpen}, and stands still in between.
  */
 final class Projection {
-  private static final double SETTLING = 5e-3;
   private static final double SHIFT = 1e-9;
   private static final int MOST = 2000;
 
@@ -47,6 +46,7 @@ final class Projection {
   private final Team.Work takes = this::take;
   private final Team.Work corrections = this::correct;
   private final SurfaceDistance distance;
+  private final Settling settling;
   private final OutsideSpeeds outside;
   private final CellRows system;
   private final double tolerance;
@@ -104,6 +104,7 @@ final class Projection {
     gateKnown = new double[grid.size];
     gateGain = new double[grid.size];
     distance = new SurfaceDistance(grid, liquid);
+    settling = new Settling(grid);
     dryFriction = liquid.capillary() > 0.0 && liquid.keepsOpen() < 1.0;
   }
 
@@ -240,7 +241,7 @@ final class Projection {
         }
         unknown[c] = system.cells();
         diagonal = gateGain[c];
-        source = settling(s, c, dt) + gateKnown[c];
+        source = settling.of(s, c, dt) + gateKnown[c];
         double west = side(s, c, c, -1, grid.faceX, s.u, friction.leavesX, edgeX, scale);
         side(s, c, c + 1, 1, grid.faceX, s.u, friction.leavesX, edgeX, scale);
         double south = side(s, c, c, -n, grid.faceY, s.v, friction.leavesY, edgeY, scale);
@@ -280,27 +281,6 @@ final class Projection {
         gateGain[c] = 0.0;
       }
     }
-  }
-
-  /** Flow by which a cell that is over or under full finds back [m3/s]. */
-  private double settling(FlowState s, int c, double dt) {
-    double excess = s.liquid[c] - grid.volume[c];
-    if (excess < 0.0) {
-      int n = grid.stride;
-      boolean inside =
-          metalOrWall(s, c - 1)
-              && metalOrWall(s, c + 1)
-              && metalOrWall(s, c - n)
-              && metalOrWall(s, c + n);
-      if (!inside) {
-        return 0.0;
-      }
-    }
-    return excess / Math.max(dt / 0.15, SETTLING);
-  }
-
-  private boolean metalOrWall(FlowState s, int c) {
-    return s.active[c] || grid.volume[c] == 0.0;
   }
 
   /** Adds one side of a cell to its equation; returns the coupling to metal there. */
