@@ -70,6 +70,7 @@ class PlaneInletLimitsTest {
                 job,
                 SQUARE,
                 Double.POSITIVE_INFINITY,
+                1,
                 (time, filled) -> now[0] = filled,
                 () -> now[0] > 0.05)
             .result());
