@@ -91,11 +91,17 @@ final class LeadingMetal {
     upper = new Half(melt.table(1));
   }
 
-  /** Heat that goes with metal out of a cell that is not full [J/kg]. */
+  /**
+   * Heat that goes with metal out of a cell that is not full [J/kg]: that of its leading metal,
+   * which goes first, never more than the mean of the cell. What keeps less than it is brought
+   * would freeze while hot metal runs through it, the sooner the shorter the steps.
+   */
   double leaving(FlowState s, int c, double flux) {
     double mean = heat.enthalpy[c];
     boolean little = Math.abs(flux) < LEAVES_AS_MARK * s.liquid[c];
-    return atFront[c] && little && s.liquid[c] < FULL * grid.volume[c] ? enthalpy[c] : mean;
+    return atFront[c] && little && s.liquid[c] < FULL * grid.volume[c]
+        ? Math.min(mean, enthalpy[c])
+        : mean;
   }
 
   private Half half(int part) {

@@ -37,6 +37,7 @@ final class PlaneFlow {
 
   private final double capillaryStep;
   private double time;
+  private double courant = COURANT;
   private double lastStep;
   private int steps;
 
@@ -131,6 +132,11 @@ final class PlaneFlow {
     lastStep = FIRST;
   }
 
+  /** Sets the share of a cell that may cross it in a step, for runs with other than usual steps. */
+  void limitSteps(double share) {
+    courant = share;
+  }
+
   /** Puts metal in place before the first step; speeds may be set in the state. */
   void begin() {
     pockets.start(state);
@@ -160,9 +166,9 @@ final class PlaneFlow {
     double g =
         Math.sqrt(liquid.gravityX() * liquid.gravityX() + liquid.gravityY() * liquid.gravityY());
     double dt = Math.min(LONGEST, capillaryStep);
-    dt = Math.min(dt, g > 0.0 ? Math.sqrt(COURANT * grid.dx / g) : LONGEST);
+    dt = Math.min(dt, g > 0.0 ? Math.sqrt(courant * grid.dx / g) : LONGEST);
     dt = Math.min(dt, steps < 2 ? FIRST : GROWTH * lastStep);
-    return Math.min(dt, rate > 0.0 ? COURANT / rate : LONGEST);
+    return Math.min(dt, rate > 0.0 ? courant / rate : LONGEST);
   }
 
   /**

@@ -96,6 +96,7 @@ final class PlaneRun {
     watch = new SprueWatch(this);
     impacts = new Impacts(grid);
     moments = Optional.empty();
+    job.checking().frontCourant().ifPresent(flow::limitSteps);
     flow.begin();
     airAtStart = flow.pockets.held();
   }
