@@ -153,7 +153,7 @@ final class PlaneLimbs {
 
   private void findRims() {
     GapMap map = run.map;
-    int reach = (int) Math.rint(RIM / map.cell());
+    double reach = RIM / map.cell() + 0.5;
     for (int j = 0; j < map.ny(); j++) {
       for (int i = 0; i < map.nx(); i++) {
         rim[run.grid.cell(i, j)] = run.piece[run.grid.cell(i, j)] && isNearOutline(i, j, reach);
@@ -161,10 +161,12 @@ final class PlaneLimbs {
     }
   }
 
-  private boolean isNearOutline(int i, int j, int reach) {
+  /** Whether a cell of wall lies within a reach of a cell, from middle to middle [cells]. */
+  private boolean isNearOutline(int i, int j, double reach) {
     GapMap map = run.map;
-    for (int b = -reach; b <= reach; b++) {
-      for (int a = -reach; a <= reach; a++) {
+    int most = (int) reach;
+    for (int b = -most; b <= most; b++) {
+      for (int a = -most; a <= most; a++) {
         boolean near = a * a + b * b <= reach * reach;
         boolean inside = i + a >= 0 && i + a < map.nx() && j + b >= 0 && j + b < map.ny();
         if (near && (!inside || !map.isOpen((j + b) * map.nx() + i + a))) {
