@@ -91,7 +91,7 @@ class HeatBlocksTest {
         .contains(">skimming and walking, 20 s</text")
         .contains(">sprue, 10</text")
         .contains(">piece 0 to 80 mm</text")
-        .contains(">kept warm from behind, along the way: 87</text")
+        .contains(">kept warm from behind, along the way: 93</text")
         .contains(">10 degrees' worth of heat</text")
         .contains(">50 mm</text");
   }
