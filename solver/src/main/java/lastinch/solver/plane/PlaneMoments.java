@@ -49,11 +49,24 @@ final class PlaneMoments {
       if (run.map.isOpen(k) && run.flow.state.liquid[c] > 0.0) {
         fill[k] = (float) Math.min(1.0, run.flow.state.fill(c));
         temperature[k] = (float) run.melt.table.temperature(run.heat.enthalpy[c]);
-        pressure[k] = (float) run.flow.state.pressure[c];
+        pressure[k] = isClosedIn(c) ? 0.0f : (float) run.flow.state.pressure[c];
         stopped[k] = run.flow.shut[c] || run.flow.halted[c];
       }
     }
     kept.add(new PlaneField.Moment(run.flow.time(), fill, temperature, pressure, stopped));
+  }
+
+  /** Whether nothing can flow to or from a cell: its metal has no pressure that means anything. */
+  private boolean isClosedIn(int c) {
+    int n = run.grid.stride;
+    return isClosed(c, c - 1, run.grid.faceX[c])
+        && isClosed(c, c + 1, run.grid.faceX[c + 1])
+        && isClosed(c, c - n, run.grid.faceY[c])
+        && isClosed(c, c + n, run.grid.faceY[c + n]);
+  }
+
+  private boolean isClosed(int c, int other, double face) {
+    return face == 0.0 || run.flow.shut[c] || run.flow.shut[other];
   }
 
   /** All moments, the present one the last. */

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Solutions of the pressure system, and its limits. */
 class CellRowsExactTest {
   /** A box of n x n cells, one side held at 0, with one more unknown along the opposite side. */
   private static CellRows box(int n, boolean more) {
-    CellRows s = new CellRows(n * n, 2, n, 36);
+    return box(n, more, Team.alone());
+  }
+
+  private static CellRows box(int n, boolean more, Team team) {
+    CellRows s = new CellRows(n * n, 2, n, 36, team);
     for (int j = 0; j < n; j++) {
       for (int i = 0; i < n; i++) {
         boolean linked = more && i == n - 1;
@@ -66,6 +72,23 @@ class CellRowsExactTest {
     CellRows plain = box(20, false);
     plain.solve(1e-11, 500);
     assertThat(worstResidual(plain, 20, false)).isLessThan(1e-10);
+  }
+
+  /** Whoever does which half: the same bits, for odd and even numbers of cells. */
+  @ParameterizedTest
+  @ValueSource(ints = {7, 20})
+  void twoThreadsSolveItToTheSameBits(int n) {
+    CellRows alone = box(n, true);
+    int passes = alone.solve(1e-11, 500);
+    try (Team team = Team.of(2)) {
+      assertThat(team.isHelped()).isTrue();
+      CellRows both = box(n, true, team);
+      assertThat(both.solve(1e-11, 500)).isEqualTo(passes);
+      for (int k = 0; k < n * n; k++) {
+        assertThat(both.cell(k)).isEqualTo(alone.cell(k));
+      }
+      assertThat(both.other(0)).isEqualTo(alone.other(0));
+    }
   }
 
   @Test

@@ -152,6 +152,26 @@ class PlanePourLimitsTest {
     assertThat(held.filledFraction()).isCloseTo(network, within(0.02));
   }
 
+  /**
+   * No metal is pushed much harder than by what stands in sprue and cup, 0.115 m, and by twice what
+   * the gap takes to be entered (a front that meets the end adds a sixth); set metal with nowhere
+   * to go had millions of pascals, for a sum that does not come out even.
+   */
+  @Test
+  void noMetalHasMorePressureThanPushesIt() {
+    PlanePour pour = plane(strip(1.1e-3, 1065.0).build());
+    PlaneField field = pour.field();
+    double most = 2.0 * (9.81 * 8500.0 * 0.115 + 2.0 * 2.0 * 1.3 / 1.1e-3);
+    int set = 0;
+    for (PlaneField.Moment moment : field.moments()) {
+      for (int k = 0; k < field.map().grid().size(); k++) {
+        assertThat(Math.abs(moment.pressure(k))).isLessThan(most);
+        set += moment.stopped(k) ? 1 : 0;
+      }
+    }
+    assertThat(set).isPositive();
+  }
+
   @Test
   void squaresThatAreTooFineAreRefused() {
     PourCase job = strip(2e-3, 1100.0).build();

@@ -120,12 +120,13 @@ final class PlaneMaps {
   private Picture pressure() {
     PlaneField.Moment m = halfWay();
     IntPredicate wet = k -> m.fill(k) >= 0.5;
+    double[] range = range(k -> wet.test(k) && !m.stopped(k), m::pressure);
     return picture(
         "chart.plane.pressure",
         wet,
-        m::pressure,
-        range(wet, m::pressure),
-        inks(range(wet, m::pressure)),
+        k -> Math.max(range[0], Math.min(range[1], m.pressure(k))),
+        range,
+        inks(range),
         v -> figures.fixed(Math.rint(v / 100.0) / 10.0 + 0.0, 1) + " kPa",
         Map.of("time", figures.fixed(m.time(), 2)));
   }
