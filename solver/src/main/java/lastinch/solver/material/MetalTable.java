@@ -1,7 +1,5 @@
 package lastinch.solver.material;
 
-import java.util.Arrays;
-
 /**
  * Temperature, share of solid and conductivity of a metal against its specific enthalpy, straight
  * between the knots of an even enthalpy grid. Built once per run.
@@ -31,7 +29,7 @@ public final class MetalTable {
   private final double liquidus;
   private int clamps;
 
-  private MetalTable(Points points, double spacing, double latentHeat, double liquidus) {
+  private MetalTable(MetalPoints points, double spacing, double latentHeat, double liquidus) {
     double cold = points.enthalpy[0];
     double hot = points.enthalpy[points.enthalpy.length - 1];
     this.spacing = spacing;
@@ -85,7 +83,7 @@ public final class MetalTable {
     double[] solid = new double[FINE + 1];
     curve.trace(temperature, solid);
     int n = FINE + 4;
-    Points points = new Points(n);
+    MetalPoints points = new MetalPoints(n);
     double h = 0.0;
     points.set(n - 2, h, liquidus, 0.0);
     for (int i = 1; i <= FINE; i++) {
@@ -130,7 +128,7 @@ public final class MetalTable {
       double[] solid,
       double[] conductivity,
       double spacing) {
-    Points points = new Points(enthalpy, temperature, solid, conductivity);
+    MetalPoints points = new MetalPoints(enthalpy, temperature, solid, conductivity);
     double latent = 0.0;
     int n = enthalpy.length;
     int liquid = n - 1;
@@ -336,77 +334,5 @@ public final class MetalTable {
   /** Temperature at the lower end of a piece, of the level ones beyond the table everywhere [K]. */
   private double edge(int piece) {
     return temperature[Math.max(0, Math.min(intervals, piece))];
-  }
-
-  /** Points of the exact curve, enthalpy rising. */
-  private static final class Points {
-    private final double[] enthalpy;
-    private final double[] temperature;
-    private final double[] solid;
-    private final double[] conductivity;
-
-    Points(int n) {
-      enthalpy = new double[n];
-      temperature = new double[n];
-      solid = new double[n];
-      conductivity = new double[n];
-    }
-
-    Points(double[] enthalpy, double[] temperature, double[] solid, double[] conductivity) {
-      int n = enthalpy.length;
-      if (n < 2 || temperature.length != n || solid.length != n || conductivity.length != n) {
-        throw new IllegalArgumentException(
-            "a metal table needs equally many points, two or more, got "
-                + Arrays.toString(
-                    new int[] {n, temperature.length, solid.length, conductivity.length}));
-      }
-      for (int i = 1; i < n; i++) {
-        if (!(enthalpy[i] >= enthalpy[i - 1]
-            && temperature[i] >= temperature[i - 1]
-            && solid[i] <= solid[i - 1])) {
-          throw new IllegalArgumentException(
-              "enthalpy and temperature may not fall, solid may not rise, at point " + i);
-        }
-      }
-      if (!(enthalpy[0] < 0.0 && enthalpy[n - 1] > 0.0)) {
-        throw new IllegalArgumentException("enthalpy 0 must lie inside the points");
-      }
-      this.enthalpy = enthalpy.clone();
-      this.temperature = temperature.clone();
-      this.solid = solid.clone();
-      this.conductivity = conductivity.clone();
-    }
-
-    void set(int i, double h, double t, double fs) {
-      enthalpy[i] = h;
-      temperature[i] = t;
-      solid[i] = fs;
-    }
-
-    void blend(double liquid, double frozen) {
-      for (int i = 0; i < solid.length; i++) {
-        conductivity[i] = liquid + solid[i] * (frozen - liquid);
-      }
-    }
-
-    /** Values at even knots of enthalpy, the first one {@code below} spacings under 0. */
-    void onGrid(double spacing, int below, double[] t, double[] fs, double[] k) {
-      double near = 1e-9 * spacing;
-      int last = enthalpy.length - 1;
-      int i = 0;
-      for (int knot = 0; knot < t.length; knot++) {
-        double h = (knot - below) * spacing;
-        while (i < last - 1 && h >= enthalpy[i + 1] - near) {
-          i++;
-        }
-        double share =
-            Math.abs(h - enthalpy[i]) <= near
-                ? 0.0
-                : (h - enthalpy[i]) / (enthalpy[i + 1] - enthalpy[i]);
-        t[knot] = temperature[i] + share * (temperature[i + 1] - temperature[i]);
-        fs[knot] = solid[i] + share * (solid[i + 1] - solid[i]);
-        k[knot] = conductivity[i] + share * (conductivity[i + 1] - conductivity[i]);
-      }
-    }
   }
 }
