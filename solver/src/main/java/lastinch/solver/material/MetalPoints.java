@@ -4,10 +4,10 @@ import java.util.Arrays;
 
 /** Points of the exact curve of a metal's table, enthalpy rising. */
 final class MetalPoints {
-  final double[] enthalpy;
-  final double[] temperature;
-  final double[] solid;
-  final double[] conductivity;
+  private final double[] enthalpy;
+  private final double[] temperature;
+  private final double[] solid;
+  private final double[] conductivity;
 
   MetalPoints(int n) {
     enthalpy = new double[n];
@@ -39,6 +39,16 @@ final class MetalPoints {
     this.temperature = temperature.clone();
     this.solid = solid.clone();
     this.conductivity = conductivity.clone();
+  }
+
+  /** Least enthalpy [J/kg]. */
+  double coldest() {
+    return enthalpy[0];
+  }
+
+  /** Greatest enthalpy [J/kg]. */
+  double hottest() {
+    return enthalpy[enthalpy.length - 1];
   }
 
   void set(int i, double h, double t, double fs) {

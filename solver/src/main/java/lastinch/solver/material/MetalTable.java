@@ -30,8 +30,8 @@ public final class MetalTable {
   private int clamps;
 
   private MetalTable(MetalPoints points, double spacing, double latentHeat, double liquidus) {
-    double cold = points.enthalpy[0];
-    double hot = points.enthalpy[points.enthalpy.length - 1];
+    double cold = points.coldest();
+    double hot = points.hottest();
     this.spacing = spacing;
     this.perSpacing = 1.0 / spacing;
     this.below = (int) Math.ceil(-cold / spacing - 1e-9);
