@@ -39,7 +39,8 @@ public final class Studies implements AutoCloseable {
      * Called after every run.
      *
      * @param done runs made
-     * @param expected runs there will be, as far as is known; at least {@code done}
+     * @param expected runs there will be, as far as is known, at least {@code done}; 0 while nobody
+     *     knows
      */
     void onRun(int done, int expected);
   }
@@ -99,8 +100,13 @@ public final class Studies implements AutoCloseable {
   /** Counts a run that is made beside those that are kept, for the progress. */
   void count() {
     beside.incrementAndGet();
+    tell();
+  }
+
+  private void tell() {
     int done = runs.incrementAndGet();
-    watch.onRun(done, Math.max(done, expected.get()));
+    int all = expected.get();
+    watch.onRun(done, all == 0 ? 0 : Math.max(done, all));
   }
 
   /**
@@ -118,8 +124,7 @@ public final class Studies implements AutoCloseable {
     }
     Glance glance = pourer.pour(job, stop);
     made.put(job, glance);
-    int done = runs.incrementAndGet();
-    watch.onRun(done, Math.max(done, expected.get()));
+    tell();
     return glance;
   }
 

@@ -66,6 +66,19 @@ class StudiesLimitsTest {
   }
 
   @Test
+  void noRunIsTheLastWhileNobodyKnowsHowManyThereWillBe() {
+    List<String> told = new ArrayList<>();
+    Pourer invented = InventedPours.by(InventedPours::seconds);
+    try (Studies studies =
+        new Studies(invented, 1, (done, all) -> told.add(done + " of " + all), () -> false)) {
+      studies.pour(SampleJob.featherInSand(3.0).build());
+      studies.expect(4);
+      studies.pour(SampleJob.featherInSand(4.0).build());
+    }
+    assertThat(told).containsExactly("1 of 0", "2 of 4");
+  }
+
+  @Test
   void stoppedHalfWayItKeepsWhatItHasAndGoesOnFromThere() {
     AtomicInteger runs = new AtomicInteger();
     AtomicBoolean stop = new AtomicBoolean();

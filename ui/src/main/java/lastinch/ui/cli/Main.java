@@ -11,10 +11,8 @@ import java.util.function.Supplier;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import picocli.CommandLine;
-import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Entry of the command line. */
 public final class Main {
@@ -106,23 +104,7 @@ public final class Main {
   }
 
   private int wrongWord(ParameterException e) {
-    String command = e.getCommandLine().getCommandName();
-    if (e instanceof UnmatchedArgumentException u) {
-      String word = u.getUnmatched().get(0);
-      List<String> near = u.getSuggestions();
-      surroundings.complain(
-          near.isEmpty()
-              ? words.sentence("cli.unknown", "word", word, "command", command)
-              : words.sentence("cli.unknown.nearest", "word", word, "nearest", near.get(0)));
-    } else if (e instanceof MissingParameterException m) {
-      String what =
-          String.join(
-              ", ", m.getMissing().stream().map(CommandLine.Model.ArgSpec::paramLabel).toList());
-      surroundings.complain(words.sentence("cli.missing", "what", what, "command", command));
-    } else {
-      surroundings.complain(
-          words.sentence("cli.wrong", "message", e.getMessage(), "command", command));
-    }
+    surroundings.complain(new WrongWords(sentences).of(e));
     return Exit.BAD_INPUT;
   }
 }

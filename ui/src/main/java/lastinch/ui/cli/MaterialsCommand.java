@@ -150,7 +150,7 @@ final class MaterialsCommand implements Callable<Integer> {
     boolean asked = words.get(0).equals(SHOW);
     List<String> parts = asked ? words.subList(1, words.size()) : words;
     if (parts.isEmpty()) {
-      return refuse(problemText.sentence("cli.missing", "what", "NAME", "command", kind.command()));
+      return refuse(problemText.sentence("cli.missing.NAME", "command", kind.command()));
     }
     String name = String.join(" ", parts);
     Optional<MaterialSheet> sheet = kind.find(catalogue, name);

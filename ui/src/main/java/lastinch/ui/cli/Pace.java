@@ -60,7 +60,7 @@ final class Pace {
   /** How long is left, in a few words; empty while that cannot be told. */
   String left(int done, int expected) {
     double gone = (System.nanoTime() - start) / NANOS;
-    return gone < WATCHED || done == 0
+    return gone < WATCHED || done == 0 || expected == 0
         ? ""
         : sentences.say("pace.left", "time", figures.span(gone / done * (expected - done)));
   }

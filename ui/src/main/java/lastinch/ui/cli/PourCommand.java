@@ -191,7 +191,7 @@ final class PourCommand implements Callable<Integer> {
                 Pourer.of(workshop.overPlane(square)),
                 atOnce,
                 talks && surroundings.terminal()
-                    ? (done, all) -> progress.reached((double) done / all, pace.left(done, all))
+                    ? (done, all) -> progress.reached(done, all, pace.left(done, all))
                     : Studies.Watch.NONE,
                 stopper::stopRequested)) {
       return SquareSpread.around(job, square, first, workshop::overPlane, studies);

@@ -26,16 +26,20 @@ final class Progress implements RunObserver, AutoCloseable {
 
   @Override
   public void onStep(double time, double filled) {
-    reached(filled, "");
+    reached(filled, 1.0, "");
   }
 
   /**
-   * Moves the bar; from any thread.
+   * Moves the bar; from any thread. While nobody knows how much there is to do it shows nothing.
    *
-   * @param share of the whole [-]
+   * @param done in the unit of {@code all}
+   * @param all there is to do; 0 while nobody knows
    * @param beside a few words beside it; may be empty
    */
-  synchronized void reached(double share, String beside) {
+  synchronized void reached(double done, double all, String beside) {
+    if (!(all > 0.0)) {
+      return;
+    }
     if (bar == null) {
       if (System.nanoTime() - start < BLINK) {
         return;
@@ -51,7 +55,7 @@ final class Progress implements RunObserver, AutoCloseable {
               .build();
     }
     bar.setExtraMessage(beside);
-    bar.stepTo(Math.round(share * WHOLE));
+    bar.stepTo(Math.round(done / all * WHOLE));
   }
 
   /** Takes the bar away; it comes back when there is more to show. */

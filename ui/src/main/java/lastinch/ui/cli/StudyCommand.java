@@ -334,8 +334,7 @@ abstract class StudyCommand implements Callable<Integer> {
       return Studies.Watch.NONE;
     }
     Pace pace = new Pace(surroundings, sentences, figures);
-    return (done, expected) ->
-        progress.reached((double) done / expected, pace.left(done, expected));
+    return (done, expected) -> progress.reached(done, expected, pace.left(done, expected));
   }
 
   private boolean print(Answer answer, double seconds, int runs) {

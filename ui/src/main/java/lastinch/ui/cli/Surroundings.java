@@ -1,8 +1,13 @@
 package lastinch.ui.cli;
 
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
@@ -35,7 +40,16 @@ record Surroundings(
   /** Those of this process. */
   static Surroundings ofProcess() {
     return new Surroundings(
-        System.out, System.err, isTerminal(), Path.of(System.getProperty("java.io.tmpdir", ".")));
+        answers(new FileOutputStream(FileDescriptor.out)),
+        System.err,
+        isTerminal(),
+        Path.of(System.getProperty("java.io.tmpdir", ".")));
+  }
+
+  /** Prints answers, all of them plain letters, for a reader who may leave. */
+  static PrintStream answers(OutputStream to) {
+    return new PrintStream(
+        new BufferedOutputStream(new ReaderMayLeave(to)), true, StandardCharsets.US_ASCII);
   }
 
   /** From Java 22 on a console exists without a terminal, and has to be asked. */
