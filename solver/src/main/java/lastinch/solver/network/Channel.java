@@ -38,12 +38,6 @@ final class Channel {
   private double placedB;
   private double placedVolumeB;
 
-  /** Stopped by freezing at {@link #frozenCell}. */
-  boolean frozen;
-
-  int frozenCell;
-  double frozenSince;
-
   final Front frontA;
   final Front frontB;
   final Stream stream;
@@ -167,6 +161,21 @@ final class Channel {
     return !full && volumeA == 0.0 && volumeB == 0.0 && flowA == 0.0 && flowB == 0.0;
   }
 
+  /** Whether a plug of it has closed by freezing; the other one still moves. */
+  boolean isFrozen() {
+    return frontA.isFrozen() || frontB.isFrozen();
+  }
+
+  /** The front of a plug that has closed by freezing; of two the one at face 0. */
+  Front frozenFront() {
+    return frontA.isFrozen() ? frontA : frontB;
+  }
+
+  /** The front of the plug that a cell with metal belongs to. */
+  Front frontOf(int cell) {
+    return full || (hasPlugA() && cell * shape.dx < positionA()) ? frontA : frontB;
+  }
+
   boolean hasPlugA() {
     return full || frontA.isPresent();
   }
@@ -207,6 +216,10 @@ final class Channel {
     full = true;
     frontA.state = Front.State.ABSENT;
     frontB.state = Front.State.ABSENT;
+    if (!frontA.isFrozen()) {
+      frontA.takeFrozen(frontB);
+    }
+    frontB.thaw();
   }
 
   /** Rate at which falling metal lands on the pool, over about 20 ms [m3/s]. */

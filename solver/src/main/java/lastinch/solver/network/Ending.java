@@ -82,7 +82,7 @@ final class Ending {
     while (grows) {
       grows = false;
       for (Channel c : run.state.channels) {
-        if (!c.frozen && c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED) {
+        if (!c.isFrozen() && c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED) {
           boolean either = fed[c.jointA] || fed[c.jointB];
           boolean both = fed[c.jointA] && fed[c.jointB];
           if (either && !both) {
@@ -99,17 +99,21 @@ final class Ending {
 
   /** Whether a channel's metal can still move ahead. */
   private boolean isAlive(Channel c) {
-    if (c.frozen) {
-      return false;
-    }
     if (c.full) {
+      if (c.isFrozen()) {
+        return false;
+      }
       boolean outB = c.jointB != Graph.CLOSED && !run.state.wet[c.jointB] && c.flowA > 0.0;
       boolean outA = c.jointA != Graph.CLOSED && !run.state.wet[c.jointA] && c.flowA < 0.0;
       return outA || outB;
     }
-    boolean a = c.hasPlugA() && !c.frontA.isStopped() && c.jointA != Graph.CLOSED;
-    boolean b = c.hasPlugB() && !c.frontB.isStopped() && c.jointB != Graph.CLOSED;
+    boolean a = c.hasPlugA() && canMove(c.frontA) && c.jointA != Graph.CLOSED;
+    boolean b = c.hasPlugB() && canMove(c.frontB) && c.jointB != Graph.CLOSED;
     return a || b;
+  }
+
+  private static boolean canMove(Front front) {
+    return !front.isStopped() && !front.isFrozen();
   }
 
   /** The channel furthest along that holds metal. */
@@ -126,7 +130,7 @@ final class Ending {
 
   private boolean isAnyFrozen() {
     for (Channel c : run.state.channels) {
-      if (c.frozen && c.shape.role != Role.WELL) {
+      if (c.isFrozen() && c.shape.role != Role.WELL) {
         return true;
       }
     }
@@ -135,7 +139,7 @@ final class Ending {
 
   Optional<Channel> frozenOnTheWay() {
     for (Channel c : run.state.channels) {
-      if (c.frozen && c.shape.role != Role.WELL) {
+      if (c.isFrozen() && c.shape.role != Role.WELL) {
         return Optional.of(c);
       }
     }
@@ -171,8 +175,8 @@ final class Ending {
     if (!c.full && front.isStopped() && !front.stoodFirst) {
       return frozenTip(c);
     }
-    if (c.frozen && !front.stoodFirst) {
-      return !c.full && (isAtTip(c) || hadNothingLeft(c, front))
+    if ((c.full ? c.isFrozen() : front.isFrozen()) && !front.stoodFirst) {
+      return !c.full && (isAtTip(c, front) || hadNothingLeft(c, front))
           ? frozenTip(c)
           : StopReason.FROZE_UPSTREAM;
     }
@@ -186,8 +190,9 @@ final class Ending {
     return run.air.overpressure(c) > capillaryAt(c) ? StopReason.AIR : StopReason.CAPILLARITY;
   }
 
-  private static boolean isAtTip(Channel c) {
-    return Math.abs(c.shape.cellAt(c.positionA()) - c.frozenCell) <= 1;
+  private static boolean isAtTip(Channel c, Front front) {
+    double at = front == c.frontA ? c.positionA() : c.positionB();
+    return Math.abs(c.shape.cellAt(at) - front.frozenCell) <= 1;
   }
 
   /** Whether a front would have come no farther than stops are promised, had nothing frozen. */

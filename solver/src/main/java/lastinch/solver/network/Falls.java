@@ -201,6 +201,7 @@ final class Falls {
 
   private void startPool(Channel c, boolean down) {
     Front front = down ? c.frontB : c.frontA;
+    front.thaw();
     front.start();
     front.copyFrom(c.stream.first);
     c.stream.firstInFlight = false;

@@ -33,6 +33,15 @@ final class Front {
   /** How much farther it would have come if its channel had not frozen behind it [m]. */
   double wayLeft;
 
+  /** Nothing of its plug has closed by freezing. */
+  static final int OPEN = -1;
+
+  /** Cell at which its plug has closed by freezing, or {@link #OPEN}. */
+  int frozenCell = OPEN;
+
+  /** Since when [s]. */
+  double frozenSince;
+
   /** No gate passed yet. */
   static final int NO_GATE = -1;
 
@@ -78,6 +87,28 @@ final class Front {
     slowFor = 0.0;
     stoodFirst = false;
     wayLeft = 0.0;
+  }
+
+  /** Its plug closes by freezing at a cell. */
+  void freeze(int cell, double time) {
+    frozenCell = cell;
+    frozenSince = time;
+  }
+
+  void thaw() {
+    frozenCell = OPEN;
+  }
+
+  /** Takes over where the plug of another front has frozen, which is gone then. */
+  void takeFrozen(Front other) {
+    frozenCell = other.frozenCell;
+    frozenSince = other.frozenSince;
+    other.thaw();
+  }
+
+  /** Whether its plug has closed by freezing, so that nothing comes to it or goes from it. */
+  boolean isFrozen() {
+    return frozenCell != OPEN;
   }
 
   boolean isPresent() {

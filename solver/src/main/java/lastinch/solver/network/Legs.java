@@ -96,13 +96,8 @@ final class Legs {
     state.nodePressure[Graph.CUP] =
         state.cupIsHeld ? state.heldPressure : state.melt.density * Gravity.G * state.cup.level();
     for (Channel c : state.channels) {
-      if (c.frozen) {
-        c.flowA = 0.0;
-        c.flowB = 0.0;
-        c.frontA.speed = 0.0;
-        c.frontB.speed = 0.0;
-      } else if (c.full) {
-        if (c.jointA == Graph.CLOSED || c.jointB == Graph.CLOSED) {
+      if (c.full) {
+        if (c.isFrozen() || c.jointA == Graph.CLOSED || c.jointB == Graph.CLOSED) {
           c.flowA = 0.0;
         } else {
           addLeg(c, 0, null, oldA[c.index]);
@@ -187,7 +182,7 @@ final class Legs {
   private void addPlug(Channel c, boolean plugA) {
     Front front = plugA ? c.frontA : c.frontB;
     int joint = plugA ? c.jointA : c.jointB;
-    boolean blocked = joint == Graph.CLOSED || front.isStopped();
+    boolean blocked = joint == Graph.CLOSED || front.isStopped() || front.isFrozen();
     if (!front.isPresent() || blocked) {
       front.speed = 0.0;
       if (plugA) {

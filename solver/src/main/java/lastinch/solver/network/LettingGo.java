@@ -85,6 +85,7 @@ final class LettingGo {
     c.flowB = c.flowA;
     c.flowA = 0.0;
     c.frontA.state = Front.State.ABSENT;
+    c.frontB.takeFrozen(c.frontA);
     c.frontB.start();
     c.frontB.motion = -1;
     c.frontB.enthalpy = c.mobile[0];
@@ -201,6 +202,7 @@ final class LettingGo {
       }
     }
     front.state = Front.State.ABSENT;
+    front.thaw();
     if (atA) {
       c.volumeA = 0.0;
       c.flowA = 0.0;

@@ -250,21 +250,14 @@ final class NetworkRun {
   private void freezeAndThaw() {
     boolean any = false;
     for (Channel c : state.channels) {
-      if (c.frozen) {
-        if (heat.isOpenAgain(c, c.frozenCell)) {
-          c.frozen = false;
-          any = true;
-        }
-        continue;
-      }
+      any |= thaws(c, c.frontA);
+      any |= thaws(c, c.frontB);
       for (int i = 0; i < c.shape.cells; i++) {
-        if (isOnTheWay(c, i) && heat.isShut(c, i)) {
-          c.frozen = true;
-          c.frozenCell = i;
-          c.frozenSince = state.time;
-          tips.frozeBehind(c);
+        Front front = c.frontOf(i);
+        if (!front.isFrozen() && isOnTheWay(c, i) && heat.isShut(c, i)) {
+          front.freeze(i, state.time);
+          tips.frozeBehind(c, front);
           any = true;
-          break;
         }
       }
     }
@@ -272,6 +265,14 @@ final class NetworkRun {
       work.columnsFroze();
       air.relabel();
     }
+  }
+
+  private boolean thaws(Channel c, Front front) {
+    boolean opens = front.isFrozen() && heat.isOpenAgain(c, front.frozenCell);
+    if (opens) {
+      front.thaw();
+    }
+    return opens;
   }
 
   /** Whether metal must pass a cell to get on: not in a pool at a closed end. */
@@ -282,8 +283,7 @@ final class NetworkRun {
     if (c.full) {
       return c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED;
     }
-    boolean inA = i * c.shape.dx < c.positionA() && c.hasPlugA();
-    return inA ? c.jointA != Graph.CLOSED : c.jointB != Graph.CLOSED;
+    return c.frontOf(i) == c.frontA ? c.jointA != Graph.CLOSED : c.jointB != Graph.CLOSED;
   }
 
   double filledFraction() {

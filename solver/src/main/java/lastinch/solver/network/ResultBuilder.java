@@ -149,7 +149,9 @@ final class ResultBuilder {
                 c.shape.name,
                 c.shape.start,
                 Double.isFinite(first) ? OptionalDouble.of(first) : OptionalDouble.empty(),
-                c.frozen ? OptionalDouble.of(c.frozenSince) : OptionalDouble.empty(),
+                c.isFrozen()
+                    ? OptionalDouble.of(c.frozenFront().frozenSince)
+                    : OptionalDouble.empty(),
                 run.recorder.peakSpeed[c.index],
                 through > 0.0 ? c.mostPassed / through : 0.0));
       }

@@ -65,7 +65,8 @@ final class RimReport {
 
   /** Whether frozen metal in the channel lies between a cell and the metal that feeds it. */
   private static boolean isCutOff(Channel c, int i) {
-    return c.frozen && (c.hasPlugB() ? i < c.frozenCell : i > c.frozenCell);
+    Front front = c.frontOf(i);
+    return front.isFrozen() && (front == c.frontA ? i > front.frozenCell : i < front.frozenCell);
   }
 
   /** Height of the metal that stands over the mould a time after the run [m]. */

@@ -207,7 +207,7 @@ final class Rims {
     for (int i = 0; i < c.shape.cells; i++) {
       int cell = c.firstCell + i;
       if (isLive(cell)) {
-        if (!c.frozen) {
+        if (!c.frontOf(i).isFrozen()) {
           pressed[cell] = Math.max(pressed[cell], pressureAt(c, (i + 0.5) * c.shape.dx) - over);
         }
         rest(cell, dt, heat.faceTemperature(c, i));

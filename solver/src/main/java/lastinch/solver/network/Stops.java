@@ -114,12 +114,13 @@ final class Stops {
     StopReason reason = run.ending.reason(c, front);
     Optional<Spot> closed = Optional.empty();
     if (reason == StopReason.FROZE_UPSTREAM) {
-      Optional<Channel> frozen = c.frozen ? Optional.of(c) : run.ending.frozenOnTheWay();
+      Optional<Channel> frozen = c.isFrozen() ? Optional.of(c) : run.ending.frozenOnTheWay();
       closed =
           frozen.map(
               f ->
                   new Spot(
-                      f.shape.limb, run.recorder.offset(f) + (f.frozenCell + 0.5) * f.shape.dx));
+                      f.shape.limb,
+                      run.recorder.offset(f) + (f.frozenFront().frozenCell + 0.5) * f.shape.dx));
     }
     return new Stop(
         c.shape.limb,

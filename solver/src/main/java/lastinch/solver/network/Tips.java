@@ -55,7 +55,7 @@ final class Tips {
     return above + (loss - above) * c.mushShare;
   }
 
-  /** Share of a step [s] until some running front stops, 1 when none does. */
+  /** Share of a step [s] until some moving front stops, 1 when none does. */
   double shareToStop(double dt) {
     double share = 1.0;
     for (Channel c : state.channels) {
@@ -68,8 +68,8 @@ final class Tips {
   }
 
   private double shareToStop(Channel c, Front front, double at, double dt) {
-    boolean stopped = front.enthalpy <= state.melt.enthalpyStop;
-    if (stopped || !isLeading(c, front) || standsAtMouth(c, front)) {
+    boolean moves = !front.isFrozen() && front.enthalpy > state.melt.enthalpyStop;
+    if (!moves || !isLeading(c, front) || standsAtMouth(c, front)) {
       return 1.0;
     }
     double next = after(c, front, at, dt);
@@ -187,14 +187,10 @@ final class Tips {
     }
   }
 
-  /** A channel has frozen behind its fronts: notes how each stood and what it had left. */
-  void frozeBehind(Channel c) {
-    frozeBehind(c, c.frontA, c.positionA());
-    frozeBehind(c, c.frontB, c.positionB());
-  }
-
-  private void frozeBehind(Channel c, Front front, double at) {
+  /** A channel has frozen behind a front: notes how it stood and what it had left. */
+  void frozeBehind(Channel c, Front front) {
     if (isLeading(c, front)) {
+      double at = front == c.frontA ? c.positionA() : c.positionB();
       front.stoodFirst = front.slowFor > HOLDING_TIME;
       front.wayLeft = Math.max(0.0, front.speed) * secondsLeft(c, at, front.enthalpy);
     }

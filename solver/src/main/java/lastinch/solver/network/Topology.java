@@ -121,7 +121,7 @@ final class Topology {
   private boolean closedBelow(int end) {
     Channel c = state.channelOf(end);
     int other = State.isEndA(end) ? c.jointB : c.jointA;
-    return other == Graph.CLOSED || state.wet[other] || c.frozen;
+    return other == Graph.CLOSED || state.wet[other] || c.isFrozen();
   }
 
   private boolean hasFallingOutlet(int joint) {
@@ -186,6 +186,7 @@ final class Topology {
 
   private static void begin(Channel c, int end, Front leading, double flow) {
     Front front = State.isEndA(end) ? c.frontA : c.frontB;
+    front.thaw();
     front.start();
     front.copyFrom(leading);
     if (c.shape.role == Role.GATE) {

@@ -198,19 +198,19 @@ final class WorkAccount {
       double whole = shape.heightMoment();
       if (c.full) {
         sum += density * Gravity.G * whole;
-        sum += motion(shape.inertiaTo[shape.cells], c.flowA, c.frozen);
+        sum += motion(shape.inertiaTo[shape.cells], c.flowA, c.isFrozen());
         continue;
       }
       if (c.volumeA > 0.0) {
         double at = c.positionA();
         sum += density * Gravity.G * shape.heightMoment(at);
-        boolean rests = c.frozen || c.frontA.isStopped();
+        boolean rests = c.frontA.isFrozen() || c.frontA.isStopped();
         sum += motion(shape.inertiaAt(at), c.flowA, rests);
       }
       if (c.volumeB > 0.0) {
         double at = c.positionB();
         sum += density * Gravity.G * (whole - shape.heightMoment(at));
-        boolean rests = c.frozen || c.frontB.isStopped();
+        boolean rests = c.frontB.isFrozen() || c.frontB.isStopped();
         sum += motion(shape.inertiaFrom(at), c.flowB, rests);
       }
     }

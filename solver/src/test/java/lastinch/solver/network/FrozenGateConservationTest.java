@@ -15,17 +15,16 @@ class FrozenGateConservationTest {
   void gateFrozenAndThawedInFlightKeepsTheMetal(int number) {
     NetworkRun run = new NetworkRun(SeededNetworks.job(number));
     Channel gate = flowingGate(run);
-    gate.frozen = true;
-    gate.frozenCell = 0;
+    gate.frontA.freeze(0, run.state.time);
     run.work.columnsFroze();
     run.air.relabel();
     double passed = gate.passed;
     for (int k = 0; k < 5; k++) {
       run.step();
-      gate.frozen = true;
+      gate.frontA.freeze(0, run.state.time);
     }
     assertThat(gate.passed).isEqualTo(passed);
-    gate.frozen = false;
+    gate.frontA.thaw();
     run.air.relabel();
     for (int k = 0; k < 300 && run.ending.outcome().isEmpty(); k++) {
       run.step();
