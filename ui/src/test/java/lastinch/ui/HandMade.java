@@ -184,7 +184,7 @@ public final class HandMade {
         List.of(
             new LapStretch("piece", 0.06, 0.12, 0.4), new LapStretch("piece", 0.12, 0.214, 0.8)),
         List.of(
-            new EdgeStretch(0.0, 0.110, EdgeStretch.State.SHARP),
+            new EdgeStretch(0.0, 0.110, EdgeStretch.State.FULL),
             new EdgeStretch(0.110, 0.214, EdgeStretch.State.ROUNDED),
             new EdgeStretch(0.214, 0.320, EdgeStretch.State.EMPTY)));
   }
@@ -260,7 +260,7 @@ public final class HandMade {
         List.of(),
         List.of(),
         List.of(
-            new EdgeStretch(0.0, 0.2, EdgeStretch.State.SHARP),
+            new EdgeStretch(0.0, 0.2, EdgeStretch.State.FULL),
             new EdgeStretch(0.2, LENGTH, EdgeStretch.State.ROUNDED)),
         new Margin(0.2, OptionalDouble.of(0.045), Margin.LimitedBy.METAL));
   }

@@ -6,9 +6,9 @@ import lastinch.solver.material.Checks;
  * What a caster wants of a pour.
  *
  * @param spare share of the heat that is to be left [-]
- * @param sharpEdge whether the rim has to come out sharp as well
+ * @param fullEdge whether the rim has to come out full as well
  */
-public record Goal(double spare, boolean sharpEdge) {
+public record Goal(double spare, boolean fullEdge) {
   public Goal {
     Checks.within("spare", spare, 0.0, 1.0, "-");
   }
@@ -20,11 +20,11 @@ public record Goal(double spare, boolean sharpEdge) {
 
   /** Whether a run has it. */
   public boolean isMetBy(Glance glance) {
-    return glance.fillsWith(spare) && !(sharpEdge && glance.edgesRounded());
+    return glance.fillsWith(spare) && !(fullEdge && glance.edgesRounded());
   }
 
   /** Better is more: {@link Glance#goodness}, a rounded rim counting as a heat of its own. */
   double goodness(Glance glance) {
-    return glance.goodness() - (sharpEdge && glance.edgesRounded() ? 1.0 : 0.0);
+    return glance.goodness() - (fullEdge && glance.edgesRounded() ? 1.0 : 0.0);
   }
 }

@@ -12,7 +12,7 @@ import lastinch.solver.result.PassageRecord.Role;
 
 /**
  * What became of the rims: after the run the hand goes on, the sprue fills up and presses on what
- * can still move; then every place is sharp, rounded or empty.
+ * can still move; then every place is full, rounded or empty.
  */
 final class RimReport {
   /** Step and end of the time for which rims are watched after the run [s]. */
@@ -102,7 +102,7 @@ final class RimReport {
     if (!isThere(c, i)) {
       return EdgeStretch.State.EMPTY;
     }
-    return causeOf(cell) == Cause.NONE ? EdgeStretch.State.SHARP : EdgeStretch.State.ROUNDED;
+    return causeOf(cell) == Cause.NONE ? EdgeStretch.State.FULL : EdgeStretch.State.ROUNDED;
   }
 
   private Cause causeOf(int cell) {
@@ -171,7 +171,7 @@ final class RimReport {
       return Math.max(face - 0.5 * c.shape.dx, begins + c.positionB());
     }
     int cell = c.firstCell + i;
-    boolean stops = last == EdgeStretch.State.SHARP && rims.isStopped(cell);
+    boolean stops = last == EdgeStretch.State.FULL && rims.isStopped(cell);
     return stops ? middle - (1.0 - rims.stopShare(cell)) * c.shape.dx : face;
   }
 

@@ -11,7 +11,7 @@ import lastinch.solver.result.PassageRecord.Role;
 
 /**
  * The outer strip of each thin rim: it takes the time of the front beside it, carries its own mark,
- * and loses heat on two faces and its end. It fills sharp where its mark still moves and a pressure
+ * and loses heat on two faces and its end. It fills in full where its mark still moves and a pressure
  * high enough for so thin a gap comes while the metal there can still move. It changes nothing in
  * the flow.
  */

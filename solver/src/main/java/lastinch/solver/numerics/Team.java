@@ -5,41 +5,41 @@ import java.util.concurrent.locks.LockSupport;
 
 /**
  * Two hands for one run: work that falls into two parts which have nothing to do with each other is
- * done by the caller alone, one part after the other, or by the caller and one helper at the same
+ * done by the caller alone, one part after the other, or by the caller and one worker at the same
  * time. What comes out is the same to the last bit, because the parts are the same.
  *
- * <p>Work is given to whoever comes first: when the helper is not there by the time the caller is
- * through with its own part, because others have the processor, the caller does the helper's part
- * too; and when the helper was sent away in the middle of its part, or keeps coming too late, the
- * caller works on alone for a while, for twice as long each time. The helper waits awake for a
+ * <p>Work is given to whoever comes first: when the worker is not there by the time the caller is
+ * through with its own part, because others have the processor, the caller does the worker's part
+ * too; and when the worker was sent away in the middle of its part, or keeps coming too late, the
+ * caller works on alone for a while, for twice as long each time. The worker waits awake for a
  * moment, because the next work of a run comes within microseconds, and sleeps after that. Nothing
  * is allocated after construction. A team belongs to one run and has to be closed.
  */
 public final class Team implements AutoCloseable {
-  /** Looks at the helper's mark before the caller rests [-]. */
+  /** Looks at the worker's mark before the caller rests [-]. */
   private static final int PATIENCE = 5000;
 
   /** How long the caller rests [ns]. */
   private static final long REST = 10_000;
 
-  /** Looks at the caller's mark before the helper goes to sleep [-]. */
+  /** Looks at the caller's mark before the worker goes to sleep [-]. */
   private static final int LOOKS = 20_000;
 
-  /** Turns that the caller takes alone after the helper was sent away, at first and at most [-]. */
+  /** Turns that the caller takes alone after the worker was sent away, at first and at most [-]. */
   private static final int LEAST_ALONE = 2_000;
 
   private static final int MOST_ALONE = 128_000;
 
   /**
-   * Turns that the helper comes too late for, fewer than one in four kept, before it is let go [-].
+   * Turns that the worker comes too late for, fewer than one in four kept, before it is let go [-].
    */
   private static final int MISSED = 500;
 
-  /** Turns together after which the helper is trusted again [-]. */
+  /** Turns together after which the worker is trusted again [-]. */
   private static final int TRUSTED = 20_000;
 
-  private final boolean helped;
-  private final Thread helper;
+  private final boolean paired;
+  private final Thread worker;
   private Work work = part -> {};
   private volatile int given;
 
@@ -62,12 +62,12 @@ public final class Team implements AutoCloseable {
     void part(int part);
   }
 
-  private Team(boolean helped) {
-    this.helped = helped;
-    helper = helped ? new Thread(this::help, "second hand of a run") : Thread.currentThread();
-    if (helped) {
-      helper.setDaemon(true);
-      helper.start();
+  private Team(boolean paired) {
+    this.paired = paired;
+    worker = paired ? new Thread(this::work, "second hand of a run") : Thread.currentThread();
+    if (paired) {
+      worker.setDaemon(true);
+      worker.start();
     }
   }
 
@@ -87,12 +87,12 @@ public final class Team implements AutoCloseable {
 
   /** Whether both parts are done at the same time. */
   boolean isHelped() {
-    return helped;
+    return paired;
   }
 
   /** Does both parts; what either throws is thrown once both have ended. */
   public void run(Work twoParts) {
-    if (!helped || alone > 0) {
+    if (!paired || alone > 0) {
       alone = Math.max(0, alone - 1);
       twoParts.part(0);
       twoParts.part(1);
@@ -103,7 +103,7 @@ public final class Team implements AutoCloseable {
     given = turn;
     if (sleeps) {
       sleeps = false;
-      LockSupport.unpark(helper);
+      LockSupport.unpark(worker);
     }
     boolean mine = false;
     try {
@@ -131,7 +131,7 @@ public final class Team implements AutoCloseable {
     }
   }
 
-  /** Waits for the helper, who has begun; gives it the processor if there is only one. */
+  /** Waits for the worker, who has begun; gives it the processor if there is only one. */
   private void await(int turn) {
     int looks = 0;
     while (done != turn) {
@@ -158,7 +158,7 @@ public final class Team implements AutoCloseable {
     missed = 0;
   }
 
-  private void help() {
+  private void work() {
     int seen = 0;
     while (!ends) {
       int looks = 0;
@@ -195,12 +195,12 @@ public final class Team implements AutoCloseable {
     sleeps = false;
   }
 
-  /** Sends the helper home. */
+  /** Sends the worker home. */
   @Override
   public void close() {
     ends = true;
-    if (helped) {
-      LockSupport.unpark(helper);
+    if (paired) {
+      LockSupport.unpark(worker);
     }
   }
 }

@@ -245,7 +245,7 @@ final class PlaneStops {
       state[i] =
           isEmpty(line.middle[i])
               ? EdgeStretch.State.EMPTY
-              : rounded ? EdgeStretch.State.ROUNDED : EdgeStretch.State.SHARP;
+              : rounded ? EdgeStretch.State.ROUNDED : EdgeStretch.State.FULL;
       cause[i] =
           state[i] != EdgeStretch.State.ROUNDED
               ? EdgeStretch.Cause.NONE

@@ -8,7 +8,7 @@ import java.util.Objects;
  * @param passage limb it belongs to
  * @param at distance from the limb's first station [m]
  * @param edge thickness of the rim [m]
- * @param state sharp, rounded or empty
+ * @param state full, rounded or empty
  * @param cause what rounded it
  * @param temperature of the metal in the rim as it arrives [K]; that of the mould where none comes
  * @param push greatest pressure at the rim while it could still move [Pa]

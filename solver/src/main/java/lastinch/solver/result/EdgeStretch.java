@@ -8,7 +8,7 @@ import java.util.Objects;
  * @param passage limb it belongs to
  * @param from [m] from the first station
  * @param to [m]
- * @param state sharp, rounded or empty
+ * @param state full, rounded or empty
  * @param cause what rounded it
  */
 public record EdgeStretch(String passage, double from, double to, State state, Cause cause) {
@@ -24,7 +24,7 @@ public record EdgeStretch(String passage, double from, double to, State state, C
   }
 
   public enum State {
-    SHARP,
+    FULL,
     ROUNDED,
     EMPTY
   }

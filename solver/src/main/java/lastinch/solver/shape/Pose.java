@@ -220,9 +220,9 @@ public record Pose(Solid solid, String up, boolean evenEnds, double locked) {
 
   /** A right-handed frame whose third axis is given; rows are its axes. */
   private static double[][] frame(double[] up) {
-    double[] helper = Math.abs(up[0]) < 0.9 ? new double[] {1, 0, 0} : new double[] {0, 1, 0};
-    double dot = helper[0] * up[0] + helper[1] * up[1] + helper[2] * up[2];
-    double[] x = {helper[0] - dot * up[0], helper[1] - dot * up[1], helper[2] - dot * up[2]};
+    double[] across = Math.abs(up[0]) < 0.9 ? new double[] {1, 0, 0} : new double[] {0, 1, 0};
+    double dot = across[0] * up[0] + across[1] * up[1] + across[2] * up[2];
+    double[] x = {across[0] - dot * up[0], across[1] - dot * up[1], across[2] - dot * up[2]};
     double norm = Math.sqrt(x[0] * x[0] + x[1] * x[1] + x[2] * x[2]);
     for (int d = 0; d < 3; d++) {
       x[d] /= norm;

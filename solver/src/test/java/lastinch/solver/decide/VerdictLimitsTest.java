@@ -56,7 +56,7 @@ class VerdictLimitsTest {
 
   private static PourResult result(Outcome outcome, double heat, boolean rounded) {
     EdgeStretch rim =
-        new EdgeStretch(0.0, 0.3, rounded ? EdgeStretch.State.ROUNDED : EdgeStretch.State.SHARP);
+        new EdgeStretch(0.0, 0.3, rounded ? EdgeStretch.State.ROUNDED : EdgeStretch.State.FULL);
     return new PourResult(
         outcome,
         1.0,

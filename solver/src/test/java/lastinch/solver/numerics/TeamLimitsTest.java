@@ -57,22 +57,22 @@ class TeamLimitsTest {
   }
 
   @Test
-  void theHelperGoesHome() throws InterruptedException {
-    List<Thread> before = helpers();
+  void theWorkerGoesHome() throws InterruptedException {
+    List<Thread> before = workers();
     List<Thread> during;
     try (Team team = Team.of(2)) {
       team.run(part -> {});
-      during = helpers();
+      during = workers();
     }
     during.removeAll(before);
     assertThat(during).isNotEmpty();
-    for (Thread helper : during) {
-      helper.join(5000);
-      assertThat(helper.isAlive()).isFalse();
+    for (Thread worker : during) {
+      worker.join(5000);
+      assertThat(worker.isAlive()).isFalse();
     }
   }
 
-  private static List<Thread> helpers() {
+  private static List<Thread> workers() {
     List<Thread> found = new ArrayList<>(Thread.getAllStackTraces().keySet());
     found.removeIf(t -> !t.getName().equals("second hand of a run"));
     return found;

@@ -45,7 +45,7 @@ class RimLimitsTest {
     // 8 mm wide: the two strips are the whole section, with the same wall for the same metal
     PourResult result = pour(strip(0.9, 8e-3, THICK * (1.0 - 1e-6)));
     assertThat(result.outcome()).isInstanceOf(Outcome.Filled.class);
-    assertThat(states(result)).containsExactly(EdgeStretch.State.SHARP);
+    assertThat(states(result)).containsExactly(EdgeStretch.State.FULL);
     int last = result.passages().get(0).size() - 1;
     // 0.3 K of 150: both follow the mark's own midpoint rule, in steps of different length
     assertThat(result.edgeAtStations().get(1).temperature())
@@ -63,15 +63,15 @@ class RimLimitsTest {
     double rim = breadth * edge / (2.0 * breadth + edge);
     double first = 0.5 * result.passages().get(0).length() / result.passages().get(0).size();
     double expected = first + (result.reach() - first) * rim / middle;
-    EdgeStretch sharp = result.edges().get(0);
-    assertThat(sharp.state()).isEqualTo(EdgeStretch.State.SHARP);
+    EdgeStretch full = result.edges().get(0);
+    assertThat(full.state()).isEqualTo(EdgeStretch.State.FULL);
     assertThat(result.edges().get(1).cause()).isEqualTo(EdgeStretch.Cause.HEAT);
     // 0.3 %: a tenth of what leaving out the face at the rim's end would do
-    assertThat(sharp.to()).isCloseTo(expected, withinPercentage(0.3));
+    assertThat(full.to()).isCloseTo(expected, withinPercentage(0.3));
     // a rim that has no end face, and one that is the middle: plainly wrong models
     double endless = first + (result.reach() - first) * 0.5 * edge / middle;
-    assertThat(sharp.to()).isNotCloseTo(endless, withinPercentage(3.0));
-    assertThat(sharp.to()).isNotCloseTo(result.reach(), withinPercentage(3.0));
+    assertThat(full.to()).isNotCloseTo(endless, withinPercentage(3.0));
+    assertThat(full.to()).isNotCloseTo(result.reach(), withinPercentage(3.0));
   }
 
   @Test
@@ -90,7 +90,7 @@ class RimLimitsTest {
             .checking(SampleJob.Options.bare().pushesBack().cupKeptAt(head));
     PourResult result = pour(job);
     assertThat(result.outcome()).isInstanceOf(Outcome.Filled.class);
-    assertThat(states(result)).containsExactly(EdgeStretch.State.SHARP, EdgeStretch.State.ROUNDED);
+    assertThat(states(result)).containsExactly(EdgeStretch.State.FULL, EdgeStretch.State.ROUNDED);
     assertThat(result.edges().get(1).cause()).isEqualTo(EdgeStretch.Cause.PUSH);
     double cell = length / result.passages().get(0).size();
     // the rim thins straight from 2 to 0.5: it crosses 1 at two thirds of the way, by cells
@@ -144,7 +144,7 @@ class RimLimitsTest {
 
   private static double roundedLength(PourResult result) {
     return result.edges().stream()
-        .filter(e -> e.state() != EdgeStretch.State.SHARP)
+        .filter(e -> e.state() != EdgeStretch.State.FULL)
         .mapToDouble(e -> e.to() - e.from())
         .sum();
   }

@@ -47,8 +47,8 @@ final class LeastCommand extends StudyCommand {
   @Option(names = "--only", paramLabel = "LEVER", split = ",", descriptionKey = "only")
   private List<String> only = List.of();
 
-  @Option(names = "--sharp", descriptionKey = "sharp")
-  private boolean sharp;
+  @Option(names = "--full-edge", descriptionKey = "fullEdge")
+  private boolean fullEdge;
 
   @Option(names = "--sure", paramLabel = "0.9", descriptionKey = "sure")
   private Optional<String> sure = Optional.empty();
@@ -120,7 +120,7 @@ final class LeastCommand extends StudyCommand {
             .flatMap(LeastCommand::share)
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
     Least least =
-        Least.of(studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, sharp));
+        Least.of(studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, fullEdge));
     LeastText text = new LeastText(sentences, asked.figures());
     Optional<SureChange.Wanted> sures =
         chance()

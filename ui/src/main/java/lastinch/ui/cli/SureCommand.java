@@ -28,8 +28,8 @@ final class SureCommand extends StudyCommand {
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
 
-  @Option(names = "--days", paramLabel = "COUNT", descriptionKey = "days")
-  private Optional<String> days = Optional.empty();
+  @Option(names = "--pours", paramLabel = "COUNT", descriptionKey = "pours")
+  private Optional<String> pours = Optional.empty();
 
   @Option(names = "--thorough", descriptionKey = "thorough")
   private boolean thorough;
@@ -49,15 +49,15 @@ final class SureCommand extends StudyCommand {
         ? List.of()
         : List.of(
             sentences.say(
-                "chance.days.wrong", "most", Integer.toString(MOST), "word", days.orElse("")));
+                "chance.pours.wrong", "most", Integer.toString(MOST), "word", pours.orElse("")));
   }
 
   /** Days asked for; 0 when that is no number. */
   private int count() {
-    if (days.isEmpty()) {
+    if (pours.isEmpty()) {
       return overPlane() ? FEW_DAYS : Sure.USUAL_DAYS;
     }
-    String typed = days.get().strip();
+    String typed = pours.get().strip();
     return typed.matches("\\d{1,7}") ? Integer.parseInt(typed) : 0;
   }
 

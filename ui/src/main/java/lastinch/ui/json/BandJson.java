@@ -8,7 +8,7 @@ import lastinch.solver.result.PourResult;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
 
-/** How far an answer holds: the run on three days, and what each unknown does by itself. */
+/** How far an answer holds: the likeliest run, a bad and a good pour, and what each unknown does by itself. */
 final class BandJson {
   private static final double MILLI = 1e3;
   private static final int DIGITS = 6;
@@ -17,9 +17,9 @@ final class BandJson {
 
   static void put(JsonText json, PouredPlan plan) {
     json.open("band", '{');
-    plan.bands().ifPresent(b -> run(json, "unlucky", b.unlucky()));
+    plan.bands().ifPresent(b -> run(json, "badPour", b.unlucky()));
     run(json, "best", plan.result());
-    plan.bands().ifPresent(b -> run(json, "lucky", b.lucky()));
+    plan.bands().ifPresent(b -> run(json, "goodPour", b.lucky()));
     json.close('}');
     if (plan.bands().isPresent()) {
       unknowns(json, plan.bands().get());

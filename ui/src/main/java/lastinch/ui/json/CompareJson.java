@@ -13,7 +13,7 @@ import lastinch.ui.words.HowPoured;
 /** A comparison of plans, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class CompareJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch compare 1";
+  public static final String FORMAT = "last inch compare 2";
 
   private CompareJson() {}
 

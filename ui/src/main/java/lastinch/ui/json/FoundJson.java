@@ -13,7 +13,7 @@ import lastinch.ui.words.HowPoured;
 /** What explains a casting, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class FoundJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch found 1";
+  public static final String FORMAT = "last inch found 2";
 
   private static final double MILLI = 1e3;
 

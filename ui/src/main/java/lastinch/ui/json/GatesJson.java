@@ -9,7 +9,7 @@ import lastinch.ui.words.HowPoured;
 /** Where to gate, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class GatesJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch gates 1";
+  public static final String FORMAT = "last inch gates 2";
 
   private static final double MILLI = 1e3;
 

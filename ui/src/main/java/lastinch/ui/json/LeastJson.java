@@ -14,7 +14,7 @@ import lastinch.ui.words.HowPoured;
 /** The smallest change that fills, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class LeastJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch least 1";
+  public static final String FORMAT = "last inch least 2";
 
   private LeastJson() {}
 
@@ -28,7 +28,7 @@ public final class LeastJson {
         .put("title", plan.title())
         .put("digest", plan.digest())
         .put("spare_percent", 100.0 * least.goal().spare(), StudyJson.DIGITS)
-        .put("sharpEdge", least.goal().sharpEdge())
+        .put("fullEdge", least.goal().fullEdge())
         .put("already", least.already())
         .put("whole", least.whole())
         .put("runs", least.runs());

@@ -9,7 +9,7 @@ public final class MaterialJson {
   public static final String NAMES = "last inch material names 1";
 
   /** Name and version of one material. */
-  public static final String SHEET = "last inch material 1";
+  public static final String SHEET = "last inch material 2";
 
   private MaterialJson() {}
 

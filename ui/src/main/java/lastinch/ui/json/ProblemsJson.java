@@ -7,7 +7,7 @@ import lastinch.solver.run.UnsupportedCase;
 /** What has to be put right, in the format {@value #FORMAT}. */
 public final class ProblemsJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch problems 1";
+  public static final String FORMAT = "last inch problems 2";
 
   private ProblemsJson() {}
 

@@ -26,7 +26,7 @@ import lastinch.ui.words.Verdict;
 /** A dry pour in the format {@value #FORMAT}; its schema is the resource result-schema.json. */
 public final class ResultJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch result 1";
+  public static final String FORMAT = "last inch result 2";
 
   private static final double MILLI = 1e3;
   private static final int DIGITS = 6;

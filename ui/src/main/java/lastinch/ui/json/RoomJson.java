@@ -9,7 +9,7 @@ import lastinch.ui.words.HowPoured;
 /** Room to move, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class RoomJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch room 1";
+  public static final String FORMAT = "last inch room 2";
 
   private RoomJson() {}
 

@@ -9,7 +9,7 @@ import lastinch.solver.shape.Survey;
 /** A model looked over, in the format {@value #FORMAT}. Sizes in metres, weights in kilograms. */
 public final class ShapeJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch shape 1";
+  public static final String FORMAT = "last inch shape 2";
 
   private static final int DIGITS = 6;
 

@@ -10,7 +10,7 @@ import lastinch.ui.words.HowPoured;
 /** How sure a plan is, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class SureJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch sure 1";
+  public static final String FORMAT = "last inch sure 2";
 
   private static final double MILLI = 1e3;
 
@@ -24,7 +24,7 @@ public final class SureJson {
         .put("file", file)
         .put("title", plan.title())
         .put("digest", plan.digest())
-        .put("days", sure.days())
+        .put("pours", sure.days())
         .put("fills", sure.fills())
         .put("stops", sure.stopped().size())
         .put("noAnswer", sure.silent());

@@ -8,7 +8,7 @@ import lastinch.ui.words.HowPoured;
 /** Where the heat went, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class WhyJson {
   /** Name and version of the format. */
-  public static final String FORMAT = "last inch why 1";
+  public static final String FORMAT = "last inch why 2";
 
   private static final double MILLI = 1e3;
 

@@ -205,7 +205,7 @@ public final class BlameText {
       case ROUNDED_FROM ->
           seen.roundedFrom().isPresent()
               ? place("found.ROUNDED_FROM", seen.roundedFrom())
-              : sentences.say("found.sharp");
+              : sentences.say("found.fullEdge");
       case WEIGHED -> sentences.say("found.WEIGHED", "mass", figures.mass(seen.mass()));
     };
   }

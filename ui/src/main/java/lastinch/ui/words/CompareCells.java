@@ -103,7 +103,7 @@ final class CompareCells {
     List<EdgeStretch> rounded =
         p.result().edges().stream().filter(e -> e.state() == EdgeStretch.State.ROUNDED).toList();
     if (rounded.isEmpty()) {
-      return sentences.say(p.result().edges().isEmpty() ? "compare.none" : "compare.edge.sharp");
+      return sentences.say(p.result().edges().isEmpty() ? "compare.none" : "compare.edge.full");
     }
     return sentences.say(
         rounded.size() == 1 ? "edge.rounded" : "compare.edge.places",

@@ -97,7 +97,7 @@ public final class LeastText {
 
   private String asked(Least least) {
     return sentences.say(
-        least.goal().sharpEdge() ? "least.asked.sharp" : "least.asked",
+        least.goal().fullEdge() ? "least.asked.fullEdge" : "least.asked",
         "spare",
         figures.percent(least.goal().spare()));
   }
@@ -148,25 +148,25 @@ public final class LeastText {
         page.wrapped(INDENT, INDENT + "  ", sentences.say(note));
       }
     }
-    sharp(page, least, answers);
+    full(page, least, answers);
     page.blank();
   }
 
-  /** Which answers leave the rim sharp, when not all do. */
-  private void sharp(Page page, Least least, List<LeverAnswer> answers) {
-    List<String> sharp = new ArrayList<>();
+  /** Which answers leave the edge full, when not all do. */
+  private void full(Page page, Least least, List<LeverAnswer> answers) {
+    List<String> full = new ArrayList<>();
     for (int i = 0; i < answers.size(); i++) {
       if (!answers.get(i).chosen().orElseThrow().glance().edgesRounded()) {
-        sharp.add(Integer.toString(i + 1));
+        full.add(Integer.toString(i + 1));
       }
     }
-    if (least.goal().sharpEdge() || sharp.size() == answers.size()) {
+    if (least.goal().fullEdge() || full.size() == answers.size()) {
       return;
     }
     page.paragraph(
-        sharp.isEmpty()
-            ? sentences.say("least.sharp.none")
-            : sentences.say("least.sharp.some", "numbers", String.join(", ", sharp)));
+        full.isEmpty()
+            ? sentences.say("least.fullEdge.none")
+            : sentences.say("least.fullEdge.some", "numbers", String.join(", ", full)));
   }
 
   private String tool(LeverAnswer a) {
@@ -199,7 +199,7 @@ public final class LeastText {
   }
 
   private String shortOf(Least least, Glance glance) {
-    return least.goal().sharpEdge() && glance.fillsWith(least.goal().spare())
+    return least.goal().fullEdge() && glance.fillsWith(least.goal().spare())
         ? sentences.say("glance.brief.rounded")
         : glances.brief(glance, least.goal().spare());
   }

@@ -57,14 +57,14 @@ final class Remarks {
 
   /** One limb's rim, from the thick end. */
   private static String rim(Scene scene, List<EdgeStretch> stretches) {
-    if (stretches.size() == 1 && stretches.get(0).state() == EdgeStretch.State.SHARP) {
-      return scene.say("edge.sharp.all");
+    if (stretches.size() == 1 && stretches.get(0).state() == EdgeStretch.State.FULL) {
+      return scene.say("edge.full.all");
     }
     List<String> parts = new ArrayList<>();
     for (EdgeStretch stretch : stretches) {
       String key =
           switch (stretch.state()) {
-            case SHARP -> "edge.sharp";
+            case FULL -> "edge.full";
             case ROUNDED -> "edge.rounded." + Reasons.key(stretch.cause());
             case EMPTY -> "edge.empty";
           };

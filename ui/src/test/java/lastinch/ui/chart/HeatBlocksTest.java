@@ -88,7 +88,7 @@ class HeatBlocksTest {
   @Test
   void namesEveryPlaceAndWhatCameFromBehind() throws IOException {
     assertThat(svg(explained("feather-sand-flat.yaml")))
-        .contains(">skimming and walking, 20 s</text")
+        .contains(">skimming and carrying, 20 s</text")
         .contains(">sprue, 10</text")
         .contains(">piece 0 to 80 mm</text")
         .contains(">kept warm from behind, along the way: 93</text")

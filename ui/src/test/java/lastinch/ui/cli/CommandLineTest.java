@@ -142,8 +142,8 @@ class CommandLineTest {
   void aMisrunIsAnAnswerAndEndsWithZero() {
     assertThat(run(new Ready(sound(), HandMade::slush), "pour", "feather.yaml")).isZero();
     assertThat(printed())
-        .startsWith("DRY POUR  ")
-        .contains("IT STOPS SHORT. Metal reaches 214 mm of 320 mm.")
+        .startsWith("DRY POUR (computed)  ")
+        .contains("IT STOPS SHORT. The metal reaches 214 mm of 320 mm;")
         .contains("Noted      feather.yaml 3:5: width is read as wide.");
     assertThat(complained()).isEmpty();
   }
@@ -154,13 +154,14 @@ class CommandLineTest {
         .isZero();
     assertThat(printed().lines())
         .containsExactly(
-            "IT STOPS SHORT. Metal reaches 214 mm of 320 mm. The last 106 mm stays empty.");
+            "IT STOPS SHORT. The metal reaches 214 mm of 320 mm; the last 106 mm does not",
+            "fill (a misrun).");
   }
 
   @Test
   void inchesArePrintedByTheSixteenth() {
     run(new Ready(sound(), HandMade::slush), "pour", "feather.yaml", "--quiet", "--units", "in");
-    assertThat(printed()).contains("Metal reaches 8 7/16 in of 12 5/8 in.");
+    assertThat(printed()).contains("The metal reaches 8 7/16 in of 12 5/8 in;");
   }
 
   @Test
@@ -182,7 +183,7 @@ class CommandLineTest {
     assertThat(printed()).isEmpty();
     assertThat(complained().lines())
         .containsExactly(
-            "3 things to put right in feather.yaml. Nothing was run, nothing was written.",
+            "3 things to correct in feather.yaml. Nothing was run, nothing was written.",
             " 12:20  reads: 1150 degF          Tin bronze is solid below 831 degC",
             "                                  (1528 degF). Did you mean: degC",
             " 17:5   tickness: 4.8 mm          No such word here. Did you mean: thick",
@@ -195,7 +196,7 @@ class CommandLineTest {
     assertThat(run(new Ready(unsound(), HandMade::slush), "pour", "feather.yaml", "--json"))
         .isEqualTo(Exit.BAD_INPUT);
     assertThat(printed())
-        .contains("\"format\": \"last inch problems 1\"")
+        .contains("\"format\": \"last inch problems 2\"")
         .contains("\"line\": 12,")
         .contains("\"suggestion\": \"thick\"")
         .contains("\"suggestion\": null");
@@ -211,7 +212,7 @@ class CommandLineTest {
               throw new UnsupportedCase(List.of(UnsupportedCase.Need.MODEL_TOO_WIDE));
             });
     assertThat(run(workshop, "pour", "feather.yaml")).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("feather.yaml needs more than the quick sums");
+    assertThat(complained()).contains("feather.yaml needs --solver plane");
   }
 
   @Test
@@ -240,7 +241,7 @@ class CommandLineTest {
   void aBreakdownPrintsWhatThereIsAndEndsWithFour() {
     assertThat(run(new Ready(sound(), HandMade::brokeDown), "pour", "feather.yaml"))
         .isEqualTo(Exit.BROKE_DOWN);
-    assertThat(printed()).contains("NO VERDICT. The sum lost its footing at 1.6 s");
+    assertThat(printed()).contains("NO VERDICT. The calculation failed at 1.6 s");
   }
 
   @Test
@@ -381,6 +382,6 @@ class CommandLineTest {
     Files.writeString(own, "format: last inch materials 1\nallos: []\n");
     assertThat(run(new Ready(sound(), HandMade::slush), "alloys", "--materials", own.toString()))
         .isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("1 thing to put right in").contains("2:1");
+    assertThat(complained()).contains("1 thing to correct in").contains("2:1");
   }
 }

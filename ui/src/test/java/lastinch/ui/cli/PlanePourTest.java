@@ -71,14 +71,14 @@ class PlanePourTest {
   @Test
   void theAnswerSaysHowItWasPoured() {
     assertThat(run("pour", PLAN.toString(), "--solver", "plane", "--square", "4 mm")).isZero();
-    assertThat(printed()).contains("IT FILLS").contains("square by square").contains("4 mm");
+    assertThat(printed()).contains("IT FILLS").contains("grid of").contains("4 mm");
   }
 
   @Test
   void pouredAgainItSaysHowFarTheAnswersLieApart() {
     String[] words = {"pour", PLAN.toString(), "--solver", "plane", "--square", "5 mm", "--again"};
     assertThat(run(words)).isZero();
-    assertThat(printed()).contains("Poured 5 times with squares of 4.7 to 5.3 mm: it");
+    assertThat(printed()).contains("Computed 5 times with squares of 4.7 to 5.3 mm: it");
     assertThat(complained()).contains("4 times more with other squares");
     assertThat(run("pour", PLAN.toString(), "--again")).isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains("--again belongs to --solver plane");

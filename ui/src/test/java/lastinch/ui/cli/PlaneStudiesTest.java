@@ -96,7 +96,7 @@ class PlaneStudiesTest {
         "room " + FLAT + " --across pour --up gate_wide --steps 3",
         "why " + FLAT,
         "why " + FLAT + " --stopped 200mm",
-        "sure " + FLAT + " --days 16",
+        "sure " + FLAT + " --pours 16",
         "gates " + FLAT + " --most 1"
       })
   void everyStudyPoursOverThePlaneAndSaysSo(String typed) {
@@ -106,9 +106,9 @@ class PlaneStudiesTest {
     }
     assertThat(run(words.toArray(String[]::new))).as(complained()).isZero();
     assertThat(printed())
-        .contains("Poured square by square (3 mm squares)")
-        .contains("with --solver plane they pour square by square too");
-    assertThat(complained()).contains("dry pours square by square (3 mm squares)");
+        .contains("Calculated on a grid of 3 mm squares")
+        .contains("with --solver plane they use the grid of squares too");
+    assertThat(complained()).contains("computed pours on a grid of 3 mm squares");
     assertThat(complained()).contains("The first took");
     assertThat(workshop.squares).containsExactly(3e-3);
     out.reset();
@@ -140,8 +140,8 @@ class PlaneStudiesTest {
     Path pages = folder.resolve("pages");
     run("least", FLAT, "--only", "pour", "--solver", "plane", "--out", pages.toString());
     assertThat(Files.readString(pages.resolve("report.html")))
-        .contains("square by square (4 mm squares)")
-        .contains("Poured square by square");
+        .contains("on a grid of 4 mm squares")
+        .contains("Calculated on a grid");
   }
 
   @Test
@@ -182,6 +182,6 @@ class PlaneStudiesTest {
     assertThat(run("gates", LEAF, "--solver", "plane")).isEqualTo(Exit.BAD_INPUT);
     assertThat(run("why", LEAF, "--stopped", "50mm", "--solver", "plane"))
         .isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("has no ruler along it");
+    assertThat(complained()).contains("cannot be given by a length along it");
   }
 }

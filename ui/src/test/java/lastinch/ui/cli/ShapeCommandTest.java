@@ -80,7 +80,7 @@ class ShapeCommandTest {
   @Test
   void aFileThatSaysItsUnitNeedsNone() {
     assertThat(run("shape", TRIVET)).isZero();
-    assertThat(printed()).contains("the file says so").contains("branched for the quick sums");
+    assertThat(printed()).contains("the file says so").contains("branched for the quick calculation");
   }
 
   @ParameterizedTest
@@ -154,7 +154,7 @@ class ShapeCommandTest {
     assertThat(run("shape", open.toString(), "--unit", "mm")).isZero();
     assertThat(printed().replaceAll("\\s+", " "))
         .contains("98 edges of the surface are open")
-        .contains("trust neither its thickness nor its weight before it is closed")
+        .contains("do not trust its thickness or weight until it is closed")
         .contains("not to be trusted: the surface is open");
   }
 
@@ -163,7 +163,7 @@ class ShapeCommandTest {
     Path torn = folder.resolve("torn.stl");
     Files.write(torn, without(i -> i % 10 == 3));
     assertThat(run("shape", torn.toString(), "--unit", "mm")).isEqualTo(Exit.BAD_INPUT);
-    assertThat(printed()).contains("nobody can say how thick the piece is");
+    assertThat(printed()).contains("no one can say how thick the piece is");
   }
 
   @Test
@@ -174,7 +174,7 @@ class ShapeCommandTest {
     assertThat(run("shape", cut.toString(), "--unit", "mm")).isZero();
     assertThat(printed())
         .contains("2 bodies that do not touch")
-        .contains("branched for the quick sums")
+        .contains("branched for the quick calculation")
         .doesNotContain("Every command can pour it");
   }
 

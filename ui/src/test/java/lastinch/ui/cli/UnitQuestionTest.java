@@ -79,7 +79,7 @@ class UnitQuestionTest {
     assertThat(code).isEqualTo(Exit.SOLVED);
     assertThat(complained())
         .contains("feather.stl is ... mm, cm, m or in? Its sizes are 320 x 34 x 6.")
-        .doesNotContain("to put right");
+        .doesNotContain("to correct");
     assertThat(printed()).isNotEmpty();
   }
 

@@ -59,7 +59,7 @@ class WholeProgramTest {
     int code = run("pour", file);
     assertThat(complained()).isEmpty();
     assertThat(code).isZero();
-    assertThat(printed()).startsWith("DRY POUR My \"first\" piece #1");
+    assertThat(printed()).startsWith("DRY POUR (computed) My \"first\" piece #1");
   }
 
   @Test
@@ -74,7 +74,7 @@ class WholeProgramTest {
     Files.writeString(file, "mine");
     assertThat(run("new", "mine", "--out", file.toString())).isEqualTo(Exit.BAD_INPUT);
     assertThat(file).hasContent("mine");
-    assertThat(complained()).contains("is there already.");
+    assertThat(complained()).contains("already exists.");
   }
 
   @Test
@@ -92,7 +92,7 @@ class WholeProgramTest {
         .isEqualTo(Exit.BAD_INPUT);
     assertThat(printed()).isEmpty();
     assertThat(complained())
-        .contains("to put right")
+        .contains("to correct")
         .contains("Nothing was run")
         .doesNotContain("Exception")
         .doesNotContain(" at lastinch");
@@ -102,7 +102,7 @@ class WholeProgramTest {
   @Test
   void aFileThatIsNotThereIsRefused() {
     assertThat(run("pour", folder.resolve("none.yaml").toString())).isEqualTo(Exit.BAD_INPUT);
-    assertThat(complained()).contains("1 thing to put right");
+    assertThat(complained()).contains("1 thing to correct");
   }
 
   @Test
@@ -177,9 +177,9 @@ class WholeProgramTest {
     assertThat(run("pour", slow.toString(), "--expect", "fills"))
         .isEqualTo(Exit.EXPECTATION_NOT_MET);
     assertThat(printed())
-        .contains("IT MAY STOP SHORT; by the best figures it does.")
+        .contains("IT WILL PROBABLY STOP SHORT.")
         .contains("How sure")
-        .contains("What was short: HEAT, because the pour is slow.")
+        .contains("Why it stops: NOT ENOUGH HEAT, because the pour is slow.")
         .contains("crucible empties in (fewer seconds)");
   }
 }

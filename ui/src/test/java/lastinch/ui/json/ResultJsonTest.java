@@ -69,8 +69,8 @@ class ResultJsonTest {
     assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
     assertThat(json)
         .contains("\"verdict\": \"mayStopShort\"")
-        .contains("\"unlucky\"")
-        .contains("\"lucky\"")
+        .contains("\"badPour\"")
+        .contains("\"goodPour\"")
         .contains("\"weakest\": \"contactLiquid\"")
         .contains("\"measureFirst\": \"pourSeconds\"");
     assertThat(schema().validate(json.replace("contactLiquid", "luck"), InputFormat.JSON))

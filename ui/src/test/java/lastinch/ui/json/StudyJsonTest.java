@@ -109,7 +109,7 @@ class StudyJsonTest {
               HowPoured.ALONG);
       assertThat(schema.validate(json, InputFormat.JSON)).isEmpty();
       assertThat(json)
-          .contains("\"days\": 256")
+          .contains("\"pours\": 256")
           .contains("\"measureFirst\": \"pourSeconds\"")
           .contains("\"missing_mm\"");
       assertThat(json.contains("\"together\": null")).isEqualTo(!thorough);

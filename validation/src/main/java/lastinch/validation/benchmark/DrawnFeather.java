@@ -70,8 +70,8 @@ final class DrawnFeather {
     double b = 0.0;
     if (y < half) {
       double middle = 2.2 - 1.2 * x / 320.0;
-      double blade = (middle - 0.8) * (1.0 - y * y / (half * half));
-      b = 0.8 + blade + 3.0 * (1.0 - x / 320.0) * Math.exp(-y * y / 6.25);
+      double vane = (middle - 0.8) * (1.0 - y * y / (half * half));
+      b = 0.8 + vane + 3.0 * (1.0 - x / 320.0) * Math.exp(-y * y / 6.25);
     }
     double r = Math.hypot(x - 35.0, y);
     if (r < 13.0 && y < half + 4.0) {

@@ -36,7 +36,7 @@ public final class LossChainStudy implements Study {
 
   @Override
   public String setting() {
-    return "8 mm pipe, 0.30 m, friction factor 0.025, sharp inlet, mitre bend, exit; head 0.25 m. Then 1.1 on a wide and 2.35 on a half as wide section";
+    return "8 mm pipe, 0.30 m, friction factor 0.025, square-edged inlet, mitre bend, exit; head 0.25 m. Then 1.1 on a wide and 2.35 on a half as wide section";
   }
 
   @Override
