@@ -47,11 +47,11 @@ final class Block {
               : source.startOfLine(firstLine);
       try {
         Optional<Node> top = new NodeBuilder(source, start, own).document(remaining(start));
-        own.errors().forEach(problems::add);
+        problems.addErrors(own);
         own.notes().forEach(problems::keep);
         return top.flatMap(t -> asMap(t, problems));
       } catch (CaseText.TooDeep e) {
-        own.errors().forEach(problems::add);
+        problems.addErrors(own);
         damaged = true;
         return Optional.empty();
       } catch (YamlEngineException e) {

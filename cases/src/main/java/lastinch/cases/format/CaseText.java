@@ -16,6 +16,9 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 public final class CaseText {
   private static final int MOST_BROKEN_BLOCKS = 20;
 
+  /** Longest line that is read [characters]; our own choice, a whole table fits in it. */
+  private static final int LONGEST_LINE = 5000;
+
   private CaseText() {}
 
   /**
@@ -24,7 +27,7 @@ public final class CaseText {
    * @return the map at its top as far as it could be read; empty when there is none
    */
   public static Optional<Node.Entries> parse(SourceText source, Problems problems) {
-    if (!isText(source, problems) || isBlank(source)) {
+    if (!isText(source, problems) || !hasShortLines(source, problems) || isBlank(source)) {
       if (problems.isEmpty()) {
         problems.add(Problem.ofFile(source.name(), "There is nothing in this file"));
       }
@@ -39,11 +42,11 @@ public final class CaseText {
     try {
       Optional<Node> top =
           new NodeBuilder(source, start, own).document(source.text().substring(start));
-      own.errors().forEach(problems::add);
+      problems.addErrors(own);
       own.notes().forEach(problems::keep);
       return asMap(source, top, problems);
     } catch (TooDeep e) {
-      own.errors().forEach(problems::add);
+      problems.addErrors(own);
       return Optional.empty();
     } catch (YamlEngineException e) {
       return byBlocks(source, new boolean[source.lines() + 1], problems);
@@ -72,6 +75,21 @@ public final class CaseText {
         problems.add(
             source.span(i, i),
             "There is a character here that no text editor writes; is this a text file?");
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean hasShortLines(SourceText source, Problems problems) {
+    for (int line = 1; line <= source.lines(); line++) {
+      int start = source.startOfLine(line);
+      if (source.endOfLine(line) - start > LONGEST_LINE) {
+        problems.add(
+            source.span(start, start),
+            "This line has more than "
+                + LONGEST_LINE
+                + " characters; break it, each word with its value on a line of its own");
         return false;
       }
     }

@@ -25,7 +25,7 @@ public final class TextPatch {
   public static Optional<TextPatch> of(SourceText source, Problems problems) {
     Problems own = new Problems();
     Optional<Node.Entries> top = CaseText.parse(source, own);
-    own.errors().forEach(problems::add);
+    problems.addErrors(own);
     return own.isEmpty() ? top.map(t -> new TextPatch(source, t)) : Optional.empty();
   }
 

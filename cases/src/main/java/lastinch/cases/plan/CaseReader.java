@@ -52,12 +52,10 @@ public final class CaseReader {
 
   private ReadResult read() {
     Optional<Chain> chain = Chain.read(file, new PartCheck(problems), problems);
-    if (chain.isEmpty()) {
-      return unsound();
+    if (chain.isEmpty() || !chain.get().isWhole()) {
+      return unsound(); // without its base nothing can be said of what the rest lacks
     }
-    int links = chain.get().links().size();
     Node.Entries merged = Merge.of(chain.get(), problems);
-    boolean whole = !chain.get().links().get(links - 1).map().get("based on").isPresent();
     List<SourceText> beside = new ArrayList<>();
     ownMaterials(merged).ifPresent(beside::add);
     MaterialNames names = new MaterialNames(materials, problems);
@@ -66,7 +64,7 @@ public final class CaseReader {
     raw.group("mould").flatMap(m -> m.node("material")).ifPresent(names::medium);
     Optional<ShopReader.Read> shop = shop(merged, names);
     shop.ifPresent(s -> beside.add(s.source()));
-    Node.Entries fit = fit(chain.get(), merged, whole);
+    Node.Entries fit = fit(chain.get(), merged);
     Fields root = new Fields(Vocabulary.CASE, fit);
     Optional<Alloy> alloy =
         root.group("metal").flatMap(m -> m.typed("alloy")).flatMap(materials::alloy);
@@ -103,7 +101,7 @@ public final class CaseReader {
       return Optional.empty();
     }
     Path from = named.get().span().source().path();
-    return Chain.beside(from, name.get())
+    return Beside.of(from, name.get())
         .flatMap(p -> ShopReader.read(p, named.get().span(), names, problems));
   }
 
@@ -111,14 +109,12 @@ public final class CaseReader {
   private Optional<SourceText> ownMaterials(Node.Entries merged) {
     Optional<Node> named = merged.get("materials");
     Optional<String> name = named.flatMap(n -> Values.text(n, new Problems()));
-    Optional<Path> path = name.flatMap(n -> Chain.beside(named.get().span().source().path(), n));
+    Optional<Path> path = name.flatMap(n -> Beside.of(named.get().span().source().path(), n));
     if (path.isEmpty()) {
       return Optional.empty();
     }
-    Problems own = new Problems();
-    Optional<SourceText> source = SourceText.read(path.get(), own);
+    Optional<SourceText> source = Beside.read(path.get(), named.get().span(), problems);
     if (source.isEmpty()) {
-      own.errors().forEach(p -> problems.add(named.get().span(), p.file() + ": " + p.sentence()));
       return Optional.empty();
     }
     CaseText.parse(source.get(), problems)
@@ -134,7 +130,7 @@ public final class CaseReader {
                 m.typed("material").flatMap(name -> materials.medium(name, MouldAssembly.make(m))));
   }
 
-  private Node.Entries fit(Chain chain, Node.Entries merged, boolean whole) {
+  private Node.Entries fit(Chain chain, Node.Entries merged) {
     Fields raw = new Fields(Vocabulary.CASE, merged);
     boolean print =
         raw.group("piece")
@@ -142,11 +138,8 @@ public final class CaseReader {
             .map(s -> s.equals("of the print"))
             .orElse(false);
     String name = raw.group("mould").flatMap(m -> m.typed("material")).orElse("this mould");
-    // a file whose base could not be read is not asked for what may stand there
-    Node.Entries judged =
-        whole ? merged : new Node.Entries(merged.span(), merged.entries(), merged.flow(), true);
     return new Completeness(
             chain.top().source(), medium(merged).map(MouldMedium::family), print, name, problems)
-        .check(Vocabulary.CASE, judged);
+        .check(Vocabulary.CASE, merged);
   }
 }

@@ -1,13 +1,11 @@
 package lastinch.cases.plan;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Node;
-import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
 import lastinch.cases.format.Span;
@@ -46,7 +44,7 @@ record Chain(List<Link> links) {
       links.add(link.get());
       Optional<Node> base = link.get().map().get("based on");
       asked = base.map(Node::span);
-      next = base.flatMap(n -> Values.text(n, new Problems())).flatMap(t -> beside(path, t));
+      next = base.flatMap(n -> Values.text(n, new Problems())).flatMap(t -> Beside.of(path, t));
       if (next.isPresent() && !goesOn(next.get(), seen, asked.orElseThrow(), problems)) {
         break;
       }
@@ -72,15 +70,8 @@ record Chain(List<Link> links) {
 
   private static Optional<Link> link(
       Path path, Optional<Span> asked, PartCheck check, Problems problems) {
-    Problems own = new Problems();
-    Optional<SourceText> source = SourceText.read(path, own);
-    if (source.isEmpty() && asked.isPresent()) {
-      for (Problem problem : own.errors()) {
-        problems.add(asked.get(), problem.file() + ": " + problem.sentence());
-      }
-      return Optional.empty();
-    }
-    own.errors().forEach(problems::add);
+    Optional<SourceText> source =
+        asked.isPresent() ? Beside.read(path, asked.get(), problems) : Beside.read(path, problems);
     if (source.isEmpty()) {
       return Optional.empty();
     }
@@ -91,15 +82,9 @@ record Chain(List<Link> links) {
     return Optional.of(new Link(source.get(), check.check(Vocabulary.CASE, map.get())));
   }
 
-  /** A file found from the folder of another. */
-  static Optional<Path> beside(Path file, String name) {
-    try {
-      Path path = Path.of(name);
-      Path folder = file.getParent();
-      return Optional.of(folder == null ? path : folder.resolve(path));
-    } catch (InvalidPathException e) {
-      return Optional.empty();
-    }
+  /** Whether everything it is based on could be read. */
+  boolean isWhole() {
+    return links.get(links.size() - 1).map().get("based on").isEmpty();
   }
 
   /** The file that was asked for. */

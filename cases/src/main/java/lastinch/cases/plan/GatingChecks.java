@@ -46,8 +46,22 @@ final class GatingChecks {
       }
     }
     gating.group("sprue").ifPresent(this::place);
+    gating.group("cup").ifPresent(c -> gating.group("sprue").ifPresent(s -> mouth(c, s)));
     wayIn();
     apart();
+  }
+
+  /** A sprue begins in the floor of its cup. */
+  private void mouth(Fields cup, Fields sprue) {
+    if (cup.si("across").isPresent()
+        && sprue.si("top").isPresent()
+        && sprue.need("top") > cup.need("across")) {
+      problems.add(
+          sprue.span("top"),
+          "The sprue is wider here than the cup above it, which is "
+              + cup.typed("across").orElseThrow()
+              + " across");
+    }
   }
 
   private void wayIn() {
@@ -124,7 +138,12 @@ final class GatingChecks {
       return;
     }
     if (Places.PARTS.contains(part)) {
-      problems.add(fields.span("into"), "There is no " + part + " in this plan");
+      problems.add(
+          fields.span("into"),
+          "There is no "
+              + part
+              + " in this plan"
+              + (part.equals("boss") ? "; write  " + thickEnd() + "  in its place" : ""));
     } else {
       noLimb(fields, "into", part);
     }
@@ -141,6 +160,11 @@ final class GatingChecks {
     } else {
       problems.add(fields.span(key), sentence);
     }
+  }
+
+  /** The place where a boss would be. */
+  private String thickEnd() {
+    return "at: " + (lengths.containsKey("") ? "" : anyLimb() + " at ") + "0 mm, side: thick end";
   }
 
   private String anyLimb() {

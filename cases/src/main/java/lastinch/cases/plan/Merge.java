@@ -81,14 +81,23 @@ final class Merge {
     }
   }
 
-  /** A value with nothing below it, so that there is nothing to leave out. */
+  /** What a file says that is based on none, so that there is nothing to leave out. */
+  static Node.Entries alone(Part part, Node.Entries own, Problems problems) {
+    return new Merge(problems).alone(part, own);
+  }
+
+  private Node.Entries alone(Part part, Node.Entries own) {
+    return over(part, new Node.Entries(own.span(), List.of(), own.flow(), false), own);
+  }
+
+  /** A value with nothing below it. */
   private Node alone(Part part, Node.Entry entry) {
-    Optional<Word> word = part.word(entry.key());
-    if (word.isPresent()
-        && word.get().kind() instanceof Kind.Group group
-        && entry.value() instanceof Node.Entries own) {
-      Node.Entries nothing = new Node.Entries(own.span(), List.of(), own.flow(), false);
-      return over(group.part(), nothing, own);
+    Kind kind = part.word(entry.key()).orElseThrow().kind();
+    if (kind instanceof Kind.Group group && entry.value() instanceof Node.Entries own) {
+      return alone(group.part(), own);
+    }
+    if (kind instanceof Kind.Named named && entry.value() instanceof Node.Items own) {
+      return byName(named.part(), new Node.Items(own.span(), List.of(), own.flow()), own);
     }
     return entry.value();
   }
@@ -127,7 +136,7 @@ final class Merge {
       }
       String key = name(map, "name").orElse("\n" + nameless++);
       Node before = all.get(key);
-      all.put(key, before instanceof Node.Entries old ? over(part, old, map) : map);
+      all.put(key, before instanceof Node.Entries old ? over(part, old, map) : alone(part, map));
     }
     return new Node.Items(own.span(), new ArrayList<>(all.values()), own.flow());
   }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Node;
-import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
 import lastinch.cases.format.Span;
@@ -36,12 +35,8 @@ final class ShopReader {
    * @param names judges the metals on its shelf
    */
   static Optional<Read> read(Path file, Span asked, MaterialNames names, Problems problems) {
-    Problems own = new Problems();
-    Optional<SourceText> source = SourceText.read(file, own);
+    Optional<SourceText> source = Beside.read(file, asked, problems);
     if (source.isEmpty()) {
-      for (Problem problem : own.errors()) {
-        problems.add(asked, problem.file() + ": " + problem.sentence());
-      }
       return Optional.empty();
     }
     Optional<Node.Entries> map = CaseText.parse(source.get(), problems);
@@ -51,7 +46,12 @@ final class ShopReader {
     int before = problems.count();
     Node.Entries sound =
         new Completeness(source.get(), Optional.empty(), true, "", problems)
-            .check(Vocabulary.SHOP, new PartCheck(problems).check(Vocabulary.SHOP, map.get()));
+            .check(
+                Vocabulary.SHOP,
+                Merge.alone(
+                    Vocabulary.SHOP,
+                    new PartCheck(problems).check(Vocabulary.SHOP, map.get()),
+                    problems));
     for (Fields metal : new Fields(Vocabulary.SHOP, sound).list("metals")) {
       metal.node("alloy").ifPresent(names::alloy);
     }

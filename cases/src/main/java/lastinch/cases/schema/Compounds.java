@@ -125,7 +125,18 @@ public final class Compounds {
     }
     Matcher m = LIMB_END.matcher(text.get());
     if (!m.matches()) {
-      problems.add(node.span(), "Write boss, or the name of a limb and tip or thick end");
+      Matcher along = LIMB_AT.matcher(text.get());
+      problems.add(
+          node.span(),
+          along.matches()
+              ? "Limbs join at their ends only. Make two limbs of "
+                  + along.group(1)
+                  + ", one ending at "
+                  + along.group(2)
+                  + ", and write here:  "
+                  + along.group(1)
+                  + " tip"
+              : "Write boss, or the name of a limb and tip or thick end");
       return Optional.empty();
     }
     return Optional.of(new End(m.group(1), m.group(2).equalsIgnoreCase("tip")));

@@ -167,15 +167,26 @@ public final class PartCheck {
     }
     if (value instanceof Node.Text text && text.isEmpty()) {
       problems.add(value.span(), "Nothing stands under this word; words: " + part.listing());
+    } else if (Values.isUnknown(value)) {
+      problems.add(value.span(), usualSizes(part));
     } else {
       problems.add(value.span(), "Words with values are needed here: " + part.listing());
     }
     return new Node.Entries(value.span(), List.of(), false, true);
   }
 
+  /** What to do where a whole part is not known. */
+  private static String usualSizes(Part part) {
+    return "Its sizes are needed; a plan made by  lastinch new  has usual ones to start from. "
+        + "Words: "
+        + part.listing();
+  }
+
   private Node named(Part part, Node value) {
     if (!(value instanceof Node.Items items)) {
-      if (!(value instanceof Node.Entries map && map.damaged())) {
+      if (Values.isUnknown(value)) {
+        problems.add(value.span(), usualSizes(part));
+      } else if (!(value instanceof Node.Entries map && map.damaged())) {
         problems.add(
             value.span(),
             "A list is needed here, each line beginning with a dash:  - {name: ..., ...}");

@@ -17,9 +17,11 @@ public final class QuantityText {
   private static final int MOST_EXPONENT = 400;
   private static final Pattern NUMBER =
       Pattern.compile(
-          "([+-]?)(?:(\\d+) (\\d+)/(\\d+)|(\\d+)/(\\d+)|((?:\\d+\\.?\\d*|\\.\\d+)(?:[eE]([+-]?\\d+))?))");
+          "([+-]?)(?:(\\d+)"
+              + " (\\d+)/(\\d+)|(\\d+)/(\\d+)|((?:\\d+\\.?\\d*|\\.\\d+)(?:[eE]([+-]?\\d+))?))");
   private static final Pattern COMMA = Pattern.compile("^([+-]?\\d+),(\\d+)(.*)$");
   private static final Pattern BAND = Pattern.compile("\\+-|\u00b1|\\+/-");
+  private static final Pattern PER = Pattern.compile("(.+?) (?:per|to the|in a) (.+)");
   private static final Pattern POUNDS = Pattern.compile("^(.+?) ?lb,? (.+?) ?oz$");
 
   private static final Map<String, String> LONG_NAMES =
@@ -93,11 +95,35 @@ public final class QuantityText {
         return pounds(text, pounds.group(1), pounds.group(2));
       }
     }
+    if (dimension == Dimension.SHARE) {
+      Matcher per = PER.matcher(plain);
+      if (per.matches()) {
+        return ratio(text, per.group(1), per.group(2));
+      }
+    }
     Head head = head(plain);
     if (head.refusal.isPresent()) {
       return refusedQuantity(head.refusal.get());
     }
     return withUnit(text, plain, head, dimension);
+  }
+
+  /** A share given as one length on another, as on a shrink rule: 1/8 in per ft. */
+  private static Parsed<Quantity> ratio(String text, String part, String whole) {
+    String named = LONG_NAMES.getOrDefault(whole.toLowerCase(Locale.ROOT), whole);
+    boolean one = Dimension.LENGTH.unit(named).isPresent();
+    Parsed<Quantity> of = quantity(one ? "1 " + named : whole, Dimension.LENGTH);
+    Parsed<Quantity> top = quantity(part, Dimension.LENGTH);
+    if (top instanceof Parsed.Bad<Quantity> || of instanceof Parsed.Bad<Quantity>) {
+      return top instanceof Parsed.Bad<Quantity> ? top : of;
+    }
+    double length = of.value().orElseThrow().si();
+    if (!(length > 0.0)) {
+      return Parsed.bad("Nothing can be divided by 0");
+    }
+    Unit percent = Dimension.SHARE.unit("%").orElseThrow();
+    return Parsed.good(
+        new Quantity(top.value().orElseThrow().si() / length, percent, text.strip()));
   }
 
   /** A value of a kind, with or without a band after it. */
@@ -309,6 +335,8 @@ public final class QuantityText {
           "A number with its unit is needed here, not " + lower;
       case "nan", ".nan", "inf", ".inf", "-inf", "-.inf", "infinity", "-infinity" ->
           "That is no number anyone can measure";
+      case "unknown", "not known", "not sure", "no idea", "?", "-", "none", "any", "n/a", "tbd" ->
+          "A number is needed here; if you do not know it, write: don't know";
       default -> "A number is needed here";
     };
   }

@@ -29,7 +29,8 @@ class BadInputTest {
       quoteCharacter = '`',
       value = {
         // decimal comma
-        "melted: 1.1 kg|melted: 1,1 kg|46:11 A number takes a point, not a comma. Did you mean: 1.1 kg",
+        "melted: 1.1 kg|melted: 1,1 kg|46:11 A number takes a point, not a comma. Did you mean: 1.1"
+            + " kg",
         // yes/no where a number is due
         "melted: 1.1 kg|melted: yes|46:11 A number with its unit is needed here, not yes.",
         // unknown word with the nearest right one
@@ -39,47 +40,77 @@ class BadInputTest {
         "melted: 1.1 kg|melted: 1.1|46:11 The unit is missing. Write 1.1 kg or 1.1 g.",
         "tall: 120 mm|tall: 120|36:18 Millimetres or inches? Write 120 mm or 120 in.",
         // wrong dimension
-        "melted: 1.1 kg|melted: 1.1 s|46:11 A weight is needed here, and s is the unit of a time. Units that fit: kg, g, lb or oz.",
+        "melted: 1.1 kg|melted: 1.1 s|46:11 A weight is needed here, and s is the unit of a time."
+            + " Units that fit: kg, g, lb or oz.",
         // slips between the scales
-        "reads: 1150 degC +- 15 degC|reads: 1150 degF|47:10 Tin bronze is solid below 798 degC (1468 degF). Did you mean: 1150 degC",
-        "reads: 1150 degC +- 15 degC|reads: 2102 degC|47:10 Tin bronze is poured at 1150 degC (2102 degF) or so. Did you mean: 2102 degF",
-        "temperature: 20 degC|temperature: 1180 degC|31:16 The mould cannot be hotter than the metal, which reads 1150 degC +- 15 degC. Did you mean: 1180 degF",
+        "reads: 1150 degC +- 15 degC|reads: 1150 degF|47:10 Tin bronze is solid below 798 degC"
+            + " (1468 degF). Did you mean: 1150 degC",
+        "reads: 1150 degC +- 15 degC|reads: 2102 degC|47:10 Tin bronze is poured at 1150 degC (2102"
+            + " degF) or so. Did you mean: 2102 degF",
+        "temperature: 20 degC|temperature: 1180 degC|31:16 The mould cannot be hotter than the"
+            + " metal, which reads 1150 degC +- 15 degC. Did you mean: 1180 degF",
         // negative, zero, not a number, far too large
         "melted: 1.1 kg|melted: -1.1 kg|46:11 Allowed here: 0.001 to 500 kg.",
         "melted: 1.1 kg|melted: 0 kg|46:11 Allowed here: 0.001 to 500 kg.",
         "melted: 1.1 kg|melted: NaN kg|46:11 A number is needed here.",
+        "melted: 1.1 kg|melted: unknown|46:11 A number is needed here; if you do not know it,"
+            + " write: don't know.",
         "melted: 1.1 kg|melted: NaN|46:11 That is no number anyone can measure.",
         "melted: 1.1 kg|melted: 1e308 kg|46:11 Allowed here: 0.001 to 500 kg.",
-        "melted: 1.1 kg|melted: 1e999 kg|46:11 That number is far outside anything that can be cast.",
+        "melted: 1.1 kg|melted: 1e999 kg|46:11 That number is far outside anything that can be"
+            + " cast.",
         // the allowed range stands in the unit the person typed
         "tall: 120 mm|tall: 0 in|36:18 Allowed here: 0.03937 to 78.74 in.",
         // clock time
-        "from reading to first metal: 20 s|from reading to first metal: 12:30|49:32 A clock time or ratio cannot stand here; write seconds or minutes with their unit.",
+        "from reading to first metal: 20 s|from reading to first metal: 12:30|49:32 A clock time or"
+            + " ratio cannot stand here; write seconds or minutes with their unit.",
         // stations out of order
-        "[160, 23.0, 3.6, 1.0]|[60, 23.0, 3.6, 1.0]|22:9 The column at must rise from row to row: 60 mm does not follow 80 mm.",
-        "[160, 23.0, 3.6, 1.0]|[160, 23,0, 3.6, 1.0]|22:9 There are 5 figures here for 4 columns. A number takes a point, not a comma.",
-        "[160, 23.0, 3.6, 1.0]|[160, 23.0, 3.6, 4.0]|22:9 The edge cannot be thicker than the middle: 4.0 mm against 3.6 mm.",
-        "[0,   34.0, 6.0, 1.4]|[10,   34.0, 6.0, 1.4]|20:9 The first place is where 0 mm is; its  at  has to be 0.",
+        "[160, 23.0, 3.6, 1.0]|[60, 23.0, 3.6, 1.0]|22:9 The column at must rise from row to row:"
+            + " 60 mm does not follow 80 mm.",
+        "[160, 23.0, 3.6, 1.0]|[160, 23,0, 3.6, 1.0]|22:9 There are 5 figures here for 4 columns. A"
+            + " number takes a point, not a comma.",
+        "[160, 23.0, 3.6, 1.0]|[160, 23.0, 3.6, 4.0]|22:9 The edge cannot be thicker than the"
+            + " middle: 4.0 mm against 3.6 mm.",
+        "[0,   34.0, 6.0, 1.4]|[10,   34.0, 6.0, 1.4]|20:9 The first place is where 0 mm is; its "
+            + " at  has to be 0.",
         // gate or vent outside the piece
         "at: 315 mm|at: 330 mm|42:28 This lies outside the piece. Allowed here: 0 to 320 mm.",
         "into: boss, wide|into: bos, wide|40:30 There is no part of this name. Did you mean: boss",
+        // a boss that was taken out and is still named
+        "boss: {at: thick end, long: 40 mm, wide: 22 mm, deep: 18 mm}|# no boss|40:30 There is no"
+            + " boss in this plan; write  at: 0 mm, side: thick end  in its place.",
+        // a cup too narrow for its sprue
+        "top: 18 mm|top: 46 mm|36:31 The sprue is wider here than the cup above it, which is 45 mm"
+            + " across.",
+        // parts that nobody has measured yet
+        "well:   {across: 25 mm, deep: 15 mm}|well:   don't know|37:11 Its sizes are needed; a plan"
+            + " made by  lastinch new  has usual ones to start from. Words: across, deep.",
         // unknown alloy
-        "alloy: tin bronze|alloy: tin bronz|45:10 No such metal is known here. Did you mean: tin bronze",
-        "alloy: tin bronze|alloy: don't know|45:10 The metal has to be known; take the nearest one: see lastinch alloys.",
+        "alloy: tin bronze|alloy: tin bronz|45:10 No such metal is known here. Did you mean: tin"
+            + " bronze",
+        "alloy: tin bronze|alloy: don't know|45:10 The metal has to be known; take the nearest one:"
+            + " see lastinch alloys.",
         // words that mean nothing for this mould
-        "set with: oil|held there: 3 h|29:3 This word means nothing for bonded sand; it counts in investment.",
+        "set with: oil|held there: 3 h|29:3 This word means nothing for bonded sand; it counts in"
+            + " investment.",
         // choices
-        "rammed: firm|rammed: fimr|30:11 One of these is needed: soft, firm, hard. Did you mean: firm",
-        "stands: flat|stands: sideways|32:11 Write flat; tip up 15 deg; tip down 15 deg; upright, tip down; or upright, tip up.",
-        "stands: flat|stands: tip up 95 deg|32:11 Allowed here: more than 0 and up to 80 deg; steeper than that is upright, tip up or upright, tip down.",
+        "rammed: firm|rammed: fimr|30:11 One of these is needed: soft, firm, hard. Did you mean:"
+            + " firm",
+        "stands: flat|stands: sideways|32:11 Write flat; tip up 15 deg; tip down 15 deg; upright,"
+            + " tip down; or upright, tip up.",
+        "stands: flat|stands: tip up 95 deg|32:11 Allowed here: more than 0 and up to 80 deg;"
+            + " steeper than that is upright, tip up or upright, tip down.",
         // two ways of saying one thing
-        "crucible empties in: 5.0 s +- 30 %|pours at: 0.3 kg/s~  crucible empties in: 5 s|53:3 Only one of crucible empties in or cup is full after or pours at or pours as filmed can say how fast you pour; pours at stands in line 52.",
+        "crucible empties in: 5.0 s +- 30 %|pours at: 0.3 kg/s~  crucible empties in: 5 s|53:3 Only"
+            + " one of crucible empties in or cup is full after or pours at or pours as filmed can"
+            + " say how fast you pour; pours at stands in line 52.",
         // a band wider than the value
         "5.0 s +- 30 %|5.0 s +- 300 %|52:24 The +- is wider than the value itself.",
         // a colon without its space
         "melted: 1.1 kg|melted:1.1 kg|46:3 Put a space behind the colon.",
         // other ways of pressing metal in
-        "melted: 1.1 kg|melted: 1.1 kg~  spin: 300 rpm|47:3 Only pours by gravity are covered; this word cannot be taken into account.",
+        "melted: 1.1 kg|melted: 1.1 kg~  spin: 300 rpm|47:3 Only pours by gravity are covered; this"
+            + " word cannot be taken into account.",
         // two names for one thing
         "name: tip vent, at|name: end gate, at|42:14 This name is taken already, in line 40."
       })

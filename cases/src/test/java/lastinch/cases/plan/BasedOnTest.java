@@ -46,12 +46,12 @@ class BasedOnTest {
   void lists_merge_by_name() {
     Gating gating =
         plan("""
-                gating:
-                  gates:
-                    - {name: End Gate, wide: 30 mm}
-                  vents:
-                    - {name: root vent, at: 10 mm, across: 2 mm}
-                """)
+             gating:
+               gates:
+                 - {name: End Gate, wide: 30 mm}
+               vents:
+                 - {name: root vent, at: 10 mm, across: 2 mm}
+             """)
             .pourCase()
             .gating();
     assertThat(gating.gates()).hasSize(1);
@@ -74,10 +74,10 @@ class BasedOnTest {
   void leaving_out_takes_names_and_parts_away() {
     Gating gating =
         plan("""
-                gating:
-                  leave out: [end gate, runner, well]
-                  sprue: {tall: 25 mm, top: 14 mm, foot: 14 mm, into: boss}
-                """)
+             gating:
+               leave out: [end gate, runner, well]
+               sprue: {tall: 25 mm, top: 14 mm, foot: 14 mm, into: boss}
+             """)
             .pourCase()
             .gating();
     assertThat(gating.gates()).isEmpty();
@@ -174,7 +174,13 @@ class BasedOnTest {
         .singleElement()
         .asString()
         .startsWith("3:11 ")
-        .contains("gone.yaml: There is no such file");
+        .contains("gone.yaml: There is no such file. Copy it there, or write the path to it");
+    // what only the missing file can say is not asked for, nor called unknown
+    String more = "leave out: [runner]\ngating:\n  gates:\n    - {name: other, into: boss}\n";
+    assertThat(Bench.problems(bench.read(HEAD.replace("base.yaml", "gone.yaml") + more)))
+        .singleElement()
+        .asString()
+        .contains("There is no such file");
     bench.write("base.yaml", HEAD.replace("base.yaml", "plan.yaml"));
     assertThat(Bench.problems(bench.read(HEAD)))
         .containsExactly(

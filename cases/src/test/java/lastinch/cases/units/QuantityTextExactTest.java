@@ -1,6 +1,7 @@
 package lastinch.cases.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,5 +112,25 @@ class QuantityTextExactTest {
 
   private static org.assertj.core.data.Offset<Double> within(double d) {
     return org.assertj.core.data.Offset.offset(d);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1/8 in per ft, 0.010416666666666666",
+    "1/8 in per foot, 0.010416666666666666",
+    "1.5 mm per 100 mm, 0.015",
+    "15 mm per m, 0.015",
+    "1/64 in to the inch, 0.015625"
+  })
+  void a_shrink_rule_is_a_share(String typed, double share) {
+    Quantity read = QuantityText.quantity(typed, Dimension.SHARE).value().orElseThrow();
+    assertThat(read.si()).isCloseTo(share, within(1e-15));
+    assertThat(read.typed()).isEqualTo(typed);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1/8 in per 0 ft", "1/8 per ft", "1/8 in per week", "per ft"})
+  void what_is_no_shrink_rule_is_refused(String typed) {
+    assertThat(QuantityText.quantity(typed, Dimension.SHARE).value()).isEmpty();
   }
 }

@@ -138,8 +138,9 @@ public final class PouringCup {
     return wallBelow(cup.depth());
   }
 
+  /** A mouth as wide as the cup leaves no floor. */
   private double wallBelow(double height) {
-    return cup.area() - sprueArea + Math.PI * cup.across() * height;
+    return Math.max(0.0, cup.area() - sprueArea) + Math.PI * cup.across() * height;
   }
 
   /** Whether the hand has nothing left to give. */

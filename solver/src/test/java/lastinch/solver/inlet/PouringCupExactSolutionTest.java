@@ -39,6 +39,20 @@ class PouringCupExactSolutionTest {
     assertThat(time).isNotCloseTo(10.0963755, withinPercentage(10.0));
   }
 
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.5", "1.0, 1.0", "1.5, 1.0"})
+  void floorOfACupIsWhatTheMouthLeavesAndNeverLessThanNothing(double mouth, double taken) {
+    Cup round = new Cup(0.04, 0.05);
+    PouringCup cup =
+        new PouringCup(
+            new Pour.Empties(Band.typed(1.0)), round, DENSITY, 1.0, 1.0, mouth * round.area(), 0.0);
+    cup.pour(0.0, 1e-3);
+    double side = Math.PI * 0.04 * cup.level();
+    double floor = (1.0 - taken) * round.area();
+    assertThat(cup.wall() * cup.wettedShare()).isCloseTo(floor + side, withinPercentage(1e-9));
+    assertThat(cup.wettedShare()).isBetween(0.0, 1.0);
+  }
+
   @Test
   void whatTheHandKeepsBackStaysInTheCrucible() {
     PouringCup cup = cup(new Pour.Empties(Band.typed(2.0)), 30.0);

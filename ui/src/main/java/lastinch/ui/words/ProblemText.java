@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import lastinch.cases.format.Problem;
+import lastinch.cases.format.Problems;
 import lastinch.solver.run.UnsupportedCase;
 
 /** What to put right in a file, all at once, never scolding. */
@@ -24,8 +25,11 @@ public final class ProblemText {
     page.paragraph(
         problems.size() == 1
             ? sentences.say("problems.one", "file", file)
-            : sentences.say(
-                "problems.many", "count", Integer.toString(problems.size()), "file", file));
+            : problems.size() > Problems.MOST
+                ? sentences.say(
+                    "problems.more", "count", Integer.toString(Problems.MOST), "file", file)
+                : sentences.say(
+                    "problems.many", "count", Integer.toString(problems.size()), "file", file));
     String last = file;
     for (Problem problem : problems) {
       if (!problem.file().equals(last)) {
