@@ -104,14 +104,13 @@ public record Least(
     boolean already = goal.isMetBy(base);
     List<Supplier<LeverAnswer>> tasks = new ArrayList<>();
     for (Lever lever : tried) {
-      if (already && lever.unit() == LeverUnit.CHOICE) {
-        continue;
-      }
       studies.expect(USUAL_RUNS);
       tasks.add(
           () -> {
             LeverSearch search = new LeverSearch(studies, job, lever, goal);
-            return already ? search.slip() : search.smallest();
+            return !already
+                ? search.smallest()
+                : lever.unit() == LeverUnit.CHOICE ? search.compared() : search.slip();
           });
     }
     List<Optional<LeverAnswer>> found = studies.all(tasks);
@@ -135,7 +134,7 @@ public record Least(
     double first =
         switch (answer.kind()) {
           case ENOUGH, MAY_SLIP -> 0.0;
-          case HOLDS, NOT_ENOUGH -> 100.0;
+          case HOLDS, COMPARED, NOT_ENOUGH -> 100.0;
           case NO_HELP -> 200.0;
           case NO_ANSWER -> 300.0;
         };
@@ -153,7 +152,7 @@ public record Least(
   }
 
   /** How much of the way to the end of what is practical a value is [-]. */
-  static double shareOfWay(Lever lever, double value) {
+  public static double shareOfWay(Lever lever, double value) {
     double end =
         value >= lever.now() ? lever.practical().high().value() : lever.practical().low().value();
     double whole = Math.abs(end - lever.now());

@@ -52,6 +52,8 @@ public record LeverAnswer(
     MAY_SLIP,
     /** It fills already, at every value tried. */
     HOLDS,
+    /** It fills already; every choice was run beside the present one. */
+    COMPARED,
     /** Runs with it give no answer. */
     NO_ANSWER
   }

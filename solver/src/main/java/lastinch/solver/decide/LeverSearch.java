@@ -96,13 +96,20 @@ final class LeverSearch {
         List.copyOf(tried.values()));
   }
 
+  /** Every choice, run beside the present one that does what is wanted already. */
+  LeverAnswer compared() {
+    scanAll();
+    return without(LeverAnswer.Kind.COMPARED);
+  }
+
   private LeverAnswer without() {
+    boolean helps = goal.goodness(best().glance()) > goal.goodness(base.glance()) + WORTH;
+    return without(helps ? LeverAnswer.Kind.NOT_ENOUGH : LeverAnswer.Kind.NO_HELP);
+  }
+
+  private LeverAnswer without(LeverAnswer.Kind answered) {
     Tried best = best();
-    boolean helps = goal.goodness(best.glance()) > goal.goodness(base.glance()) + WORTH;
-    LeverAnswer.Kind kind =
-        !isAnswered()
-            ? LeverAnswer.Kind.NO_ANSWER
-            : helps ? LeverAnswer.Kind.NOT_ENOUGH : LeverAnswer.Kind.NO_HELP;
+    LeverAnswer.Kind kind = isAnswered() ? answered : LeverAnswer.Kind.NO_ANSWER;
     return new LeverAnswer(
         lever,
         kind,

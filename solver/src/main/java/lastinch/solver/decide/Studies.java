@@ -97,6 +97,11 @@ public final class Studies implements AutoCloseable {
     return made.size() + beside.get();
   }
 
+  /** How many runs there will be as far as is known; at least those that were made. */
+  public int expected() {
+    return Math.max(runs(), expected.get());
+  }
+
   /** Counts a run that is made beside those that are kept, for the progress. */
   void count() {
     beside.incrementAndGet();

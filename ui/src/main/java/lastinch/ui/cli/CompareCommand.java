@@ -88,6 +88,7 @@ final class CompareCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).compared(compared));
     return new Answer(
         full,
+        full,
         text.brief(compared),
         CompareJson.of(compared, asked.how()),
         files,

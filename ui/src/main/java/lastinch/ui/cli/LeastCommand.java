@@ -129,20 +129,23 @@ final class LeastCommand extends StudyCommand {
                 share ->
                     new SureChange.Wanted(
                         share, SureChange.of(studies, asked.plan().pourCase(), least, share)));
-    List<String> full = noted(asked, text.full(asked.plan(), file.toString(), least, sures));
+    String name = file.toString();
+    List<String> full = noted(asked, text.full(asked.plan(), name, least, sures));
+    List<String> brief = text.brief(asked.plan(), least, sures);
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,
         asked,
         asked.plan().title(),
-        text.brief(least),
+        brief,
         full,
         new StudyTables(sentences, asked.figures()).of(least),
         new StudyCharts(sentences, asked.figures()).least(asked.plan(), least));
     return new Answer(
         full,
-        text.brief(least),
-        LeastJson.of(asked.plan(), file.toString(), least, sures, asked.how()),
+        noted(asked, text.screen(asked.plan(), name, least, sures)),
+        brief,
+        LeastJson.of(asked.plan(), name, least, sures, asked.how()),
         files,
         least.whole(),
         least.base().end() != Glance.End.BROKE_DOWN);

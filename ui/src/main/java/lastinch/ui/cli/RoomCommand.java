@@ -138,6 +138,7 @@ final class RoomCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).room(asked.plan(), room));
     return new Answer(
         full,
+        full,
         text.brief(room),
         RoomJson.of(asked.plan(), file.toString(), room, asked.how()),
         files,

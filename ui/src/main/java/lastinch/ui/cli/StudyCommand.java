@@ -60,6 +60,9 @@ abstract class StudyCommand implements Callable<Integer> {
   @Option(names = "--quiet", descriptionKey = "quiet")
   private boolean quiet;
 
+  @Option(names = "--all", descriptionKey = "all")
+  private boolean all;
+
   @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
   private Optional<Path> materials = Optional.empty();
 
@@ -134,7 +137,8 @@ abstract class StudyCommand implements Callable<Integer> {
   /**
    * An answer.
    *
-   * @param text printed
+   * @param text all of it
+   * @param screen of that what is printed unless all is asked for
    * @param brief printed when asked to be quiet
    * @param json for other programs
    * @param files besides the answer's own, by name
@@ -143,6 +147,7 @@ abstract class StudyCommand implements Callable<Integer> {
    */
   record Answer(
       List<String> text,
+      List<String> screen,
       List<String> brief,
       String json,
       Map<String, OutFolder.Content> files,
@@ -246,10 +251,12 @@ abstract class StudyCommand implements Callable<Integer> {
         }
         answer = answer(asked, studies);
       } catch (Studies.Cancelled e) {
+        progress.hide();
+        surroundings.complain(stopped(studies));
         return Exit.CANCELLED;
       }
       progress.hide();
-      boolean said = print(answer, (System.nanoTime() - start) / NANOS, studies.runs());
+      boolean said = print(answer, (System.nanoTime() - start) / NANOS, studies);
       if (folder.isPresent() && answer.whole() && !stopper.stopRequested()) {
         write(answer, folder.get());
       }
@@ -337,16 +344,32 @@ abstract class StudyCommand implements Callable<Integer> {
     return (done, expected) -> progress.reached(done, expected, pace.left(done, expected));
   }
 
-  private boolean print(Answer answer, double seconds, int runs) {
+  /** How far a study had come when somebody stopped it. */
+  private List<String> stopped(Studies studies) {
+    return problemText.sentence(
+        "study.stopped",
+        "runs",
+        Integer.toString(studies.runs()),
+        "expected",
+        Integer.toString(studies.expected()));
+  }
+
+  private boolean print(Answer answer, double seconds, Studies studies) {
     if (json) {
       surroundings.out().println(answer.json());
-    } else if (quiet) {
-      surroundings.print(answer.brief());
+      return !surroundings.out().checkError();
+    }
+    if (!answer.whole()) {
+      surroundings.print(stopped(studies));
+    }
+    if (quiet) {
+      surroundings.print(answer.whole() ? answer.brief() : List.of());
     } else {
-      surroundings.print(answer.text());
+      surroundings.print(all ? answer.text() : answer.screen());
+      int runs = studies.runs();
       surroundings.print(
           problemText.sentence(
-              "study.solved",
+              runs == 1 ? "study.solved.one" : "study.solved",
               "runs",
               Integer.toString(runs),
               "seconds",

@@ -82,6 +82,7 @@ final class SureCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
     return new Answer(
         full,
+        full,
         text.brief(sure),
         SureJson.of(asked.plan(), file.toString(), sure, asked.how()),
         files,

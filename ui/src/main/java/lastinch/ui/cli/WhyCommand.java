@@ -89,6 +89,7 @@ final class WhyCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).causes(asked.plan(), blame));
     return new Answer(
         full,
+        full,
         text.brief(blame),
         FoundJson.of(asked.plan(), file.toString(), blame, asked.how()),
         files,
@@ -145,6 +146,7 @@ final class WhyCommand extends StudyCommand {
         new StudyTables(sentences, asked.figures()).of(explained),
         new StudyCharts(sentences, asked.figures()).explained(explained));
     return new Answer(
+        full,
         full,
         text.brief(explained),
         WhyJson.of(explained, asked.how()),

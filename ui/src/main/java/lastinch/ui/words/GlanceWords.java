@@ -27,12 +27,21 @@ public final class GlanceWords {
   }
 
   /** The same for a run that has less than was asked for, though it rounds to that. */
+  public String outcome(Glance glance, double asked) {
+    return isUnder(glance, asked)
+        ? sentences.say("glance.fills.under", "heat", figures.percent(asked))
+        : outcome(glance);
+  }
+
+  private boolean isUnder(Glance glance, double asked) {
+    return glance.filled()
+        && glance.heat() < asked
+        && figures.percent(glance.heat()).equals(figures.percent(asked));
+  }
+
+  /** In few words, for a run that has less than was asked for, though it rounds to that. */
   public String brief(Glance glance, double asked) {
-    boolean looksEnough =
-        glance.filled()
-            && glance.heat() < asked
-            && figures.percent(glance.heat()).equals(figures.percent(asked));
-    return looksEnough
+    return isUnder(glance, asked)
         ? sentences.say("glance.brief.under", "heat", figures.percent(asked))
         : brief(glance);
   }

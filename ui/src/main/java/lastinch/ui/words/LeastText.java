@@ -22,50 +22,76 @@ public final class LeastText {
   private static final int NUMBER = 4;
   private static final String INDENT = "    ";
 
+  /** Rows of a table on a screen. */
+  private static final int ROWS = 4;
+
   private final Sentences sentences;
   private final Figures figures;
   private final LeverWords levers;
   private final GlanceWords glances;
+  private final LeastVerdict verdict;
 
   public LeastText(Sentences sentences, Figures figures) {
     this.sentences = Objects.requireNonNull(sentences, "sentences");
     this.figures = Objects.requireNonNull(figures, "figures");
     this.levers = new LeverWords(sentences, figures);
     this.glances = new GlanceWords(sentences, figures);
+    this.verdict = new LeastVerdict(sentences, figures);
   }
 
-  /** The whole answer, line by line. */
-  public List<String> full(Plan plan, String file, Least least) {
-    return full(plan, file, least, Optional.empty());
-  }
-
-  /** The same, with what makes it sure. */
+  /** The whole answer, line by line, with what makes it sure where that was asked. */
   public List<String> full(Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
+    return page(plan, file, least, sure, true);
+  }
+
+  /** As much of it as fits a screen: the answer and what it rests on. */
+  public List<String> screen(
+      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
+    return page(plan, file, least, sure, false);
+  }
+
+  private List<String> page(
+      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure, boolean all) {
     Page page = new Page();
-    page.line(sentences.say(least.already() ? "slip.title" : "least.title", "title", plan.title()));
+    verdict.sentences(plan, least, sure).forEach(page::paragraph);
+    page.blank();
+    page.heading(
+        sentences.say(least.already() ? "slip.title" : "least.title", "title", plan.title()));
     page.paragraph(
         sentences.say(
-            "least.base", "outcome", glances.outcome(least.base()), "asked", asked(least)));
-    page.paragraph(sentences.say("least.tried"));
-    if (!least.whole()) {
-      page.paragraph(sentences.say("study.notWhole"));
-    }
+            "least.base", "outcome", glances.outcome(least.base()), "asked", verdict.asked(least)));
     page.blank();
     if (least.already()) {
-      slips(page, least);
+      slips(page, least, all);
     } else {
-      enough(page, least);
-      notEnough(page, least);
-      pairs(page, least);
-      pick(page, least);
+      enough(page, least, all);
+      if (least.whole() && (all || of(least, Kind.ENOUGH).isEmpty())) {
+        notEnough(page, least, all);
+      }
+      if (all || of(least, Kind.ENOUGH).isEmpty()) {
+        pairs(page, least);
+      }
     }
-    noHelp(page, least);
-    noAnswer(page, least);
+    if (all || ChoiceTable.isAllThereIs(least)) {
+      choices(page, plan, least);
+    }
+    if (all && least.whole()) {
+      noHelp(page, least);
+      noAnswer(page, least);
+    }
     sure.ifPresent(wanted -> surer(page, wanted));
     page.blank();
     next(page, file, least);
     page.entry(sentences.say("label.care"), sentences.say("care.always"));
     return PlainLetters.all(page.lines());
+  }
+
+  private void choices(Page page, Plan plan, Least least) {
+    ChoiceTable table = new ChoiceTable(sentences, figures);
+    for (LeverAnswer a : table.of(least)) {
+      page.blank();
+      table.add(page, plan, a);
+    }
   }
 
   /** How far each lever has to go to fill often enough. */
@@ -95,21 +121,10 @@ public final class LeastText {
     }
   }
 
-  private String asked(Least least) {
-    return sentences.say(
-        least.goal().fullEdge() ? "least.asked.fullEdge" : "least.asked",
-        "spare",
-        figures.percent(least.goal().spare()));
-  }
-
-  /** The pick alone. */
-  public List<String> brief(Least least) {
+  /** The answer alone. */
+  public List<String> brief(Plan plan, Least least, Optional<SureChange.Wanted> sure) {
     Page page = new Page();
-    if (least.already()) {
-      page.paragraph(sentences.say("slip.brief", "asked", asked(least)));
-    } else {
-      pick(page, least);
-    }
+    verdict.sentences(plan, least, sure).forEach(page::paragraph);
     return PlainLetters.all(page.lines());
   }
 
@@ -126,30 +141,49 @@ public final class LeastText {
             + sentences.say(stops));
   }
 
-  private void enough(Page page, Least least) {
+  private void enough(Page page, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.ENOUGH);
     if (answers.isEmpty()) {
       return;
     }
     head(page, "least.head.one", "least.head.fills", "least.head.short", "least.head.stops");
     int number = 1;
-    for (LeverAnswer a : answers) {
+    for (LeverAnswer a : shown(answers, all)) {
       row(page, least, number++, a, a.at().orElseThrow().glance(), a.at().orElseThrow().value());
-      String tool = tool(a);
-      String look = levers.lookOuts(a.lookOuts());
-      if (!tool.isEmpty()) {
-        page.wrapped(INDENT, INDENT + "  ", tool);
-      }
-      if (!look.isEmpty()) {
-        page.wrapped(INDENT, INDENT + "  ", sentences.say("least.lookOut", "what", look));
-      }
-      String note = "least.note." + a.lever().key();
-      if (sentences.has(note)) {
-        page.wrapped(INDENT, INDENT + "  ", sentences.say(note));
-      }
+      notes(page, a, all);
     }
-    full(page, least, answers);
+    more(page, answers, all);
+    if (all) {
+      full(page, least, answers);
+    }
     page.blank();
+  }
+
+  private static <T> List<T> shown(List<T> rows, boolean all) {
+    return all ? rows : rows.subList(0, Math.min(ROWS, rows.size()));
+  }
+
+  private void more(Page page, List<LeverAnswer> answers, boolean all) {
+    int left = answers.size() - shown(answers, all).size();
+    if (left > 0) {
+      page.line(" ".repeat(NUMBER) + sentences.say("study.more", "count", Integer.toString(left)));
+    }
+  }
+
+  /** What belongs to an answer besides its figures. */
+  private void notes(Page page, LeverAnswer a, boolean all) {
+    String tool = tool(a);
+    if (!tool.isEmpty() && (all || a.withTool().isPresent())) {
+      page.wrapped(INDENT, INDENT + "  ", tool);
+    }
+    String look = levers.lookOuts(a.lookOuts());
+    if (!look.isEmpty()) {
+      page.wrapped(INDENT, INDENT + "  ", sentences.say("least.lookOut", "what", look));
+    }
+    String note = "least.note." + a.lever().key();
+    if (all && sentences.has(note)) {
+      page.wrapped(INDENT, INDENT + "  ", sentences.say(note));
+    }
   }
 
   /** Which answers leave the edge full, when not all do. */
@@ -204,18 +238,19 @@ public final class LeastText {
         : glances.brief(glance, least.goal().spare());
   }
 
-  private void slips(Page page, Least least) {
+  private void slips(Page page, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.MAY_SLIP);
     if (!answers.isEmpty()) {
       head(page, "slip.head.one", "slip.head.fills", "slip.head.short", "slip.head.stops");
       int number = 1;
-      for (LeverAnswer a : answers) {
+      for (LeverAnswer a : shown(answers, all)) {
         row(page, least, number++, a, a.at().orElseThrow().glance(), a.at().orElseThrow().value());
       }
+      more(page, answers, all);
       page.blank();
     }
     List<LeverAnswer> holds = of(least, Kind.HOLDS);
-    if (!holds.isEmpty()) {
+    if (!holds.isEmpty() && (all || answers.isEmpty())) {
       page.paragraph(
           sentences.say(
               "slip.holds",
@@ -240,21 +275,22 @@ public final class LeastText {
     return String.join(", ", answers.stream().map(a -> levers.name(a.lever())).toList());
   }
 
-  private void notEnough(Page page, Least least) {
+  private void notEnough(Page page, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.NOT_ENOUGH);
     if (answers.isEmpty()) {
       return;
     }
     page.line(sentences.say(of(least, Kind.ENOUGH).isEmpty() ? "least.none" : "least.notAlone"));
     List<LeverAnswer> little = answers.stream().filter(least::helpsLittle).toList();
-    for (LeverAnswer a : answers) {
+    for (LeverAnswer a : shown(answers, all)) {
       if (!little.contains(a)) {
         String text =
             sentences.say(a.end().isPresent() ? "least.best.end" : "least.best", pairsOf(a));
         page.wrapped("   ", "     ", text);
       }
     }
-    if (!little.isEmpty()) {
+    more(page, answers, all);
+    if (all && !little.isEmpty()) {
       page.wrapped("   ", "     ", sentences.say("least.little", "levers", names(little)));
     }
     page.blank();
@@ -306,40 +342,6 @@ public final class LeastText {
       }
     }
     page.blank();
-  }
-
-  private void pick(Page page, Least least) {
-    Optional<Least.Pick> pick = least.pick();
-    if (pick.isEmpty()) {
-      page.paragraph(sentences.say("least.pick.none"));
-      return;
-    }
-    String what =
-        pick.get()
-            .answer()
-            .map(
-                a ->
-                    levers.move(a.lever(), a.chosen().orElseThrow().value())
-                        + ", "
-                        + levers.fromTo(a.lever(), a.chosen().orElseThrow().value()))
-            .orElseGet(() -> both(pick.get().pair().orElseThrow()));
-    page.paragraph(
-        sentences.say("least.pick", "what", what)
-            + " "
-            + sentences.say("least.because." + pick.get().because().name()));
-  }
-
-  private String both(PairAnswer pair) {
-    return sentences.say(
-        "list.and",
-        "first",
-        levers.move(pair.first(), pair.firstValue())
-            + ", "
-            + levers.fromTo(pair.first(), pair.firstValue()),
-        "last",
-        levers.move(pair.second(), pair.secondValue())
-            + ", "
-            + levers.fromTo(pair.second(), pair.secondValue()));
   }
 
   /** Levers that do nothing, and why, while the hand holds the pour back. */

@@ -36,6 +36,11 @@ final class Page {
     wrapped("", "", text);
   }
 
+  /** What the answer is about, in capitals, and the name of the plan. */
+  void heading(String text) {
+    wrapped("", "  ", text);
+  }
+
   /** A label in the first column with text beside it. */
   void entry(String label, String text) {
     wrapped(pad(label, LABEL), " ".repeat(LABEL), text);

@@ -44,14 +44,11 @@ public final class RoomText {
             here(room.across()),
             "up",
             here(room.up())));
-    if (!room.whole()) {
-      page.paragraph(sentences.say("study.notWhole"));
-    }
     page.blank();
     map(page, room);
     page.blank();
-    for (String line : along(room)) {
-      page.wrapped("", "  ", line);
+    if (room.whole()) {
+      along(room).forEach(line -> page.wrapped("", "  ", line));
     }
     limits(page, room.across());
     limits(page, room.up());

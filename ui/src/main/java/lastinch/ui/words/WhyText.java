@@ -252,6 +252,9 @@ public final class WhyText {
 
   private void changes(Page page, Explained why) {
     boolean already = why.changes().already();
+    if (why.changes().answers().isEmpty()) {
+      return;
+    }
     page.line(
         already
             ? sentences.say("why.slips", "spare", figures.percent(why.changes().goal().spare()))
@@ -278,7 +281,8 @@ public final class WhyText {
                     "outcome",
                     glances.outcome(a.best().glance()));
             case NO_HELP -> sentences.say("why.change.none", "lever", levers.name(a.lever()));
-            case HOLDS -> sentences.say("why.change.holds", "lever", levers.name(a.lever()));
+            case HOLDS, COMPARED ->
+                sentences.say("why.change.holds", "lever", levers.name(a.lever()));
             case NO_ANSWER -> sentences.say("why.change.notThere", "lever", levers.name(a.lever()));
           };
       page.wrapped("  ", "    ", text);

@@ -1,0 +1,119 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lastinch.cases.plan.Plan;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.decide.Glance;
+import lastinch.solver.decide.Least;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.decide.Tried;
+import lastinch.solver.result.Margin;
+
+/** Every choice of a lever that has nothing between its values: metals, ways of making moulds. */
+final class ChoiceTable {
+  private static final int NAME = 30;
+  private static final int OUTCOME = 20;
+
+  private final Sentences sentences;
+  private final Figures figures;
+  private final LeverWords levers;
+  private final GlanceWords glances;
+
+  ChoiceTable(Sentences sentences, Figures figures) {
+    this.sentences = sentences;
+    this.figures = figures;
+    this.levers = new LeverWords(sentences, figures);
+    this.glances = new GlanceWords(sentences, figures);
+  }
+
+  /** Answers about choices. */
+  List<LeverAnswer> of(Least least) {
+    return least.answers().stream()
+        .filter(LeastVerdict::isChoice)
+        .filter(a -> a.kind() != LeverAnswer.Kind.NO_ANSWER)
+        .toList();
+  }
+
+  /** Whether nothing but choices was asked about. */
+  static boolean isAllThereIs(Least least) {
+    return !least.answers().isEmpty() && least.answers().stream().allMatch(LeastVerdict::isChoice);
+  }
+
+  private static List<Tried> ranked(LeverAnswer a) {
+    List<Tried> all = new ArrayList<>(a.tried());
+    all.sort(
+        Comparator.comparingDouble((Tried t) -> -t.glance().goodness())
+            .thenComparingDouble(Tried::value));
+    all.sort(Comparator.comparingDouble((Tried t) -> -far(t.glance())));
+    return all;
+  }
+
+  /** How far metal runs, in lengths of the piece; further than is followed counts as that [-]. */
+  private static double far(Glance g) {
+    return g.answered() ? g.signed() : Double.NEGATIVE_INFINITY;
+  }
+
+  /** One line for each choice, the one that runs furthest first. */
+  void add(Page page, Plan plan, LeverAnswer a) {
+    page.line(sentences.say("choices.title", "lever", levers.name(a.lever())));
+    for (Tried t : ranked(a)) {
+      String name = levers.value(a.lever(), t.value());
+      String shown =
+          t.value() == a.lever().now() ? sentences.say("choices.now", "name", name) : name;
+      page.line(
+          "  "
+              + Page.pad(shown, NAME)
+              + Page.pad(
+                  t.glance().filled()
+                      ? sentences.say("choices.fills", "heat", glances.brief(t.glance()))
+                      : glances.brief(t.glance()),
+                  OUTCOME)
+              + beyond(plan, t.glance())
+                  .map(d -> sentences.say("choices.beyond", "distance", distance(d)))
+                  .orElse(""));
+    }
+  }
+
+  /** Distance beyond the end of the piece [m], where it filled and has one end. */
+  private static Optional<Double> beyond(Plan plan, Glance g) {
+    List<Limb> limbs = plan.pourCase().piece().limbs();
+    return g.filled() && limbs.size() == 1
+        ? Optional.of(g.signed() * limbs.get(0).length())
+        : Optional.empty();
+  }
+
+  private String distance(double metres) {
+    return metres >= Margin.FAR
+        ? sentences.say("sure.far", "distance", figures.far(Margin.FAR))
+        : figures.roughly(metres);
+  }
+
+  /** Which one runs furthest, and by how much further than the one planned. */
+  String furthest(Plan plan, LeverAnswer a) {
+    Lever lever = a.lever();
+    List<Tried> ranked = ranked(a);
+    Tried best = ranked.get(0);
+    Tried now = ranked.stream().filter(t -> t.value() == lever.now()).findFirst().orElseThrow();
+    String count = Integer.toString(ranked.size());
+    String name = levers.value(lever, now.value());
+    if (far(best.glance()) <= far(now.glance())) {
+      return sentences.say(
+          "choices.best", "count", count, "lever", levers.name(lever), "now", name);
+    }
+    double length = plan.pourCase().piece().limbs().stream().mapToDouble(Limb::length).sum();
+    double further = (far(best.glance()) - far(now.glance())) * length;
+    boolean atLeast = best.glance().filled() && far(best.glance()) * length >= Margin.FAR;
+    return sentences.say(
+        atLeast ? "choices.furthest.far" : "choices.furthest",
+        "best",
+        levers.value(lever, best.value()),
+        "now",
+        name,
+        "by",
+        figures.roughly(further));
+  }
+}
