@@ -113,24 +113,18 @@ final class Bodies {
     boolean high = b.to() > b.bar().length() - TOUCH;
     if ("boss".equals(b.bar().name())) {
       if (high) {
-        reached.add("start");
+        reached.add(Joints.START);
       }
       return reached;
     }
-    for (Limb limb : job.piece().limbs()) {
-      if (!limb.name().equals(b.bar().name())) {
-        continue;
+    List<Limb> limbs = job.piece().limbs();
+    for (Limb limb : limbs) {
+      boolean here = limb.name().equals(b.bar().name());
+      if (here && low) {
+        reached.add(Joints.start(limb, limbs));
       }
-      boolean named = job.piece().limbs().stream().anyMatch(l -> l.name().equals(limb.from()));
-      if (low) {
-        reached.add(named ? "end of " + limb.from() : "start");
-      }
-      if (high) {
-        boolean joins = job.piece().limbs().stream().anyMatch(l -> l.name().equals(limb.to()));
-        reached.add("end of " + (joins ? limb.to() : limb.name()));
-        if ("boss".equals(limb.to())) {
-          reached.add("start");
-        }
+      if (here && high) {
+        reached.add(Joints.end(limb, limbs));
       }
     }
     return reached;

@@ -12,10 +12,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Meeting;
+import lastinch.solver.result.Outcome;
 import lastinch.solver.result.Stop;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -58,21 +60,50 @@ final class BrokenOutPicture {
   static Picture of(PouredPlan plan, Sentences sentences, Figures figures) {
     BrokenOutPicture picture = new BrokenOutPicture(plan, sentences, figures);
     return new Picture(
-        sentences.say("chart.broken.heading"), picture.caption(), picture.tall(), picture::draw);
+        sentences.say("chart.broken.heading"),
+        new Messages(plan, sentences, figures).brokenOut(picture.bodies),
+        picture.caption(),
+        picture.tall(),
+        picture::draw);
   }
 
+  /** What marks mean, of those that are drawn. */
   private String caption() {
-    String parts =
-        bodies.pieces() > 1
-            ? " " + sentences.say("chart.broken.parts", "count", figures.whole(bodies.pieces()))
-            : "";
-    return sentences.say("chart.broken.caption") + parts + bent(plan, sentences);
+    List<String> marks = new ArrayList<>();
+    if (isMissing()) {
+      marks.add(sentences.say("chart.broken.caption.missing"));
+    }
+    if (hasLaps()) {
+      marks.add(sentences.say("chart.broken.caption.laps"));
+    }
+    bowed(plan, sentences).ifPresent(marks::add);
+    return String.join(" ", marks);
+  }
+
+  private boolean isMissing() {
+    return !(plan.result().outcome() instanceof Outcome.Filled)
+        || plan.result().edges().stream().anyMatch(e -> e.state() != EdgeStretch.State.SHARP);
+  }
+
+  private boolean hasLaps() {
+    return plan.result().laps().stream().anyMatch(l -> bars.containsKey(l.passage()));
   }
 
   /** What pictures to scale say besides where limbs join others by their tips. */
-  static String bent(PouredPlan plan, Sentences sentences) {
+  static Optional<String> bowed(PouredPlan plan, Sentences sentences) {
     boolean meet = plan.pourCase().piece().limbs().stream().anyMatch(limb -> !limb.to().isEmpty());
-    return meet ? " " + sentences.say("chart.limbs.straight") : "";
+    return meet ? Optional.of(sentences.say("chart.limbs.bowed")) : Optional.empty();
+  }
+
+  /** The view from above alone, without a word on how it is seen. */
+  static Picture fromAbove(PouredPlan plan, Sentences sentences, Figures figures) {
+    BrokenOutPicture picture = new BrokenOutPicture(plan, sentences, figures);
+    return new Picture(
+        sentences.say("chart.broken.heading"),
+        new Messages(plan, sentences, figures).brokenOut(picture.bodies),
+        picture.caption(),
+        NOTES + picture.scale * picture.bounds(View.FACE, 1.0).getHeight() + RULER,
+        (g, area) -> picture.row(g, area, area.getY() - HEAD, View.FACE, 1.0, ""));
   }
 
   private double leastThickness() {
@@ -129,7 +160,8 @@ final class BrokenOutPicture {
     double tall = scale * box.getHeight();
     g.setFont(Look.NAME);
     g.setPaint(Look.FAINT_INK);
-    g.drawString(sentences.say(words), (float) area.getX(), (float) (top + 12.0));
+    String seen = words.isEmpty() ? "" : sentences.say(words);
+    g.drawString(seen, (float) area.getX(), (float) (top + 12.0));
     boolean face = view == View.FACE;
     double start = top + HEAD + (face ? NOTES : 0.0);
     Rectangle2D whole = bounds(View.FACE, 1.0);
@@ -211,32 +243,29 @@ final class BrokenOutPicture {
   }
 
   private void marks(Graphics2D g, Frame frame, Rectangle2D room) {
-    Slips slips = new Slips(room);
+    Labels labels = new Labels(room);
     for (Bar bar : bars.values()) {
-      slips.keepOff(frame.place(bar.outline(View.FACE, 0.0, bar.length())).getBounds2D());
+      labels.keepOff(frame.place(bar.outline(View.FACE, 0.0, bar.length())));
     }
-    slips.keepOff(
-        new Rectangle2D.Double(
-            room.getX(),
-            room.getY(),
-            Paper.wide(sentences.say("chart.broken.above"), Look.NAME),
-            18));
+    double seen = Paper.wide(sentences.say("chart.broken.above"), Look.NAME);
+    labels.keepOff(new Rectangle2D.Double(room.getX(), room.getY(), seen, 18.0));
     boolean several = bars.size() > 2;
-    notesOnSurface(g, slips, frame);
     for (Stop stop : plan.result().stops()) {
-      note(g, slips, frame, stop.passage(), stop.at(), ending(stop));
+      note(g, labels, frame, stop.passage(), stop.at(), ending(stop));
     }
     for (Meeting m : plan.result().meetings()) {
-      note(g, slips, frame, m.passage(), m.at(), sentences.say("chart.meeting." + m.kind().name()));
+      note(
+          g, labels, frame, m.passage(), m.at(), sentences.say("chart.meeting." + m.kind().name()));
     }
+    notesOnSurface(g, labels, frame);
     if (several) {
       for (Bar bar : bars.values()) {
-        note(g, slips, frame, bar.name(), 0.5 * bar.length(), PlainLetters.of(bar.name()));
+        note(g, labels, frame, bar.name(), 0.5 * bar.length(), PlainLetters.of(bar.name()));
       }
     }
   }
 
-  private void notesOnSurface(Graphics2D g, Slips slips, Frame frame) {
+  private void notesOnSurface(Graphics2D g, Labels labels, Frame frame) {
     plan.result().edges().stream()
         .filter(e -> e.state() == EdgeStretch.State.ROUNDED)
         .findFirst()
@@ -244,7 +273,7 @@ final class BrokenOutPicture {
             e ->
                 note(
                     g,
-                    slips,
+                    labels,
                     frame,
                     e.passage(),
                     0.5 * (e.from() + e.to()),
@@ -256,7 +285,7 @@ final class BrokenOutPicture {
             l ->
                 note(
                     g,
-                    slips,
+                    labels,
                     frame,
                     l.passage(),
                     0.5 * (l.from() + l.to()),
@@ -270,19 +299,23 @@ final class BrokenOutPicture {
         : sentences.say("chart.broken.stop", "place", figures.ruler(stop.at()));
   }
 
-  private void note(Graphics2D g, Slips slips, Frame frame, String part, double at, String words) {
+  private void note(
+      Graphics2D g, Labels labels, Frame frame, String part, double at, String words) {
     Bar bar = bars.get(part);
     if (bar == null) {
       return;
     }
     double s = Math.max(0.0, Math.min(bar.length(), at));
     double[] way = bar.way(View.FACE, s);
-    double side = way[0] >= 0.0 ? 1.0 : -1.0;
-    double[] rim = bar.beside(View.FACE, s, side * bar.half(View.FACE, s));
-    Point2D p = frame.place(rim[0], rim[1]);
-    Point2D across = frame.way(-side * way[1], side * way[0]);
-    slips.write(
-        g, words, Look.LABEL_SMALL, Look.INK, p.getX(), p.getY(), across.getX(), across.getY());
+    double up = way[0] >= 0.0 ? 1.0 : -1.0;
+    List<Labels.Anchor> anchors = new ArrayList<>();
+    for (double side : bars.size() > 2 ? new double[] {up, -up} : new double[] {up}) {
+      double[] rim = bar.beside(View.FACE, s, side * bar.half(View.FACE, s));
+      Point2D p = frame.place(rim[0], rim[1]);
+      Point2D across = frame.way(-side * way[1], side * way[0]);
+      anchors.add(new Labels.Anchor(p.getX(), p.getY(), across.getX(), across.getY()));
+    }
+    labels.write(g, words, Look.LABEL_SMALL, Look.INK, anchors);
   }
 
   /** Distances along a piece of one limb; else a length to compare with. */

@@ -140,7 +140,12 @@ public final class ChartFiles {
     return pictures.get(name).heading();
   }
 
-  /** What to see in a picture. */
+  /** What a picture says of this plan, in one sentence; empty where the verdict says it. */
+  public String message(String name) {
+    return pictures.get(name).message();
+  }
+
+  /** What marks in a picture mean that carry no words themselves; may be empty. */
   public String caption(String name) {
     return pictures.get(name).caption();
   }

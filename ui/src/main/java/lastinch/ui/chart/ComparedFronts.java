@@ -1,97 +1,147 @@
 package lastinch.ui.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Stroke;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.Sentences;
 import org.jfree.chart.plot.XYPlot;
 
 /** When metal got to each place of the piece, one line for each of several plans. */
 final class ComparedFronts {
   private static final double ROOM = 1.15;
+  private static final double TALL = 460.0;
+  private static final double CROSS = 6.0;
   private static final float[][] DASHES = {{}, {9f, 5f}, {2f, 4f}, {12f, 4f, 2f, 4f}};
 
   private final Compared compared;
   private final Sentences sentences;
   private final Figures figures;
+  private final WayAxis axis;
+
+  /** A part of one plan's piece on the paper. */
+  private record Drawn(int plan, PassageRecord part, Race race, List<List<Point2D>> lines) {}
 
   private ComparedFronts(Compared compared, Sentences sentences, Figures figures) {
     this.compared = compared;
     this.sentences = sentences;
     this.figures = figures;
+    Map<String, WayAxis.Part> parts = new LinkedHashMap<>();
+    for (Compared.Poured p : compared.plans()) {
+      for (WayAxis.Part part : Fronts.axisParts(p.result())) {
+        parts.merge(part.name(), part, (a, b) -> a.length() >= b.length() ? a : b);
+      }
+    }
+    axis =
+        new WayAxis(
+            sentences.say("compare.chart.axis", "unit", figures.lengthUnit()),
+            List.copyOf(parts.values()),
+            figures);
   }
 
   static Picture of(Compared compared, Sentences sentences, Figures figures) {
     return new ComparedFronts(compared, sentences, figures).draw();
   }
 
-  /** Place on the piece's ruler and time of arrival, in rising place. */
-  private List<double[]> points(Compared.Poured p) {
-    List<double[]> points = new ArrayList<>();
-    for (PassageRecord c : p.result().passages()) {
-      boolean piece = c.role() == PassageRecord.Role.PIECE || c.role() == PassageRecord.Role.BOSS;
-      for (int i = 0; piece && i < c.size(); i++) {
-        if (Double.isFinite(c.arrivalTime(i))) {
-          points.add(new double[] {figures.length(c.start() + c.at(i)), c.arrivalTime(i)});
-        }
-      }
-    }
-    points.sort((a, b) -> Double.compare(a[0], b[0]));
-    return points;
-  }
-
   private Picture draw() {
-    double low = 0.0;
-    double high = 1e-3;
     double time = 0.1;
     for (Compared.Poured p : compared.plans()) {
-      for (PassageRecord c : p.result().passages()) {
-        if (c.role() == PassageRecord.Role.PIECE || c.role() == PassageRecord.Role.BOSS) {
-          low = Math.min(low, figures.length(c.start()));
-          high = Math.max(high, figures.length(c.start() + c.length()));
+      for (PassageRecord part : Fronts.parts(p.result())) {
+        Race race = Race.of(p.result(), part);
+        for (int i = 0; i < race.size(); i++) {
+          time = Math.max(time, race.arrives(i));
         }
       }
-      for (double[] point : points(p)) {
-        time = Math.max(time, point[1]);
-      }
     }
-    XYPlot plot =
-        Sheet.plot(
-            Sheet.axis(
-                sentences.say("compare.chart.axis", "unit", figures.lengthUnit()), low, high),
-            Sheet.axis(sentences.say("chart.axis.time"), 0.0, time * ROOM));
+    XYPlot plot = Sheet.plot(axis, Sheet.axis(sentences.say("chart.axis.time"), 0.0, time * ROOM));
+    plot.setDomainGridlinesVisible(false);
+    plot.setRangeGridlinesVisible(false);
     plot.addAnnotation(new Drawing(this::fronts));
     return new Picture(
-        sentences.say("compare.chart.title"),
-        sentences.say("compare.chart.caption"),
-        Sheet.TALL,
+        sentences.say("compare.chart.heading"),
+        ComparedWords.message(compared, sentences),
+        "",
+        TALL,
         Sheet.body(plot));
   }
 
   private void fronts(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    Labels labels = new Labels(area);
+    List<Drawn> all = new ArrayList<>();
     for (int n = 0; n < compared.plans().size(); n++) {
-      Compared.Poured p = compared.plans().get(n);
-      List<double[]> points = points(p);
-      if (points.isEmpty()) {
-        continue;
+      for (PassageRecord part : Fronts.parts(compared.plans().get(n).result())) {
+        Race race = Race.of(compared.plans().get(n).result(), part);
+        all.add(new Drawn(n, part, race, Fronts.lines(race, part, plot, area)));
       }
-      double[] x = new double[points.size()];
-      double[] y = new double[points.size()];
-      for (int i = 0; i < x.length; i++) {
-        x[i] = Sheet.x(plot, area, points.get(i)[0]);
-        y[i] = Sheet.y(plot, area, points.get(i)[1]);
-      }
-      Pens.line(g, Pens.curve(x, y), n % 2 == 0 ? Look.INK : Look.SECOND_INK, stroke(n));
-      int last = x.length - 1;
-      Pens.lip(g, Ending.of(p.result()), x[last], y[last], Pens.Way.RIGHT);
-      Pens.wordsAtEnd(g, area, p.letter(), Look.LABEL, Look.INK, x[last] - 8.0, y[last] - 14.0);
     }
+    all.forEach(d -> d.lines().forEach(l -> labels.keepOffLine(Labels.path(l))));
+    axis.bands(g, plot, area, labels);
+    for (Drawn d : all) {
+      for (List<Point2D> line : d.lines()) {
+        Path2D path = Labels.path(line);
+        Pens.line(g, path, ink(d.plan()), stroke(d.plan()));
+      }
+      marks(g, plot, area, d, labels);
+    }
+    for (int n = 0; n < compared.plans().size(); n++) {
+      name(g, n, all, labels);
+    }
+  }
+
+  private void marks(Graphics2D g, XYPlot plot, Rectangle2D area, Drawn d, Labels labels) {
+    for (Race.End end : d.race().ends()) {
+      Point2D p = Fronts.point(d.part(), end.at(), end.stop().time(), plot, area);
+      Pens.Way way = end.up() ? Pens.Way.RIGHT : Pens.Way.LEFT;
+      Pens.lip(g, Body.lip(end.stop().reason()), p.getX(), p.getY(), way);
+      String words = sentences.say("chart.broken.stop", "place", figures.ruler(end.stop().at()));
+      label(g, p, words, labels);
+    }
+    for (Meeting m : d.race().meetings()) {
+      Point2D p = Fronts.point(d.part(), d.part().start() + m.at(), m.time(), plot, area);
+      Pens.cross(g, p.getX(), p.getY(), CROSS, Look.INK);
+      label(g, p, sentences.say("chart.meeting." + m.kind().name()), labels);
+    }
+  }
+
+  private static void label(Graphics2D g, Point2D p, String words, Labels labels) {
+    labels.keepOff(
+        new Rectangle2D.Double(p.getX() - CROSS, p.getY() - CROSS, 2 * CROSS, 2 * CROSS));
+    labels.write(g, words, Look.LABEL_SMALL, Look.INK, p.getX() + CROSS, p.getY(), 1.0, 0.0);
+  }
+
+  /** Names a plan on the longest of its lines. */
+  private void name(Graphics2D g, int n, List<Drawn> all, Labels labels) {
+    List<Point2D> longest = List.of();
+    for (Drawn d : all) {
+      for (List<Point2D> line : d.plan() == n ? d.lines() : List.<List<Point2D>>of()) {
+        longest = wide(line) > wide(longest) ? line : longest;
+      }
+    }
+    Compared.Poured p = compared.plans().get(n);
+    String whole = PlainLetters.of(p.letter() + "  " + p.plan().title());
+    if (!labels.along(g, whole, Look.LABEL_SMALL, ink(n), longest, 0.5, 1.0)) {
+      labels.along(g, p.letter(), Look.LABEL_SMALL, ink(n), longest, 0.5, 1.0);
+    }
+  }
+
+  private static double wide(List<Point2D> line) {
+    return line.isEmpty() ? 0.0 : line.get(line.size() - 1).getX() - line.get(0).getX();
+  }
+
+  private static Color ink(int number) {
+    return number % 2 == 0 ? Look.INK : Look.SECOND_INK;
   }
 
   private static Stroke stroke(int number) {

@@ -1,35 +1,27 @@
 package lastinch.ui.chart;
 
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.result.FrontTrack;
-import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
 import org.jfree.chart.plot.XYPlot;
 
-/** Way of the leading metal from the sprue to where it ends, against time. */
+/** Way of the leading metal from the sprue to where it ends, and when it was where. */
 final class FrontChart {
-  private static final double NAME_INSET = 8.0;
-  private static final double NAME_TALL = 14.0;
-  private static final double ROOM = 1.18;
-
-  /** Room above the tip for the mark of the end and its words [-]. */
-  private static final double TOP_ROOM = 1.08;
+  private static final double ROOM = 1.22;
 
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
-  private final List<PassageRecord> way;
-  private final double[] time;
-  private final double[] distance;
+  private final WayAxis axis;
   private final PourText text;
   private final boolean falls;
 
@@ -37,19 +29,11 @@ final class FrontChart {
     this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
-    this.way = way(plan);
     this.text = new PourText(sentences, figures);
     this.falls = text.fillsFromTip(plan);
-    FrontTrack track = plan.result().track();
-    List<double[]> points = new ArrayList<>();
-    for (int i = 0; i < track.size(); i++) {
-      double start = start(track.passage(i));
-      if (start >= 0.0) {
-        points.add(new double[] {track.time(i), figures.length(start + track.at(i))});
-      }
-    }
-    this.time = points.stream().mapToDouble(p -> p[0]).toArray();
-    this.distance = points.stream().mapToDouble(p -> p[1]).toArray();
+    this.axis =
+        new WayAxis(
+            sentences.say("chart.axis.way", "unit", figures.lengthUnit()), way(plan), figures);
   }
 
   static Picture of(PouredPlan plan, Sentences sentences, Figures figures) {
@@ -57,96 +41,64 @@ final class FrontChart {
   }
 
   /** Channels that metal runs along, in order; a pocket beside the way is not one of them. */
-  private static List<PassageRecord> way(PouredPlan plan) {
-    List<PassageRecord> way = new ArrayList<>();
-    for (PassageRecord passage : plan.result().passages()) {
-      switch (passage.role()) {
-        case SPRUE, RUNNER, GATE, BOSS, PIECE -> way.add(passage);
+  private static List<WayAxis.Part> way(PouredPlan plan) {
+    List<WayAxis.Part> way = new ArrayList<>();
+    for (PassageRecord p : plan.result().passages()) {
+      boolean piece = p.role() == PassageRecord.Role.PIECE;
+      switch (p.role()) {
+        case SPRUE, RUNNER, GATE, BOSS, PIECE ->
+            way.add(new WayAxis.Part(p.name(), p.length(), p.start(), piece));
         case WELL, OVERFLOW, FEEDER -> {}
       }
     }
     return way;
   }
 
-  private double start(String channel) {
-    double start = 0.0;
-    for (PassageRecord passage : way) {
-      if (passage.name().equals(channel)) {
-        return start;
-      }
-      start += passage.length();
-    }
-    return -1.0;
-  }
-
   private Picture draw() {
-    double whole = 0.0;
-    for (PassageRecord passage : way) {
-      whole += passage.length();
-    }
     double end = Math.max(plan.result().outcome().time(), 0.1);
-    XYPlot plot =
-        Sheet.plot(
-            Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * ROOM),
-            Sheet.axis(
-                sentences.say("chart.axis.way", "unit", figures.lengthUnit()),
-                0.0,
-                figures.length(falls ? whole : whole * TOP_ROOM)));
-    plot.addAnnotation(new Drawing(this::bands));
+    XYPlot plot = Sheet.plot(axis, Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * ROOM));
     plot.addAnnotation(new Drawing(this::metal));
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinesVisible(false);
     return new Picture(
         sentences.say("chart.front.heading"),
-        sentences.say(falls ? "chart.front.caption.fallen" : "chart.front.caption"),
+        new Messages(plan, sentences, figures).front(),
+        falls ? sentences.say("chart.front.caption.fallen") : "",
         Sheet.TALL,
         Sheet.body(plot));
   }
 
-  private void bands(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    double from = 0.0;
-    double lowestFree = area.getMaxY();
-    for (int i = 0; i < way.size(); i++) {
-      double to = from + way.get(i).length();
-      double bottom = Sheet.y(plot, area, figures.length(from));
-      double top = Sheet.y(plot, area, figures.length(to));
-      // The piece, last on the way, stays on plain paper.
-      if ((way.size() - i) % 2 == 0) {
-        g.setPaint(Look.BAND);
-        g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
-      }
-      Pens.line(
-          g, new Line2D.Double(area.getMinX(), top, area.getMaxX(), top), Look.RULE, Look.THIN);
-      g.setFont(Look.NAME);
-      g.setPaint(Look.FAINT_INK);
-      double baseline = Math.min((bottom + top) / 2 + 4, lowestFree - 2);
-      String name = PlainLetters.of(way.get(i).name());
-      double wide = g.getFontMetrics().stringWidth(name);
-      g.drawString(name, (float) (area.getMaxX() - wide - NAME_INSET), (float) baseline);
-      lowestFree = baseline - NAME_TALL + 2;
-      from = to;
-    }
-  }
-
   private void metal(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    if (time.length == 0) {
+    Labels labels = new Labels(area);
+    List<Point2D> line = new ArrayList<>();
+    FrontTrack track = plan.result().track();
+    for (int i = 0; i < track.size(); i++) {
+      double base = axis.base(track.passage(i));
+      if (base >= 0.0) {
+        line.add(
+            new Point2D.Double(
+                Sheet.x(plot, area, base + track.at(i)), Sheet.y(plot, area, track.time(i))));
+      }
+    }
+    Path2D path = Labels.path(line);
+    labels.keepOffLine(path);
+    axis.bands(g, plot, area, labels);
+    if (line.isEmpty()) {
       return;
     }
-    double[] x = new double[time.length];
-    double[] y = new double[time.length];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = Sheet.x(plot, area, time[i]);
-      y[i] = Sheet.y(plot, area, distance[i]);
-    }
-    Pens.line(g, Pens.curve(x, y), Look.INK, Look.METAL);
-    int last = x.length - 1;
-    String words = text.ending(plan);
-    if (falls) {
-      double beside = plan.result().outcome() instanceof Outcome.Filled ? -34 : 34;
-      Pens.words(g, area, words, Look.LABEL, Look.INK, x[last] - 40, y[last] + beside);
-    } else {
-      Pens.wordsAtEnd(g, area, words, Look.LABEL, Look.INK, x[last], y[last] - 24);
-    }
-    Pens.lip(g, Ending.of(plan.result()), x[last], y[last], falls ? Pens.Way.DOWN : Pens.Way.UP);
+    Pens.line(g, path, Look.INK, Look.METAL);
+    Point2D last = line.get(line.size() - 1);
+    double x = last.getX();
+    double y = last.getY();
+    Pens.lip(g, Ending.of(plan.result()), x, y, falls ? Pens.Way.LEFT : Pens.Way.RIGHT);
+    labels.keepOff(new Rectangle2D.Double(x - 10.0, y - 10.0, 20.0, 20.0));
+    labels.write(
+        g,
+        text.ending(plan),
+        Look.LABEL,
+        Look.INK,
+        List.of(
+            new Labels.Anchor(x, y - 6.0, falls ? 1.0 : -1.0, -1.0),
+            new Labels.Anchor(x, y, falls ? 1.0 : -1.0, 0.0)));
   }
 }

@@ -2,14 +2,17 @@ package lastinch.ui.chart;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.result.Course;
-import lastinch.solver.result.GateRecord;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
@@ -19,6 +22,9 @@ import org.jfree.chart.plot.XYPlot;
 /** Metal through each gate against time. */
 final class GateChart {
   private static final double ROOM = 1.2;
+
+  /** Room below no flow, for marks on that line [-]. */
+  private static final double FOOT = 0.05;
 
   /** Flows are shown as means over such a share of the pour, so that no single step shows. */
   private static final double MEAN_OVER = 0.02;
@@ -65,12 +71,13 @@ final class GateChart {
             Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * 1.08),
             Sheet.axis(
                 sentences.say("chart.axis.flow", "unit", figures.massRateUnit()),
-                figures.massRate(least * ROOM),
+                figures.massRate(Math.min(least * ROOM, -FOOT * most)),
                 figures.massRate(most * ROOM)));
     plot.addAnnotation(new Drawing(this::flows));
     return new Picture(
         sentences.say("chart.gates.heading"),
-        sentences.say("chart.gates.caption"),
+        new Messages(plan, sentences, figures).gates(pour),
+        least < 0.0 ? sentences.say("chart.gates.caption.back") : "",
         Sheet.TALL,
         Sheet.body(plot));
   }
@@ -91,73 +98,86 @@ final class GateChart {
   }
 
   private void flows(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    Slips slips = new Slips(area);
+    Labels labels = new Labels(area);
+    double none = Sheet.y(plot, area, 0.0);
+    Shape zero = new Line2D.Double(area.getMinX(), none, area.getMaxX(), none);
+    Pens.line(g, zero, Look.INK, Look.THIN);
+    labels.keepOffLine(zero);
+    List<List<Point2D>> curves = new ArrayList<>();
+    for (int gate = 0; gate < course.gates().size(); gate++) {
+      List<Point2D> curve = curve(plot, area, gate);
+      curves.add(curve);
+      labels.keepOffLine(Labels.path(curve));
+      Pens.line(g, Labels.path(curve), ink(gate), stroke(gate));
+    }
     if (even) {
       double y = Sheet.y(plot, area, figures.massRate(pour));
-      Pens.line(
-          g, new Line2D.Double(area.getMinX(), y, area.getMaxX(), y), Look.FAINT_INK, Look.DASHED);
-      slips.write(
-          g,
-          sentences.say("chart.gates.pour"),
-          Look.NAME,
-          Look.FAINT_INK,
-          area.getMinX() + 70.0,
-          y,
-          0.0,
-          -1.0);
+      List<Point2D> level = new ArrayList<>();
+      for (double x = area.getMinX(); x <= area.getMaxX(); x += 20.0) {
+        level.add(new Point2D.Double(x, y));
+      }
+      labels.keepOffLine(Labels.path(level));
+      Pens.line(g, Labels.path(level), Look.FAINT_INK, Look.DASHED);
+      String words = sentences.say("chart.gates.pour");
+      labels.along(g, words, Look.NAME, Look.FAINT_INK, level, 0.1, 1.0);
     }
     for (int gate = 0; gate < course.gates().size(); gate++) {
-      curve(g, plot, area, gate, slips);
+      froze(g, plot, area, gate, labels);
+    }
+    for (int gate = 0; gate < course.gates().size(); gate++) {
+      name(g, gate, curves.get(gate), labels);
     }
   }
 
-  private void curve(Graphics2D g, XYPlot plot, Rectangle2D area, int gate, Slips slips) {
-    Path2D path = new Path2D.Double();
-    double peakX = area.getMinX();
-    double peakY = area.getMaxY();
+  private List<Point2D> curve(XYPlot plot, Rectangle2D area, int gate) {
+    List<Point2D> points = new ArrayList<>();
     for (int k = 0; k < course.samples(); k++) {
       double x = Sheet.x(plot, area, course.sampleTime(k));
-      double y = Sheet.y(plot, area, figures.massRate(flow(gate, k)));
-      if (k == 0) {
-        path.moveTo(x, y);
-      } else {
-        path.lineTo(x, y);
-      }
-      if (y < peakY) {
-        peakX = x;
-        peakY = y;
-      }
+      points.add(new Point2D.Double(x, Sheet.y(plot, area, figures.massRate(flow(gate, k)))));
     }
-    Pens.line(g, path, ink(gate), stroke(gate));
-    String name = PlainLetters.of(course.gates().get(gate));
-    Optional<GateRecord> record = record(course.gates().get(gate));
-    boolean froze = record.isPresent() && record.get().froze().isPresent();
-    slips.write(
-        g,
-        froze
-            ? sentences.say(
-                "chart.gates.froze",
-                "gate",
-                name,
-                "time",
-                figures.seconds(record.get().froze().getAsDouble()))
-            : name,
-        Look.LABEL_SMALL,
-        ink(gate),
-        peakX,
-        peakY,
-        0.3,
-        -1.0);
-    if (froze) {
-      double x = Sheet.x(plot, area, record.get().froze().getAsDouble());
-      double y = Sheet.y(plot, area, 0.0);
-      Pens.line(g, new Line2D.Double(x - 5, y - 5, x + 5, y + 5), ink(gate), Look.METAL);
-      Pens.line(g, new Line2D.Double(x - 5, y + 5, x + 5, y - 5), ink(gate), Look.METAL);
-    }
+    return points;
   }
 
-  private Optional<GateRecord> record(String name) {
-    return plan.result().gates().stream().filter(r -> r.name().equals(name)).findFirst();
+  /** Names a gate where it passes most. */
+  private static int peak(List<Point2D> curve) {
+    int peak = 0;
+    for (int k = 1; k < curve.size(); k++) {
+      peak = curve.get(k).getY() < curve.get(peak).getY() ? k : peak;
+    }
+    return peak;
+  }
+
+  private void name(Graphics2D g, int gate, List<Point2D> curve, Labels labels) {
+    String name = PlainLetters.of(course.gates().get(gate));
+    double from = peak(curve) / (double) curve.size();
+    labels.along(g, name, Look.LABEL_SMALL, ink(gate), curve, from, 1.0);
+  }
+
+  /** A cross where a gate closes by freezing, with its words. */
+  private void froze(Graphics2D g, XYPlot plot, Rectangle2D area, int gate, Labels labels) {
+    String name = course.gates().get(gate);
+    OptionalDouble time =
+        plan.result().gates().stream()
+            .filter(r -> r.name().equals(name) && r.froze().isPresent())
+            .mapToDouble(r -> r.froze().getAsDouble())
+            .findFirst();
+    if (time.isEmpty()) {
+      return;
+    }
+    double x = Sheet.x(plot, area, time.getAsDouble());
+    double y = Sheet.y(plot, area, 0.0);
+    Pens.line(g, new Line2D.Double(x - 5, y - 5, x + 5, y + 5), ink(gate), Look.METAL);
+    Pens.line(g, new Line2D.Double(x - 5, y + 5, x + 5, y - 5), ink(gate), Look.METAL);
+    labels.keepOff(new Rectangle2D.Double(x - 6.0, y - 6.0, 12.0, 12.0));
+    String words =
+        sentences.say(
+            "chart.gates.froze", "gate", name, "time", figures.seconds(time.getAsDouble()));
+    labels.write(
+        g,
+        PlainLetters.of(words),
+        Look.LABEL_SMALL,
+        ink(gate),
+        List.of(new Labels.Anchor(x, y - 6.0, 0.0, -1.0), new Labels.Anchor(x, y, -1.0, -0.5)));
   }
 
   private static Color ink(int gate) {

@@ -105,8 +105,8 @@ final class HeatBlocks {
 
   private void draw(Graphics2D g, Rectangle2D area) {
     double ground = area.getY() + NAMES + HIGHEST;
-    Slips slips =
-        new Slips(
+    Labels labels =
+        new Labels(
             new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), area.getHeight()));
     List<Rectangle2D> blocks = new ArrayList<>();
     double x = area.getX();
@@ -122,11 +122,11 @@ final class HeatBlocks {
       blocks.add(new Rectangle2D.Double(x, ground - tall, wide(line), tall));
       x += wide(line);
     }
-    blocks.forEach(slips::keepOff);
+    blocks.forEach(labels::keepOff);
     List<HeatAccount.Line> all = new ArrayList<>(loose);
     all.addAll(places);
     for (int i = 0; i < all.size(); i++) {
-      block(g, slips, all.get(i), blocks.get(i));
+      block(g, labels, all.get(i), blocks.get(i));
     }
     double looseEnd = area.getX() + loose.size() * (LOOSE + GAP) - GAP;
     Pens.line(g, new Line2D.Double(area.getX(), ground, looseEnd, ground), Look.INK, Look.OUTLINE);
@@ -137,7 +137,7 @@ final class HeatBlocks {
     foot(g, area, ground + 2 * (BELOW + half) + hang + FOOT - 8.0);
   }
 
-  private void block(Graphics2D g, Slips slips, HeatAccount.Line line, Rectangle2D block) {
+  private void block(Graphics2D g, Labels labels, HeatAccount.Line line, Rectangle2D block) {
     boolean piece = line.kind() == HeatAccount.Kind.PIECE;
     boolean channel = line.kind() == HeatAccount.Kind.CHANNEL;
     g.setPaint(ground(line.kind()));
@@ -152,7 +152,7 @@ final class HeatBlocks {
       number(g, number, block);
     }
     String name = channel ? line.passage() : new WhyText(sentences, figures).place(why, line);
-    slips.write(
+    labels.write(
         g,
         PlainLetters.of(
             inside ? name : sentences.say("chart.blocks.name", "name", name, "degrees", number)),

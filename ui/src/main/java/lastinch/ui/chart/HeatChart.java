@@ -1,10 +1,10 @@
 package lastinch.ui.chart;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Stroke;
-import java.awt.geom.Line2D;
-import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,6 +34,7 @@ final class HeatChart {
   private final Course course;
   private final List<Integer> moments;
   private final Alloy alloy;
+  private final String message;
 
   private HeatChart(PouredPlan plan, Sentences sentences, Figures figures, PassageRecord limb) {
     this.sentences = sentences;
@@ -42,6 +43,11 @@ final class HeatChart {
     course = plan.result().course();
     alloy = plan.pourCase().metal().alloy();
     moments = moments();
+    message =
+        moments.isEmpty()
+            ? ""
+            : new Messages(plan, sentences, figures)
+                .heat(limb, course, moments.get(moments.size() - 1));
   }
 
   /** The chart; none when no metal ever stood in the piece. */
@@ -122,33 +128,30 @@ final class HeatChart {
     both.add(frozen, 2);
     return new Picture(
         sentences.say("chart.heat.heading"),
+        message,
         sentences.say("chart.heat.caption"),
         TALL,
         Sheet.body(both));
   }
 
   private void heat(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    curves(g, plot, area, k -> i -> figures.heatValue(course.temperature(limb.name(), k, i)));
-    level(
+    curves(
         g,
         plot,
         area,
+        k -> i -> figures.heatValue(course.temperature(limb.name(), k, i)),
         figures.heatValue(alloy.freezing().liquidus()),
         sentences.say("chart.scale.starts"));
-    key(g, area);
   }
 
   private void frozen(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    curves(g, plot, area, k -> i -> PERCENT * course.solid(limb.name(), k, i));
-    level(g, plot, area, PERCENT * alloy.flowStop().value(), sentences.say("chart.scale.frozen"));
-  }
-
-  private static void level(
-      Graphics2D g, XYPlot plot, Rectangle2D area, double value, String words) {
-    double y = Sheet.y(plot, area, value);
-    Pens.line(
-        g, new Line2D.Double(area.getMinX(), y, area.getMaxX(), y), Look.FAINT_INK, Look.DASHED);
-    Pens.words(g, area, words, Look.NAME, Look.FAINT_INK, area.getMinX() + 12.0, y - 11.0);
+    curves(
+        g,
+        plot,
+        area,
+        k -> i -> PERCENT * course.solid(limb.name(), k, i),
+        PERCENT * alloy.flowStop().value(),
+        sentences.say("chart.scale.frozen"));
   }
 
   /** A figure by cell. */
@@ -163,46 +166,67 @@ final class HeatChart {
     ByCell at(int moment);
   }
 
-  private void curves(Graphics2D g, XYPlot plot, Rectangle2D area, ByMoment figure) {
-    for (int c = 0; c < moments.size(); c++) {
-      int k = moments.get(c);
-      ByCell value = figure.at(k);
-      Path2D path = new Path2D.Double();
-      boolean open = false;
-      for (int i = 0; i < limb.size(); i++) {
-        if (course.fill(limb.name(), k, i) <= 0.0) {
-          open = false;
-          continue;
-        }
-        double x = Sheet.x(plot, area, figures.length(limb.start() + limb.at(i)));
-        double y = Sheet.y(plot, area, value.at(i));
-        if (open) {
-          path.lineTo(x, y);
-        } else {
-          path.moveTo(x, y);
-        }
-        open = true;
+  /** A line for each moment with its time on it, over a level with its meaning. */
+  private void curves(
+      Graphics2D g, XYPlot plot, Rectangle2D area, ByMoment figure, double level, String meaning) {
+    Labels labels = new Labels(area);
+    List<List<List<Point2D>>> all = new ArrayList<>();
+    for (int k : moments) {
+      all.add(lines(plot, area, k, figure.at(k)));
+    }
+    double y = Sheet.y(plot, area, level);
+    List<Point2D> across = new ArrayList<>();
+    for (double x = area.getMinX(); x <= area.getMaxX(); x += 10.0) {
+      across.add(new Point2D.Double(x, y));
+    }
+    Pens.line(g, Labels.path(across), Look.FAINT_INK, Look.DASHED);
+    labels.keepOffLine(Labels.path(across));
+    for (int c = 0; c < all.size(); c++) {
+      for (List<Point2D> line : all.get(c)) {
+        Pens.line(g, Labels.path(line), ink(c), stroke(c));
+        labels.keepOffLine(Labels.path(line));
       }
-      Pens.line(g, path, ink(c), stroke(c));
+    }
+    labels.along(g, meaning, Look.NAME, Look.FAINT_INK, across, 0.85, 1.0);
+    for (int c = all.size() - 1; c >= 0; c--) {
+      String words =
+          sentences.say("chart.heat.at", "time", figures.seconds(course.time(moments.get(c))));
+      Font font = c == all.size() - 1 ? Look.LABEL_SMALL : Look.TICK;
+      labels.write(g, words, font, ink(c), ends(all.get(c)));
     }
   }
 
-  /** Which line belongs to which moment, where lines seldom run. */
-  private void key(Graphics2D g, Rectangle2D area) {
-    double x = area.getMinX() + 12.0;
-    double y = area.getMaxY() - 16.0 * moments.size() - 4.0;
-    g.setPaint(Look.PAPER);
-    g.fill(new Rectangle2D.Double(x - 6.0, y - 6.0, 118.0, 16.0 * moments.size() + 6.0));
-    for (int c = 0; c < moments.size(); c++) {
-      double middle = y + 16.0 * c + 6.0;
-      Pens.line(g, new Line2D.Double(x, middle, x + 44.0, middle), ink(c), stroke(c));
-      g.setFont(Look.TICK);
-      g.setPaint(Look.INK);
-      g.drawString(
-          sentences.say("chart.heat.at", "time", figures.seconds(course.time(moments.get(c)))),
-          (float) (x + 52.0),
-          (float) (middle + 4.0));
+  /** Ends of lines, where the leading metal stood, and then the rest of them. */
+  private static List<Labels.Anchor> ends(List<List<Point2D>> lines) {
+    List<Labels.Anchor> anchors = new ArrayList<>();
+    for (List<Point2D> line : lines) {
+      Point2D end = line.get(line.size() - 1);
+      anchors.add(new Labels.Anchor(end.getX(), end.getY(), 1.0, 0.0));
     }
+    for (List<Point2D> line : lines) {
+      for (Point2D p : line) {
+        anchors.add(new Labels.Anchor(p.getX(), p.getY(), 0.0, -1.0));
+        anchors.add(new Labels.Anchor(p.getX(), p.getY(), 0.0, 1.0));
+      }
+    }
+    return anchors;
+  }
+
+  private List<List<Point2D>> lines(XYPlot plot, Rectangle2D area, int moment, ByCell value) {
+    List<List<Point2D>> lines = new ArrayList<>();
+    boolean open = false;
+    for (int i = 0; i < limb.size(); i++) {
+      boolean wet = course.fill(limb.name(), moment, i) > 0.0;
+      if (wet && !open) {
+        lines.add(new ArrayList<>());
+      }
+      if (wet) {
+        double x = Sheet.x(plot, area, figures.length(limb.start() + limb.at(i)));
+        lines.get(lines.size() - 1).add(new Point2D.Double(x, Sheet.y(plot, area, value.at(i))));
+      }
+      open = wet;
+    }
+    return lines;
   }
 
   /** Earlier moments are fainter. */

@@ -1,9 +1,12 @@
 package lastinch.ui.chart;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
@@ -72,6 +75,7 @@ final class LapChart {
     plot.addAnnotation(new Drawing(this::laps));
     return new Picture(
         sentences.say("chart.laps.heading"),
+        new Messages(plan, sentences, figures).laps(limb),
         sentences.say("chart.laps.caption"),
         TALL,
         Sheet.body(plot));
@@ -79,11 +83,37 @@ final class LapChart {
 
   private void laps(Graphics2D g, XYPlot plot, Rectangle2D area) {
     double top = plot.getRangeAxis().getUpperBound();
-    zone(g, plot, area, 0.0, LapStretch.CLEAN, "chart.laps.clean", false);
-    zone(g, plot, area, LapStretch.CLEAN, LapStretch.PLAIN, "chart.laps.faint", true);
-    zone(g, plot, area, LapStretch.PLAIN, LapStretch.HALTS, "chart.laps.plain", false);
-    zone(g, plot, area, LapStretch.HALTS, top, "chart.laps.pulses", true);
+    band(g, plot, area, LapStretch.CLEAN, LapStretch.PLAIN);
+    band(g, plot, area, LapStretch.HALTS, top);
+    Labels labels = new Labels(area);
     g.clip(area);
+    Path2D path = curve(plot, area, top);
+    Pens.line(g, path, Look.INK, Look.METAL);
+    labels.keepOffLine(path);
+    List<Meeting> here =
+        plan.result().meetings().stream().filter(m -> m.passage().equals(limb.name())).toList();
+    for (Meeting m : here) {
+      Shape line = meeting(plot, area, m);
+      Pens.line(g, line, Look.INK, Look.DASHED);
+      labels.keepOffLine(line);
+    }
+    zone(g, plot, area, LapStretch.HALTS, top, "chart.laps.pulses", labels);
+    zone(g, plot, area, LapStretch.PLAIN, LapStretch.HALTS, "chart.laps.plain", labels);
+    zone(g, plot, area, LapStretch.CLEAN, LapStretch.PLAIN, "chart.laps.faint", labels);
+    zone(g, plot, area, 0.0, LapStretch.CLEAN, "chart.laps.clean", labels);
+    for (Meeting m : here) {
+      String words = sentences.say("chart.meeting." + m.kind().name());
+      double x = meeting(plot, area, m).getBounds2D().getX();
+      List<Labels.Anchor> anchors = new ArrayList<>();
+      for (double y = area.getMinY() + 10.0; y < area.getMaxY(); y += 18.0) {
+        anchors.add(new Labels.Anchor(x, y, 1.0, 0.0));
+        anchors.add(new Labels.Anchor(x, y, -1.0, 0.0));
+      }
+      labels.write(g, words, Look.LABEL_SMALL, Look.INK, anchors);
+    }
+  }
+
+  private Path2D curve(XYPlot plot, Rectangle2D area, double top) {
     Path2D path = new Path2D.Double();
     boolean open = false;
     for (int i = 0; i < limb.size(); i++) {
@@ -100,26 +130,22 @@ final class LapChart {
       }
       open = true;
     }
-    Pens.line(g, path, Look.INK, Look.METAL);
-    Slips slips = new Slips(area);
-    for (Meeting m : plan.result().meetings()) {
-      if (m.passage().equals(limb.name())) {
-        double x = Sheet.x(plot, area, figures.length(limb.start() + m.at()));
-        Pens.line(
-            g, new Line2D.Double(x, area.getMinY(), x, area.getMaxY()), Look.INK, Look.DASHED);
-        slips.write(
-            g,
-            sentences.say("chart.meeting." + m.kind().name()),
-            Look.LABEL_SMALL,
-            Look.INK,
-            x,
-            area.getMinY() + 12.0,
-            1.0,
-            0.0);
-      }
-    }
+    return path;
   }
 
+  private Shape meeting(XYPlot plot, Rectangle2D area, Meeting m) {
+    double x = Sheet.x(plot, area, figures.length(limb.start() + m.at()));
+    return new Line2D.Double(x, area.getMinY(), x, area.getMaxY());
+  }
+
+  private static void band(Graphics2D g, XYPlot plot, Rectangle2D area, double from, double to) {
+    double bottom = Sheet.y(plot, area, from);
+    double top = Sheet.y(plot, area, to);
+    g.setPaint(Look.BAND);
+    g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
+  }
+
+  /** Names a zone within it, where no line runs. */
   private void zone(
       Graphics2D g,
       XYPlot plot,
@@ -127,15 +153,12 @@ final class LapChart {
       double from,
       double to,
       String words,
-      boolean dark) {
-    double bottom = Sheet.y(plot, area, from);
-    double top = Sheet.y(plot, area, to);
-    if (dark) {
-      g.setPaint(Look.BAND);
-      g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
+      Labels labels) {
+    double y = 0.5 * (Sheet.y(plot, area, from) + Sheet.y(plot, area, to));
+    List<Labels.Anchor> anchors = new ArrayList<>();
+    for (double x = area.getMinX() + 2.0; x < area.getMaxX(); x += 30.0) {
+      anchors.add(new Labels.Anchor(x, y, 1.0, 0.0));
     }
-    g.setFont(Look.NAME);
-    g.setPaint(Look.FAINT_INK);
-    g.drawString(sentences.say(words), (float) (area.getMinX() + 8.0), (float) (top + 15.0));
+    labels.write(g, sentences.say(words), Look.NAME, Look.FAINT_INK, anchors);
   }
 }

@@ -1,8 +1,10 @@
 package lastinch.ui.chart;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +15,6 @@ import lastinch.solver.casting.Runner;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
-import lastinch.solver.result.Stop;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
@@ -23,31 +24,27 @@ import org.jfree.chart.plot.XYPlot;
 /** Several fronts at once: when metal got to each place of boss and limbs, with where it ended. */
 final class ManyFrontsChart {
   private static final double ROOM = 1.22;
-  private static final double TALL = 500.0;
-
-  /** Neighbouring places reached so much of the pour apart belong to two fronts [-]. */
-  private static final double ANOTHER = 0.08;
+  private static final double TALL = 460.0;
+  private static final double CROSS = 6.0;
 
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
-  private final List<PassageRecord> parts = new ArrayList<>();
-  private final List<Double> base = new ArrayList<>();
-  private final double whole;
+  private final List<PassageRecord> parts;
+  private final WayAxis axis;
 
   private ManyFrontsChart(PouredPlan plan, Sentences sentences, Figures figures) {
     this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
-    double at = 0.0;
-    for (PassageRecord p : plan.result().passages()) {
-      if (p.role() == PassageRecord.Role.BOSS || p.role() == PassageRecord.Role.PIECE) {
-        parts.add(p);
-        base.add(at);
-        at += p.length();
-      }
-    }
-    whole = at;
+    this.parts = Fronts.parts(plan.result());
+    boolean one = plan.pourCase().piece().limbs().size() == 1;
+    axis =
+        new WayAxis(
+            sentences.say(
+                one ? "chart.axis.piece" : "chart.axis.parts", "unit", figures.lengthUnit()),
+            Fronts.axisParts(plan.result()),
+            figures);
   }
 
   /** Whether more than one way leads through the mould. */
@@ -63,141 +60,100 @@ final class ManyFrontsChart {
 
   private Picture draw() {
     double end = Math.max(plan.result().outcome().time(), 0.1);
-    XYPlot plot =
-        Sheet.plot(
-            Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * ROOM),
-            Sheet.axis(
-                sentences.say("chart.axis.parts", "unit", figures.lengthUnit()),
-                0.0,
-                figures.length(whole)));
+    XYPlot plot = Sheet.plot(axis, Sheet.axis(sentences.say("chart.axis.time"), 0.0, end * ROOM));
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinesVisible(false);
     plot.addAnnotation(new Drawing(this::fronts));
     return new Picture(
         sentences.say("chart.front.heading"),
-        sentences.say("chart.front.caption.many"),
+        new Messages(plan, sentences, figures).fronts(),
+        "",
         TALL,
         Sheet.body(plot));
   }
 
   private void fronts(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    Slips slips = new Slips(area);
+    Labels labels = new Labels(area);
+    List<Path2D> paths = new ArrayList<>();
+    List<Race> races = new ArrayList<>();
+    for (PassageRecord part : parts) {
+      Race race = Race.of(plan.result(), part);
+      races.add(race);
+      for (List<Point2D> line : Fronts.lines(race, part, plot, area)) {
+        paths.add(Labels.path(line));
+      }
+    }
+    paths.forEach(labels::keepOffLine);
+    List<Shape> gates = new ArrayList<>();
+    plan.result().gates().forEach(r -> gates.add(gate(plot, area, r)));
+    gates.forEach(labels::keepOffLine);
+    axis.bands(g, plot, area, labels);
+    gates.forEach(line -> Pens.line(g, line, Look.FAINT_INK, Look.DASHED));
+    paths.forEach(path -> Pens.line(g, path, Look.INK, Look.METAL));
     for (int k = 0; k < parts.size(); k++) {
-      band(g, plot, area, k);
+      marks(g, plot, area, races.get(k), parts.get(k), labels);
     }
-    for (int k = 0; k < parts.size(); k++) {
-      curve(g, plot, area, k);
+    for (int k = 0; k < gates.size(); k++) {
+      Rectangle2D line = gates.get(k).getBounds2D();
+      String name = PlainLetters.of(plan.result().gates().get(k).name());
+      labels.write(
+          g, name, Look.NAME, Look.FAINT_INK, line.getX(), area.getMaxY() - 14.0, 1.0, 0.0);
     }
-    for (GateRecord gate : plan.result().gates()) {
-      gate(g, plot, area, gate, slips);
-    }
-    for (Meeting m : plan.result().meetings()) {
+  }
+
+  private void marks(
+      Graphics2D g, XYPlot plot, Rectangle2D area, Race race, PassageRecord part, Labels labels) {
+    for (Race.End end : race.ends()) {
+      Point2D p = Fronts.point(part, end.at(), end.stop().time(), plot, area);
+      Pens.Way way = end.up() ? Pens.Way.RIGHT : Pens.Way.LEFT;
+      Pens.lip(g, Body.lip(end.stop().reason()), p.getX(), p.getY(), way);
       mark(
           g,
-          new double[] {Sheet.x(plot, area, m.time()), y(plot, area, m.passage(), m.at())},
-          sentences.say("chart.meeting." + m.kind().name()),
-          slips);
+          p,
+          sentences.say("chart.broken.stop", "place", figures.ruler(end.stop().at())),
+          end.up() ? 1.0 : -1.0,
+          labels);
     }
-    for (Stop stop : plan.result().stops()) {
-      double x = Sheet.x(plot, area, stop.time());
-      double y = y(plot, area, stop.passage(), stop.at());
-      if (y > 0.0) {
-        Pens.lip(g, Body.lip(stop.reason()), x, y, Pens.Way.RIGHT);
-        slips.write(
-            g,
-            sentences.say("chart.broken.stop", "place", figures.ruler(stop.at())),
-            Look.LABEL_SMALL,
-            Look.INK,
-            x + 8.0,
-            y,
-            1.0,
-            0.0);
-      }
+    for (Meeting m : race.meetings()) {
+      Point2D p = Fronts.point(part, part.start() + m.at(), m.time(), plot, area);
+      Pens.cross(g, p.getX(), p.getY(), CROSS, Look.INK);
+      mark(g, p, sentences.say("chart.meeting." + m.kind().name()), 1.0, labels);
     }
   }
 
-  private void band(Graphics2D g, XYPlot plot, Rectangle2D area, int k) {
-    double bottom = Sheet.y(plot, area, figures.length(base.get(k)));
-    double top = Sheet.y(plot, area, figures.length(base.get(k) + parts.get(k).length()));
-    if (k % 2 == 0) {
-      g.setPaint(Look.BAND);
-      g.fill(new Rectangle2D.Double(area.getMinX(), top, area.getWidth(), bottom - top));
-    }
-    Pens.line(g, new Line2D.Double(area.getMinX(), top, area.getMaxX(), top), Look.RULE, Look.THIN);
-    String name = PlainLetters.of(parts.get(k).name());
-    g.setFont(Look.NAME);
-    g.setPaint(Look.FAINT_INK);
-    double wide = Paper.wide(name, Look.NAME);
-    g.drawString(name, (float) (area.getMaxX() - wide - 8.0), (float) (0.5 * (top + bottom) + 4.0));
+  private static void mark(Graphics2D g, Point2D p, String words, double side, Labels labels) {
+    double x = p.getX();
+    double y = p.getY();
+    labels.keepOff(new Rectangle2D.Double(x - CROSS, y - CROSS, 2 * CROSS, 2 * CROSS));
+    labels.write(
+        g,
+        words,
+        Look.LABEL_SMALL,
+        Look.INK,
+        List.of(
+            new Labels.Anchor(x, y, side, 0.0),
+            new Labels.Anchor(x, y, -side, 0.0),
+            new Labels.Anchor(x, y, 0.0, -1.0)));
   }
 
-  private void curve(Graphics2D g, XYPlot plot, Rectangle2D area, int k) {
-    PassageRecord p = parts.get(k);
-    Path2D path = new Path2D.Double();
-    boolean open = false;
-    double apart = ANOTHER * Math.max(plan.result().outcome().time(), 0.1);
-    for (int i = 0; i < p.size(); i++) {
-      if (!p.reached(i)) {
-        open = false;
-        continue;
-      }
-      open &= i > 0 && Math.abs(p.arrivalTime(i) - p.arrivalTime(i - 1)) < apart;
-      double x = Sheet.x(plot, area, p.arrivalTime(i));
-      double y = Sheet.y(plot, area, figures.length(base.get(k) + p.at(i)));
-      if (open) {
-        path.lineTo(x, y);
-      } else {
-        path.moveTo(x, y);
-      }
-      open = true;
-    }
-    Pens.line(g, path, Look.INK, Look.METAL);
+  /** From the bottom to when metal first came in through a gate. */
+  private Shape gate(XYPlot plot, Rectangle2D area, GateRecord record) {
+    double x = Sheet.x(plot, area, onAxis(record));
+    double first = record.first().orElse(0.0);
+    return new Line2D.Double(x, area.getMaxY(), x, Sheet.y(plot, area, first));
   }
 
-  private double y(XYPlot plot, Rectangle2D area, String part, double at) {
-    for (int k = 0; k < parts.size(); k++) {
-      if (parts.get(k).name().equals(part)) {
-        return Sheet.y(plot, area, figures.length(base.get(k) + at));
-      }
-    }
-    return -1.0;
-  }
-
-  private void gate(Graphics2D g, XYPlot plot, Rectangle2D area, GateRecord record, Slips slips) {
+  private double onAxis(GateRecord record) {
     for (Gate gate : plan.pourCase().gating().gates()) {
-      if (gate.name().equals(record.name()) && record.first().isPresent()) {
-        double x = Sheet.x(plot, area, record.first().getAsDouble());
-        double y = gateHeight(plot, area, gate, record);
-        Pens.line(g, new Line2D.Double(area.getMinX(), y, x, y), Look.FAINT_INK, Look.DASHED);
-        slips.write(
-            g,
-            PlainLetters.of(gate.name()),
-            Look.NAME,
-            Look.FAINT_INK,
-            area.getMinX() + 8.0 + 0.5 * Paper.wide(gate.name(), Look.NAME),
-            y,
-            0.0,
-            -1.0);
+      if (gate.name().equals(record.name()) && gate.place() instanceof Place.At at) {
+        double base = axis.base(at.limb());
+        if (base >= 0.0) {
+          return base + at.distance();
+        }
       }
-    }
-  }
-
-  private double gateHeight(XYPlot plot, Rectangle2D area, Gate gate, GateRecord record) {
-    double y = gate.place() instanceof Place.At at ? y(plot, area, at.limb(), at.distance()) : -1.0;
-    if (y >= 0.0) {
-      return y;
     }
     boolean boss = !parts.isEmpty() && parts.get(0).role() == PassageRecord.Role.BOSS;
     double at = boss ? parts.get(0).length() + Math.min(0.0, record.at()) : 0.0;
-    return Sheet.y(plot, area, figures.length(Math.max(0.0, at)));
-  }
-
-  private static void mark(Graphics2D g, double[] at, String words, Slips slips) {
-    if (at[1] < 0.0) {
-      return;
-    }
-    Pens.line(g, new Line2D.Double(at[0], at[1] - 6, at[0], at[1] + 6), Look.INK, Look.METAL);
-    Pens.line(g, new Line2D.Double(at[0] - 6, at[1], at[0] + 6, at[1]), Look.INK, Look.METAL);
-    slips.write(g, words, Look.LABEL_SMALL, Look.INK, at[0] + 6.0, at[1], 1.0, 0.0);
+    return Math.max(0.0, at);
   }
 }

@@ -1,6 +1,5 @@
 package lastinch.ui.chart;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +13,6 @@ import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Station;
 import lastinch.solver.casting.Vent;
 
 /**
@@ -35,7 +33,6 @@ final class MouldLayout {
   private final PourCase job;
   private final boolean upright;
   private final Spot3 up;
-  private final Map<String, Spot3> starts = new LinkedHashMap<>();
   private final Map<String, Bar> piece = new LinkedHashMap<>();
   private final Map<String, Bar> gating = new LinkedHashMap<>();
   private final Map<String, Bar> open = new LinkedHashMap<>();
@@ -93,12 +90,15 @@ final class MouldLayout {
     return job.piece().limbs().get(0);
   }
 
-  private static Spot3 along(Limb limb) {
-    return new Spot3(Math.cos(limb.heading()), Math.sin(limb.heading()), 0.0);
+  /** Along a limb as it runs at a distance on it. */
+  private static Spot3 along(Bar bar, double s) {
+    double[] way = bar.way(View.FACE, s);
+    return new Spot3(way[0], way[1], 0.0);
   }
 
-  private static Spot3 left(Limb limb) {
-    return new Spot3(-Math.sin(limb.heading()), Math.cos(limb.heading()), 0.0);
+  private static Spot3 left(Bar bar, double s) {
+    double[] way = bar.way(View.FACE, s);
+    return new Spot3(-way[1], way[0], 0.0);
   }
 
   private void addPiece() {
@@ -114,19 +114,14 @@ final class MouldLayout {
                         Spot3.ZERO,
                         b.width(),
                         b.depth())));
-    for (Limb limb : job.piece().limbs()) {
-      Spot3 start = Spot3.ZERO;
-      if (starts.containsKey(limb.from())) {
-        Limb before = limb(limb.from());
-        start = starts.get(before.name()).plus(before.length(), along(before));
-      }
-      starts.put(limb.name(), start);
-      List<Bar.Knot> knots = new ArrayList<>();
-      double first = limb.stations().get(0).at();
-      for (Station s : limb.stations()) {
-        knots.add(new Bar.Knot(start.plus(s.at() - first, along(limb)), s.width(), s.thickness()));
-      }
-      piece.put(limb.name(), new Bar(limb.name(), knots));
+    Map<String, Spot3> joints = new LinkedHashMap<>();
+    joints.put(Joints.START, Spot3.ZERO);
+    List<Limb> limbs = job.piece().limbs();
+    for (Limb limb : limbs) {
+      Spot3 start = joints.getOrDefault(Joints.start(limb, limbs), Spot3.ZERO);
+      Bar bar = LimbLine.of(limb, start, limbs).bar(limb);
+      piece.put(limb.name(), bar);
+      joints.putIfAbsent(Joints.end(limb, limbs), bar.at(bar.length()));
     }
   }
 
@@ -167,18 +162,19 @@ final class MouldLayout {
       return onLimb(limb(at.limb()), at);
     }
     Limb limb = place instanceof Place.Into into ? limb(into.part()) : job.piece().limbs().get(0);
-    return new Mouth(starts.get(limb.name()), Spot3.ZERO.plus(-1.0, along(limb)));
+    Bar bar = piece.get(limb.name());
+    return new Mouth(bar.at(0.0), Spot3.ZERO.plus(-1.0, along(bar, 0.0)));
   }
 
   private Mouth onLimb(Limb limb, Place.At at) {
     Bar bar = piece.get(limb.name());
     double s = Math.max(0.0, Math.min(bar.length(), at.distance()));
     return switch (at.side()) {
-      case THICK_END -> new Mouth(bar.at(0.0), Spot3.ZERO.plus(-1.0, along(limb)));
-      case TIP -> new Mouth(bar.at(bar.length()), along(limb));
+      case THICK_END -> new Mouth(bar.at(0.0), Spot3.ZERO.plus(-1.0, along(bar, 0.0)));
+      case TIP -> new Mouth(bar.at(bar.length()), along(bar, bar.length()));
       case LEFT, RIGHT -> {
         double side = at.side() == Side.LEFT ? 1.0 : -1.0;
-        Spot3 out = Spot3.ZERO.plus(side, left(limb));
+        Spot3 out = Spot3.ZERO.plus(side, left(bar, s));
         yield new Mouth(bar.at(s).plus(bar.half(View.FACE, s), out), out);
       }
     };

@@ -66,7 +66,9 @@ final class MouldPicture {
     }
     return new Picture(
         sentences.say("chart.mould.heading"),
-        sentences.say("chart.mould.caption") + BrokenOutPicture.bent(plan, sentences),
+        new Messages(plan, sentences, figures).mould(),
+        sentences.say("chart.mould.caption")
+            + BrokenOutPicture.bowed(plan, sentences).map(b -> " " + b).orElse(""),
         tall,
         picture::draw);
   }
@@ -218,9 +220,9 @@ final class MouldPicture {
   private void names(Graphics2D g, Sight sight, Frame frame, Rectangle2D part) {
     Rectangle2D room =
         new Rectangle2D.Double(part.getX(), part.getY(), part.getWidth(), part.getHeight() + 8.0);
-    Slips slips = new Slips(room);
+    Labels labels = new Labels(room);
     for (Bar bar : all()) {
-      slips.keepOff(frame.place(bar.outline(sight.view(), 0.0, bar.length())).getBounds2D());
+      labels.keepOff(frame.place(bar.outline(sight.view(), 0.0, bar.length())).getBounds2D());
     }
     for (Bar bar : all()) {
       boolean nameless =
@@ -228,28 +230,28 @@ final class MouldPicture {
       if (nameless || (sight.view() == View.FACE && bar.isEndOn(View.FACE))) {
         continue;
       }
-      nameOf(g, sight, frame, bar, slips);
+      nameOf(g, sight, frame, bar, labels);
     }
   }
 
   /**
    * Writes the name beside the rim that faces up, or right; beside the other where that is full.
    */
-  private void nameOf(Graphics2D g, Sight sight, Frame frame, Bar bar, Slips slips) {
+  private void nameOf(Graphics2D g, Sight sight, Frame frame, Bar bar, Labels labels) {
     View view = sight.view();
     double s = (layout.piece().containsKey(bar.name()) ? 0.65 : 0.5) * bar.length();
     double[] way = bar.way(view, s);
     Point2D across = frame.way(-way[1], way[0]);
     boolean level = Math.abs(across.getY()) > Math.abs(across.getX());
     double first = (level ? -across.getY() : across.getX()) < 0.0 ? -1.0 : 1.0;
-    List<Slips.Anchor> anchors = new ArrayList<>();
+    List<Labels.Anchor> anchors = new ArrayList<>();
     for (double side : new double[] {first, -first}) {
       double[] rim = bar.beside(view, s, side * bar.half(view, s));
       Point2D at = frame.place(rim[0], rim[1]);
       anchors.add(
-          new Slips.Anchor(at.getX(), at.getY(), side * across.getX(), side * across.getY()));
+          new Labels.Anchor(at.getX(), at.getY(), side * across.getX(), side * across.getY()));
     }
-    slips.write(g, PlainLetters.of(bar.name()), Look.NAME, Look.INK, anchors);
+    labels.write(g, PlainLetters.of(bar.name()), Look.NAME, Look.INK, anchors);
   }
 
   /** A length to compare with, and which way is down. */

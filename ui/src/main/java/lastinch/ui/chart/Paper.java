@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.ui.words.PlainLetters;
 
-/** A sheet with a title and the verdict above a picture and its caption below. */
+/** A sheet: what the picture says, of which plan and what it shows, the picture, its caption. */
 final class Paper {
   static final double WIDE = 900.0;
   private static final double MARGIN = 16.0;
@@ -18,22 +18,29 @@ final class Paper {
   private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
   private final Picture picture;
-  private final List<String> title;
-  private final List<String> answer;
+  private final List<String> message;
+  private final List<String> about;
   private final List<String> caption;
 
+  /**
+   * A sheet.
+   *
+   * @param title of the plan
+   * @param answer said where the picture has no message of its own
+   */
   Paper(String title, String answer, Picture picture) {
     this.picture = picture;
-    this.title = wrapped(PlainLetters.of(title), Look.TITLE);
-    this.answer = wrapped(answer, Look.SUBTITLE);
+    String says = picture.message().isEmpty() ? answer : picture.message();
+    this.message = wrapped(PlainLetters.of(says), Look.TITLE);
+    this.about = wrapped(PlainLetters.of(title + ". " + picture.heading()), Look.SUBTITLE);
     this.caption = wrapped(picture.caption(), Look.CAPTION);
   }
 
   /** Height of the whole sheet. */
   double tall() {
     return 2 * MARGIN
-        + height(title, Look.TITLE)
-        + height(answer, Look.SUBTITLE)
+        + height(message, Look.TITLE)
+        + height(about, Look.SUBTITLE)
         + height(caption, Look.CAPTION)
         + 2 * GAP
         + picture.tall();
@@ -43,8 +50,8 @@ final class Paper {
     g.setPaint(Look.PAPER);
     g.fill(new Rectangle2D.Double(0, 0, WIDE, tall()));
     double y = MARGIN;
-    y = lines(g, title, Look.TITLE, Look.INK, y);
-    y = lines(g, answer, Look.SUBTITLE, Look.INK, y) + GAP;
+    y = lines(g, message, Look.TITLE, Look.INK, y);
+    y = lines(g, about, Look.SUBTITLE, Look.FAINT_INK, y) + GAP;
     picture.body().draw(g, new Rectangle2D.Double(MARGIN, y, INNER, picture.tall()));
     g.setClip(null);
     lines(g, caption, Look.CAPTION, Look.INK, y + picture.tall() + GAP);
@@ -80,6 +87,9 @@ final class Paper {
 
   private static List<String> wrapped(String text, Font font) {
     List<String> lines = new ArrayList<>();
+    if (text.isEmpty()) {
+      return lines;
+    }
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ", -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;

@@ -139,6 +139,12 @@ final class Pens {
     g.setTransform(before);
   }
 
+  /** An upright cross. */
+  static void cross(Graphics2D g, double x, double y, double arm, Paint ink) {
+    line(g, new Line2D.Double(x, y - arm, x, y + arm), ink, Look.METAL);
+    line(g, new Line2D.Double(x - arm, y, x + arm, y), ink, Look.METAL);
+  }
+
   private static Shape ragged() {
     Path2D path = new Path2D.Double();
     path.moveTo(-MARK / 3, -MARK);

@@ -1,10 +1,12 @@
 package lastinch.ui.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.result.Outcome;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.ui.words.PouredPlan;
 
@@ -15,79 +17,128 @@ final class Race {
 
   private record Point(double at, double arrives, double freezes) {}
 
-  private final List<Point> points;
+  /**
+   * Where a front stopped for good.
+   *
+   * @param stop as it was found
+   * @param at on the piece's ruler [m]
+   * @param up whether the metal came up the ruler
+   */
+  record End(Stop stop, double at, boolean up) {}
 
-  private Race(List<Point> points) {
-    this.points = points;
+  private final List<Point> points = new ArrayList<>();
+  private final List<End> ends = new ArrayList<>();
+  private final List<Meeting> meetings = new ArrayList<>();
+  private final double start;
+  private final double step;
+
+  private Race(PourResult result, Optional<PassageRecord> limb) {
+    start = limb.map(PassageRecord::start).orElse(0.0);
+    step = limb.map(p -> p.length() / Math.max(1, p.size())).orElse(1.0);
+    if (limb.isEmpty()) {
+      return;
+    }
+    PassageRecord p = limb.get();
+    for (int cell = 0; cell < p.size(); cell++) {
+      if (p.reached(cell)) {
+        points.add(
+            new Point(
+                start + p.at(cell),
+                p.arrivalTime(cell),
+                Math.max(p.freezeTime(cell), p.arrivalTime(cell))));
+      }
+    }
+    if (points.isEmpty()) {
+      return;
+    }
+    extend(p);
+    for (Stop stop : result.stops()) {
+      if (stop.passage().equals(p.name())) {
+        end(stop);
+      }
+    }
+    for (Meeting m : result.meetings()) {
+      if (m.passage().equals(p.name())) {
+        meetings.add(m);
+      }
+    }
   }
 
   static Race of(PouredPlan plan) {
-    Optional<PassageRecord> piece = ToldLimb.of(plan.result());
-    List<Point> points = new ArrayList<>();
-    if (piece.isEmpty()) {
-      return new Race(points);
-    }
-    PassageRecord p = piece.get();
-    for (int cell = 0; cell < p.size(); cell++) {
-      if (p.reached(cell)) {
-        double freezes = Math.max(p.freezeTime(cell), p.arrivalTime(cell));
-        points.add(new Point(p.start() + p.at(cell), p.arrivalTime(cell), freezes));
-      }
-    }
-    if (!points.isEmpty() && plan.result().outcome() instanceof Outcome.Filled) {
-      extend(points, p);
-    }
-    if (ManyFrontsChart.suits(plan.pourCase())) {
-      return new Race(points);
-    }
-    plan.result().stops().stream()
-        .filter(s -> s.passage().equals(p.name()))
-        .findFirst()
-        .ifPresent(s -> end(points, p, s));
-    return new Race(points);
+    return new Race(plan.result(), ToldLimb.of(plan.result()));
   }
 
-  /** Cell middles end half a cell before the tip; a full piece goes on to it. */
-  private static void extend(List<Point> points, PassageRecord p) {
+  /** The race in one part of the piece. */
+  static Race of(PourResult result, PassageRecord part) {
+    return new Race(result, Optional.of(part));
+  }
+
+  /** Cell middles end half a cell before the ends of the piece; metal goes on to them. */
+  private void extend(PassageRecord p) {
     Point first = points.get(0);
     Point last = points.get(points.size() - 1);
-    points.add(0, new Point(p.start(), first.arrives(), first.freezes()));
-    points.add(new Point(p.start() + p.length(), last.arrives(), last.freezes()));
+    if (p.reached(0)) {
+      points.add(0, new Point(start, first.arrives(), first.freezes()));
+    }
+    if (p.reached(p.size() - 1)) {
+      points.add(new Point(start + p.length(), last.arrives(), last.freezes()));
+    }
   }
 
-  /** Puts the very place of a stop at the end at which metal stood. */
-  private static void end(List<Point> points, PassageRecord p, Stop stop) {
-    double at = p.start() + stop.at();
-    double middle =
-        points.isEmpty() ? at : (points.get(0).at() + points.get(points.size() - 1).at()) / 2;
-    boolean atFront = at >= middle;
-    points.removeIf(q -> atFront ? q.at() > at : q.at() < at);
+  /** Puts the very place of a stop at the end of the metal that stopped there. */
+  private void end(Stop stop) {
+    double at = start + stop.at();
+    Optional<Point> below = points.stream().filter(q -> q.at() <= at).reduce((a, b) -> b);
+    Optional<Point> above = points.stream().filter(q -> q.at() > at).findFirst();
+    boolean up = above.isEmpty() || (below.isPresent() && isFrom(below.get(), at, above.get()));
+    Point beside = up ? below.orElseThrow() : above.get();
     double freezes =
         switch (stop.reason()) {
           case SLUSH, SKIN -> stop.time();
-          default ->
-              points.isEmpty()
-                  ? stop.time()
-                  : Math.max(stop.time(), points.get(atFront ? points.size() - 1 : 0).freezes());
+          default -> Math.max(stop.time(), beside.freezes());
         };
-    points.add(atFront ? points.size() : 0, new Point(at, stop.time(), freezes));
+    points.removeIf(q -> Math.abs(q.at() - at) < step && (up ? q.at() > at : q.at() < at));
+    points.add(new Point(at, stop.time(), freezes));
+    points.sort(Comparator.comparingDouble(Point::at));
+    ends.add(new End(stop, at, up));
   }
 
-  /** First and last number of points without a gap between them. */
+  /** Whether the metal that ends at a place is that below it, not that above it. */
+  private boolean isFrom(Point below, double at, Point above) {
+    double nearer = (above.at() - at) - (at - below.at());
+    // where both are as near, one front ended here and the other came later
+    return Math.abs(nearer) < step ? below.arrives() <= above.arrives() : nearer > 0.0;
+  }
+
+  /** First and last number of points of metal without a gap or a cold shut in it. */
   List<int[]> runs() {
-    double step = Double.POSITIVE_INFINITY;
-    for (int i = 2; i < points.size() - 1; i++) {
-      step = Math.min(step, points.get(i).at() - points.get(i - 1).at());
-    }
     List<int[]> runs = new ArrayList<>();
     int first = 0;
     for (int i = 1; i <= points.size(); i++) {
-      if (i == points.size() || points.get(i).at() - points.get(i - 1).at() > GAP * step) {
+      if (i == points.size() || isApart(points.get(i - 1).at(), points.get(i).at())) {
         runs.add(new int[] {first, i - 1});
         first = i;
       }
     }
     return runs;
+  }
+
+  private boolean isApart(double a, double b) {
+    return b - a > GAP * step
+        || meetings.stream()
+            .filter(m -> m.kind() == Meeting.Kind.COLD_SHUT)
+            .mapToDouble(m -> start + m.at())
+            .anyMatch(at -> at >= a && at < b);
+  }
+
+  /** Where fronts stopped for good. */
+  List<End> ends() {
+    return ends;
+  }
+
+  /** Where fronts met. */
+  List<Meeting> meetings() {
+    return meetings;
   }
 
   int size() {
@@ -107,5 +158,10 @@ final class Race {
   /** When it would have stopped flowing there [s], not before it arrived. */
   double freezes(int i) {
     return points.get(i).freezes();
+  }
+
+  /** Time metal had left there [s]. */
+  double spare(int i) {
+    return freezes(i) - arrives(i);
   }
 }

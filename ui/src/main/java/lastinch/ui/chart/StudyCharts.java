@@ -1,7 +1,9 @@
 package lastinch.ui.chart;
 
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -100,22 +102,19 @@ public final class StudyCharts {
 
   /** Fronts of several plans over each other, and the pieces under each other. */
   public ChartFiles compared(Compared compared) {
-    List<String> names = new ArrayList<>();
-    for (Compared.Poured p : compared.plans()) {
-      names.add(p.letter() + ": " + p.plan().title());
-    }
     Map<String, Picture> pictures = new LinkedHashMap<>();
     pictures.put("fronts", ComparedFronts.of(compared, sentences, figures));
     pictures.put("broken-out", brokenOut(compared));
     return new ChartFiles(
-        sentences.say("compare.chart.title"), PlainLetters.of(String.join("   ", names)), pictures);
+        sentences.say("compare.chart.title"), ComparedWords.message(compared, sentences), pictures);
   }
 
+  /** Every piece from above under its letter, title and result. */
   private Picture brokenOut(Compared compared) {
     List<Picture> each = new ArrayList<>();
     double tall = 0.0;
     for (Compared.Poured p : compared.plans()) {
-      Picture picture = BrokenOutPicture.of(poured(p), sentences, figures);
+      Picture picture = BrokenOutPicture.fromAbove(poured(p), sentences, figures);
       each.add(picture);
       tall += LETTER + picture.tall();
     }
@@ -123,11 +122,9 @@ public final class StudyCharts {
         (g, area) -> {
           double top = area.getMinY();
           for (int i = 0; i < each.size(); i++) {
-            g.setFont(Look.LABEL);
-            g.setPaint(Look.INK);
-            String letter = compared.plans().get(i).letter();
-            g.drawString(letter, (float) area.getMinX(), (float) (top + LETTER - 6.0));
+            Compared.Poured p = compared.plans().get(i);
             double height = each.get(i).tall();
+            named(g, area.getMinX(), top + LETTER - 6.0, p, each.get(i).message());
             each.get(i)
                 .body()
                 .draw(
@@ -137,7 +134,21 @@ public final class StudyCharts {
             top += LETTER + height;
           }
         };
-    return new Picture(each.get(0).heading(), each.get(0).caption(), tall, body);
+    String caption =
+        each.stream().map(Picture::caption).max(Comparator.comparingInt(String::length)).orElse("");
+    return new Picture(
+        each.get(0).heading(), ComparedWords.message(compared, sentences), caption, tall, body);
+  }
+
+  private static void named(Graphics2D g, double x, double y, Compared.Poured p, String message) {
+    g.setPaint(Look.INK);
+    g.setFont(Look.LABEL);
+    String result = p.letter() + "  " + message;
+    g.drawString(result, (float) x, (float) y);
+    g.setFont(Look.TICK);
+    g.setPaint(Look.FAINT_INK);
+    float after = (float) (x + Paper.wide(result, Look.LABEL) + 14.0);
+    g.drawString(PlainLetters.of(p.plan().title()), after, (float) y);
   }
 
   private static PouredPlan poured(Compared.Poured p) {

@@ -137,11 +137,12 @@ public final class Report {
     html.element("h2", sentences.say("report.pictures"));
     for (String name : charts.names()) {
       html.open("figure", "id", name);
-      html.element("h3", charts.heading(name));
+      String message = charts.message(name);
+      html.element("h3", message.isEmpty() ? charts.heading(name) : message);
       StringWriter svg = new StringWriter();
       charts.body(name, svg);
       html.raw(inline(svg.toString(), name));
-      html.element("figcaption", charts.caption(name));
+      html.element("figcaption", (charts.heading(name) + ". " + charts.caption(name)).strip());
       html.close("figure");
     }
   }

@@ -3,6 +3,7 @@ package lastinch.ui.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import lastinch.solver.result.Spot;
 
 /** The printed answer of a dry pour: verdict first, what to do next last. Plain characters only. */
 public final class PourText {
@@ -54,6 +55,11 @@ public final class PourText {
   /** Where and how the metal ended, in a few words. */
   public String ending(PouredPlan plan) {
     return PlainLetters.of(TimeLine.ending(new Scene(plan, sentences, figures)));
+  }
+
+  /** A place of a poured plan in words: {@code at 214 mm}. */
+  public String place(PouredPlan plan, Spot spot) {
+    return PlainLetters.of(new Scene(plan, sentences, figures).place(spot));
   }
 
   private static List<String> plain(List<String> lines) {

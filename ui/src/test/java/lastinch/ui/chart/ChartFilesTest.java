@@ -7,6 +7,7 @@ import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,7 +16,6 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.ui.HandMade;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.PourText;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,13 +76,13 @@ class ChartFilesTest {
     assertThat(svg(HandMade.slush(), "front", DisplayUnits.METRIC))
         .contains("Tail feather, flat, slow pour</text")
         .contains("time since first metal in the cup [s]</text")
-        .contains("way from the cup, along the channels [mm]</text")
+        .contains("the piece, from its thick end [mm]</text")
         .contains("end gate</text")
         .contains("stops at 214 mm after 1.9 s: mush</text")
         .contains("viewBox");
     assertThat(svg(HandMade.slush(), "race", DisplayUnits.METRIC))
         .contains("metal gets there</text")
-        .contains("would have stopped here</text")
+        .contains("turns to mush</text")
         .contains("along the piece, from the thick end [mm]</text")
         .contains("no metal</text");
   }
@@ -91,22 +91,47 @@ class ChartFilesTest {
   void axesFollowTheChosenUnits() throws IOException {
     assertThat(svg(HandMade.slush(), "race", DisplayUnits.INCH))
         .contains("along the piece, from the thick end [in]</text")
-        .contains("stops at 8 7/16 in after 1.9 s: mush</text");
+        .contains("ends at 8 7/16 in</text");
   }
 
   @ParameterizedTest
   @MethodSource("results")
-  void everyPictureHasTitleVerdictAndWhatToSee(PourResult result) throws IOException {
+  void everyPictureSaysOneThingOfThisPlanAndWhatMarksMean(PourResult result) throws IOException {
     ChartFiles charts = charts(result, DisplayUnits.METRIC);
-    PourText text = new PourText(SENTENCES, new Figures(DisplayUnits.METRIC));
     for (String name : charts.names()) {
-      String verdict = text.headline(HandMade.plan(result));
+      String message = charts.message(name);
+      String caption = charts.caption(name);
+      assertThat(message).as(name).endsWith(".").doesNotContain("{");
       assertThat(svg(result, name, DisplayUnits.METRIC))
-          .contains("Tail feather, flat, slow pour</text")
-          .contains(">" + verdict.substring(0, 15))
-          .contains(">" + charts.caption(name).substring(0, 40));
+          .contains("Tail feather, flat, slow pour.")
+          .contains(">" + message.substring(0, 15))
+          .contains(">" + caption.substring(0, Math.min(40, caption.length())));
       assertThat(charts.heading(name)).isNotBlank();
     }
+  }
+
+  @Test
+  void picturesOfOnePlanSayDifferentThings() {
+    ChartFiles charts = charts(HandMade.slush(), DisplayUnits.METRIC);
+    List<String> messages = new ArrayList<>();
+    charts.names().forEach(name -> messages.add(charts.message(name)));
+    assertThat(messages).doesNotHaveDuplicates().hasSize(7);
+  }
+
+  @Test
+  void noPictureOfABrokenCastingSaysThatItFills() {
+    ChartFiles charts = charts(HandMade.coldShut(), DisplayUnits.METRIC);
+    assertThat(charts.message("broken-out")).contains("2 parts").contains("do not join");
+    assertThat(charts.message("race")).contains("too cold to join");
+    assertThat(charts.message("mould")).doesNotContain("full");
+  }
+
+  @Test
+  void captionsExplainNothingThatIsNotDrawn() {
+    assertThat(charts(HandMade.slush(), DisplayUnits.METRIC).caption("broken-out"))
+        .contains("Dashed");
+    assertThat(charts(HandMade.filled(0.24, List.of()), DisplayUnits.METRIC).caption("broken-out"))
+        .doesNotContain("Dashed");
   }
 
   @Test
@@ -118,16 +143,16 @@ class ChartFilesTest {
   }
 
   @Test
-  void numbersStandOnTheScaleOfHeat() throws IOException {
+  void numbersStandOnTheScaleOfTemperature() throws IOException {
     assertThat(svg(HandMade.slush(), "mould", DisplayUnits.METRIC))
-        .contains("heat of the metal [degC]")
+        .contains("temperature of the metal [degC]")
         .contains(">1000</text")
         .contains("starts to freeze</text")
         .contains("does not flow any more</text")
         .contains("50 mm</text")
         .contains("sprue</text");
     assertThat(svg(HandMade.slush(), "mould", DisplayUnits.INCH))
-        .contains("heat of the metal [degF]")
+        .contains("temperature of the metal [degF]")
         .contains(">1850</text")
         .contains("2 in</text");
   }
@@ -137,7 +162,7 @@ class ChartFilesTest {
     PourResult apart = HandMade.coldShut();
     assertThat(svg(apart, "broken-out", DisplayUnits.METRIC))
         .contains("does not join</text")
-        .contains("It comes out in 2 parts");
+        .contains("It comes out in 2 parts: two streams do not join");
     assertThat(svg(HandMade.slush(), "broken-out", DisplayUnits.METRIC))
         .doesNotContain("It comes out in");
   }
@@ -164,7 +189,8 @@ class ChartFilesTest {
   @Test
   void thereIsNothingToRaceWhenNoMetalComes() throws IOException {
     assertThat(svg(HandMade.stoppedInGate(), "race", DisplayUnits.METRIC))
-        .contains("No metal gets into the piece.</text");
+        .contains("No metal gets into the piece.</text")
+        .contains("no metal</text");
   }
 
   @ParameterizedTest
