@@ -11,9 +11,9 @@ import lastinch.solver.result.PassageRecord.Role;
 
 /**
  * The outer strip of each thin rim: it takes the time of the front beside it, carries its own mark,
- * and loses heat on two faces and its end. It fills in full where its mark still moves and a pressure
- * high enough for so thin a gap comes while the metal there can still move. It changes nothing in
- * the flow.
+ * and loses heat on two faces and its end. It fills in full where its mark still moves and a
+ * pressure high enough for so thin a gap comes while the metal there can still move. It changes
+ * nothing in the flow.
  */
 final class Rims {
   /** Solid share of metal at rest at which skin has closed it, as in the passage [-]. */

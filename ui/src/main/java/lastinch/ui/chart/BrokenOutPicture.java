@@ -82,7 +82,7 @@ final class BrokenOutPicture {
 
   private boolean isMissing() {
     return !(plan.result().outcome() instanceof Outcome.Filled)
-        || plan.result().edges().stream().anyMatch(e -> e.state() != EdgeStretch.State.SHARP);
+        || plan.result().edges().stream().anyMatch(e -> e.state() != EdgeStretch.State.FULL);
   }
 
   private boolean hasLaps() {

@@ -8,7 +8,10 @@ import lastinch.solver.result.PourResult;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
 
-/** How far an answer holds: the likeliest run, a bad and a good pour, and what each unknown does by itself. */
+/**
+ * How far an answer holds: the likeliest run, a bad and a good pour, and what each unknown does by
+ * itself.
+ */
 final class BandJson {
   private static final double MILLI = 1e3;
   private static final int DIGITS = 6;

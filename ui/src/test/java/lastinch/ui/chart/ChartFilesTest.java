@@ -74,7 +74,7 @@ class ChartFilesTest {
   @Test
   void wordsInAnSvgAreText() throws IOException {
     assertThat(svg(HandMade.slush(), "front", DisplayUnits.METRIC))
-        .contains("Tail feather, flat, slow pour</text")
+        .contains("Tail feather, flat, slow pour. How far the metal has got")
         .contains("time since first metal in the cup [s]</text")
         .contains("the piece, from its thick end [mm]</text")
         .contains("end gate</text")

@@ -22,11 +22,11 @@ class LabelsTest {
   @Test
   void labelsOfOnePlaceLieBesideEachOther() {
     Labels labels = new Labels(AREA);
-    for (int i = 0; i < 8; i++) {
+    for (int i = 0; i < 4; i++) {
       labels.write(paper(), "ends at 162 mm", Look.LABEL_SMALL, Look.INK, 200.0, 100.0, 0.0, -1.0);
     }
     List<Rectangle2D> boxes = labels.written();
-    assertThat(boxes).hasSize(8).allMatch(AREA::contains);
+    assertThat(boxes).hasSize(4).allMatch(AREA::contains);
     for (int i = 0; i < boxes.size(); i++) {
       for (int k = 0; k < i; k++) {
         assertThat(boxes.get(i).intersects(boxes.get(k))).isFalse();

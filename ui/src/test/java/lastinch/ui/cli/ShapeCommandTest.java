@@ -80,7 +80,9 @@ class ShapeCommandTest {
   @Test
   void aFileThatSaysItsUnitNeedsNone() {
     assertThat(run("shape", TRIVET)).isZero();
-    assertThat(printed()).contains("the file says so").contains("branched for the quick calculation");
+    assertThat(printed())
+        .contains("the file says so")
+        .contains("branched for the quick calculation");
   }
 
   @ParameterizedTest
