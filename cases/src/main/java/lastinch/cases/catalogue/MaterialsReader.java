@@ -110,7 +110,7 @@ final class MaterialsReader {
             e.origin().span(),
             "\""
                 + e.name()
-                + "\" stands twice; the first is in line "
+                + "\" appears twice; first on line "
                 + first.origin().span().line());
       }
     }

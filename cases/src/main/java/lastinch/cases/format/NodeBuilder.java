@@ -88,7 +88,7 @@ final class NodeBuilder {
 
   private Node node(Event event, int depth) {
     if (depth > MOST_DEPTH) {
-      problems.add(at(event), "This goes deeper than any file of ours; check the spaces in front");
+      problems.add(at(event), "This is nested too deep; check the spaces in front");
       throw new CaseText.TooDeep();
     }
     if (event instanceof AliasEvent) {
@@ -120,7 +120,7 @@ final class NodeBuilder {
         || scalar.getScalarStyle() == ScalarStyle.FOLDED) {
       problems.add(
           source.span(span.start(), Math.min(span.start() + 1, span.end())),
-          "A value stands on one line, without | or > before it");
+          "A value is written on one line, without | or > before it");
     } else if (source.lineOf(span.start()) != source.lineOf(span.end())) {
       boolean quoted = !scalar.isPlain();
       problems.add(
@@ -188,7 +188,7 @@ final class NodeBuilder {
       } else if (!decimalComma(word, value, entries)) {
         Node.Entry entry = new Node.Entry(word.span(), fold(word.text()), value);
         if (word.text().equals("<<")) {
-          problems.add(word.span(), "No such word here; use  based on  to build on another file");
+          problems.add(word.span(), "Unknown word; use  based on  to build on another file");
         } else if (seen.containsKey(entry.key())) {
           duplicate(problems, seen.get(entry.key()), entry.keySpan());
         } else {
@@ -202,7 +202,7 @@ final class NodeBuilder {
   }
 
   static void duplicate(Problems problems, Node.Entry first, Span again) {
-    problems.add(again, "This word stands here twice, first in line " + first.keySpan().line());
+    problems.add(again, "This word appears twice, first on line " + first.keySpan().line());
   }
 
   /** In braces {@code wide: 20,5 mm} comes as two entries; says so and what to write. */
@@ -217,7 +217,7 @@ final class NodeBuilder {
     }
     problems.add(
         head.span().to(word.span()),
-        "A number takes a point, not a comma",
+        "Use a decimal point, not a comma",
         head.text() + "." + word.text());
     return true;
   }

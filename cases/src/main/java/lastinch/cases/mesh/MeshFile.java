@@ -42,7 +42,7 @@ public final class MeshFile {
     }
     if (Files.size(path) > MOST_BYTES) {
       throw new MeshTrouble(
-          "This file is larger than 160 MB; make the model coarser in the drawing program");
+          "This file is larger than 160 MB; make the model coarser in your CAD program");
     }
     byte[] bytes = Files.readAllBytes(path);
     if (bytes.length == 0) {

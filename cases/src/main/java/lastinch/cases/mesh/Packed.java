@@ -40,7 +40,7 @@ final class Packed {
       }
       return xml(zip, modelEntry(zip), use);
     } catch (ZipException e) {
-      throw new MeshTrouble("This 3MF file is damaged; save it again from the drawing program");
+      throw new MeshTrouble("This 3MF file is damaged; save it again from your CAD program");
     }
   }
 
@@ -96,7 +96,7 @@ final class Packed {
         throw new MeshTrouble(
             "This 3MF file declares texts of its own or fetches others; that is refused");
       }
-      throw new MeshTrouble("This 3MF file is damaged; save it again from the drawing program");
+      throw new MeshTrouble("This 3MF file is damaged; save it again from your CAD program");
     } catch (Bomb e) {
       throw bomb();
     }

@@ -34,7 +34,7 @@ final class Soup {
   int point(double x, double y, double z) throws MeshTrouble {
     if (!(Math.abs(x) <= LARGEST && Math.abs(y) <= LARGEST && Math.abs(z) <= LARGEST)) {
       throw new MeshTrouble(
-          "A point of this model is not a number; export it again from the drawing program");
+          "A point of this model is not a number; export it again from your CAD program");
     }
     if (pointCount >= 3 * MOST_TRIANGLES) {
       throw tooMany();
@@ -67,7 +67,7 @@ final class Soup {
 
   private static MeshTrouble tooMany() {
     return new MeshTrouble(
-        "This model has more than 2 million faces; make it coarser in the drawing program");
+        "This model has more than 2 million faces; make it coarser in your CAD program");
   }
 
   /** Welds equal points, drops faces without area and unused points. */

@@ -82,7 +82,7 @@ final class ThreeMfReader {
   private void vertex(XMLStreamReader xml, String object) throws MeshTrouble {
     if (++points > 3 * Soup.MOST_TRIANGLES) {
       throw new MeshTrouble(
-          "This model has more than 2 million faces; make it coarser in the drawing program");
+          "This model has more than 2 million faces; make it coarser in your CAD program");
     }
     meshes
         .computeIfAbsent(object, k -> new Soup())

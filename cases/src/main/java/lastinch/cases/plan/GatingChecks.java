@@ -40,7 +40,7 @@ final class GatingChecks {
         if (name.isPresent()) {
           Integer before = names.putIfAbsent(name.get(), fields.span("name").line());
           if (before != null && before != fields.span("name").line()) {
-            problems.add(fields.span("name"), "This name is taken already, in line " + before);
+            problems.add(fields.span("name"), "This name is already used, on line " + before);
           }
         }
       }
@@ -106,7 +106,7 @@ final class GatingChecks {
       Unit unit = along.get().distance().unit();
       problems.add(
           fields.span("at"),
-          "This lies outside the piece. Allowed here: " + Limits.show(0.0, length, unit));
+          "This is outside the piece. Allowed here: " + Limits.show(0.0, length, unit));
     }
   }
 
@@ -122,7 +122,7 @@ final class GatingChecks {
     double x = typed.distance().si();
     if (!(x >= -length && x <= 2.0 * length)
         || !(Math.abs(typed.across().orElseThrow().si()) <= 2.0 * length)) {
-      problems.add(fields.span("at"), "This lies far outside the piece");
+      problems.add(fields.span("at"), "This is far outside the piece");
     }
   }
 

@@ -72,7 +72,7 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
     if (look.isPresent() && look.get().isTorn()) {
       problems.add(
           span,
-          "The surface of this model has holes; close it in the drawing program"
+          "The surface of this model has holes; close it in your CAD program"
               + " (lastinch shape says more)");
       return Optional.empty();
     }
@@ -82,7 +82,7 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
           "Faces are missing in the surface of this model ("
               + look.get().checks().openEdges()
               + " open edges): its thickness and weight are not to be trusted, nor is this answer."
-              + " Close it in the drawing program");
+              + " Close it in your CAD program");
     }
     if (look.isPresent() && look.get().isPartedOutside()) {
       problems.add(

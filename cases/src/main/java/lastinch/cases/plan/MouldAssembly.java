@@ -48,7 +48,7 @@ final class MouldAssembly {
             mould,
             "mould",
             "temperature",
-            "heat of the mould",
+            "temperature of the mould",
             Dimension.HEAT,
             Usual.mouldHeat(family, celsius::toSi),
             Usual.mouldSpread(family, mould.si("temperature").orElse(0.0)));

@@ -86,11 +86,11 @@ final class PlanAssembly {
     if (mould.medium().family() == MouldFamily.SAND) {
       if (words.typed("material").orElse("").equalsIgnoreCase("bonded sand")
           && words.word("set with").isEmpty()) {
-        problems.note(words.span("material"), "Nothing says what binds the sand; oil is taken");
+        problems.note(words.span("material"), "Binder not given: oil assumed");
       }
       if (words.word("rammed").isEmpty()) {
         problems.note(
-            words.span("material"), "Nothing says how hard the sand is rammed; firm is taken");
+            words.span("material"), "Ramming not given: firm assumed");
       }
     }
   }

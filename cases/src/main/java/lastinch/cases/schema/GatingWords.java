@@ -65,7 +65,7 @@ final class GatingWords {
                   Choice.of("bottom", "top", "thick end", "tip"),
                   "the end at which the sprue comes in"),
               must("wide", length("1 mm", "200 mm"), "across").twins("width"),
-              must("deep", length("1 mm", "200 mm"), "through the parting plane")
+              must("deep", length("1 mm", "200 mm"), "through the parting line")
                   .twins("depth", "thick", "tall"),
               may("runs on by", length("0 mm", "1 m"), "past the last gate"))
           .either(
@@ -113,7 +113,7 @@ final class GatingWords {
           must("tall", length("2 mm", "600 mm"), "height").twins("height", "high"),
           must("neck", length("1 mm", "400 mm"), "diameter of its neck").twins("neck across"),
           may("open", YES_NO, "whether air reaches its top"),
-          may("sleeve", YES_NO, "whether an insulating sleeve stands round it"));
+          may("sleeve", YES_NO, "whether it has an insulating sleeve"));
 
   private static final Part CHILL =
       placed(
@@ -138,7 +138,7 @@ final class GatingWords {
               .twins("flow-offs", "overflow"),
           may("feeders", new Kind.Named(FEEDER), "what makes up for shrinkage")
               .twins("risers", "feeder", "riser"),
-          may("chills", new Kind.Named(CHILL), "blocks that pull heat").twins("chill"));
+          may("chills", new Kind.Named(CHILL), "blocks that draw heat (chills)").twins("chill"));
 
   private GatingWords() {}
 

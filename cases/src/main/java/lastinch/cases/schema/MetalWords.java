@@ -31,7 +31,7 @@ final class MetalWords {
           may(
                   "from reading to first metal",
                   Amount.of(Dimension.TIME, "0 s", "30 min").banded(),
-                  "skimming, walking, aiming")
+                  "skimming, carrying, aiming")
               .orUnknown()
               .twins("waiting"),
           may(
@@ -100,7 +100,7 @@ final class MetalWords {
           may(
               "heat to spare",
               Amount.of(Dimension.SHARE, "0 %", "90 %"),
-              "how much shall be left"));
+              "how much must be left over"));
 
   private static final Choice YES_NO = Choice.of("yes", "no");
 

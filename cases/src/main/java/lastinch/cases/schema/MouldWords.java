@@ -58,7 +58,7 @@ final class MouldWords {
                   "of the mould; for a flask what the kiln reads")
               .orUnknown()
               .twins("heat", "temp"),
-          may("held there", Amount.of(Dimension.TIME, "0 s", "100 h"), "at that heat in the kiln")
+          may("held there", Amount.of(Dimension.TIME, "0 s", "100 h"), "at that temperature in the kiln")
               .orUnknown()
               .only(Applies.INVESTMENT),
           may(
@@ -83,7 +83,7 @@ final class MouldWords {
                   Amount.of(Dimension.HEAT_PULL, "10 W/m2K", "100000 W/m2K").banded(),
                   "from liquid metal that touches it, if you know better than the usual figure")
               .orUnknown(),
-          must("stands", new Kind.Stands(), "how it stands when you pour")
+          must("stands", new Kind.Stands(), "how the mould stands when you pour")
               .twins("attitude", "orientation", "position"));
 
   private MouldWords() {}

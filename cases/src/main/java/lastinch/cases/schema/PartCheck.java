@@ -41,7 +41,7 @@ public final class PartCheck {
         unknown(part, entry);
         damaged = true;
       } else if (!seen.add(word.get().key())) {
-        problems.add(entry.keySpan(), "The word " + word.get().key() + " stands here twice");
+        problems.add(entry.keySpan(), "The word " + word.get().key() + " appears twice");
       } else {
         if (!word.get().key().equals(entry.key())) {
           problems.note(entry.keySpan(), "Taken for " + word.get().key());
@@ -77,7 +77,7 @@ public final class PartCheck {
                   + either.words()
                   + "; "
                   + first.key()
-                  + " stands in line "
+                  + " is on line "
                   + first.keySpan().line());
         }
       }
@@ -115,14 +115,14 @@ public final class PartCheck {
     }
     Optional<String> near = NearestWord.of(key, candidates).flatMap(part::word).map(Word::key);
     if (near.isPresent()) {
-      problems.add(entry.keySpan(), "No such word here", near.get());
+      problems.add(entry.keySpan(), "Unknown word", near.get());
       return;
     }
     Optional<String> home = Documentation.homeOf(key);
     problems.add(
         entry.keySpan(),
-        home.map(h -> "No such word here; it belongs under " + h)
-            .orElse("No such word here. Under " + part.name() + " stand: " + part.listing()));
+        home.map(h -> "Unknown word; it belongs under " + h)
+            .orElse("Unknown word. Under " + part.name() + " stand: " + part.listing()));
   }
 
   private void leaveOut(Node value) {
@@ -166,7 +166,7 @@ public final class PartCheck {
       return check(part, map);
     }
     if (value instanceof Node.Text text && text.isEmpty()) {
-      problems.add(value.span(), "Nothing stands under this word; words: " + part.listing());
+      problems.add(value.span(), "Nothing is written under this word. It takes: " + part.listing());
     } else if (Values.isUnknown(value)) {
       problems.add(value.span(), usualSizes(part));
     } else {

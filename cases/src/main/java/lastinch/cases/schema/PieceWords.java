@@ -29,7 +29,7 @@ final class PieceWords {
           may("at", Choice.of("thick end"), "which end it sits at"),
           must("long", length("1 mm", "1 m"), "along the piece").twins("length"),
           must("wide", length("1 mm", "1 m"), "across the piece").twins("width"),
-          must("deep", length("0.5 mm", "500 mm"), "through the parting plane")
+          must("deep", length("0.5 mm", "500 mm"), "through the parting line")
               .twins("depth", "thick", "tall", "high"));
 
   private static final Part LIMB =
@@ -56,13 +56,13 @@ final class PieceWords {
           may(
                   "parting at",
                   length("0 mm", "500 mm"),
-                  "height of the parting plane above the lowest place of the piece as it lies;"
+                  "height of the parting line above the lowest place of the piece as it lies;"
                       + " absent: where it locks least")
               .twins("parting height", "parting"),
           may(
               "thick end",
               Choice.of("as found", "other end", "x", "-x", "y", "-y", "z", "-z"),
-              "which end is 0 mm, or the side of the file at which it lies"),
+              "which end is 0 mm, or the side of the file it is on"),
           may(
               "scale",
               Amount.of(Dimension.SHARE, "1 %", "10000 %"),

@@ -75,7 +75,7 @@ public final class Tables {
     for (Node.Entry entry : map.entries()) {
       if (!known.contains(entry.key())) {
         Optional<String> near = NearestWord.of(entry.key(), known);
-        String sentence = "No such word in a table; it has unit, columns and rows";
+        String sentence = "Unknown word in a table; a table has unit, columns and rows";
         if (near.isPresent()) {
           problems.add(entry.keySpan(), sentence, near.get());
         } else {
@@ -138,7 +138,7 @@ public final class Tables {
       boolean twin = column.twins().contains(text.get());
       if (twin || column.key().equals(text.get())) {
         if (isThere(column)) {
-          problems.add(item.span(), "This column stands here twice");
+          problems.add(item.span(), "This column appears twice");
           return false;
         }
         if (twin) {
@@ -198,7 +198,7 @@ public final class Tables {
               + " figures here for "
               + columns.size()
               + " columns"
-              + (comma ? ". A number takes a point, not a comma" : "");
+              + (comma ? ". Use a decimal point, not a comma" : "");
       problems.add(cells.span(), sentence);
       return Optional.empty();
     }

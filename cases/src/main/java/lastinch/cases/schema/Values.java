@@ -43,7 +43,7 @@ public final class Values {
       return Optional.empty();
     }
     if (text.text().isBlank()) {
-      problems.add(text.span(), "Nothing stands behind this word; fill it in or take the line out");
+      problems.add(text.span(), "Missing value; fill it in or take the line out");
       return Optional.empty();
     }
     return Optional.of(fold(text.text()));

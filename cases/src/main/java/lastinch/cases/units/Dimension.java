@@ -11,8 +11,8 @@ import java.util.Optional;
 public enum Dimension {
   LENGTH("a length", "m", "mm 1 1000", "cm 1 100", "m 1 1", "in,\" 254 10000", "ft 3048 10000"),
   /** A temperature on a scale. */
-  HEAT("a heat", "K", "degC,\u00b0C,C,deg_C celsius", "degF,\u00b0F,F,deg_F fahrenheit", "K 1 1"),
-  /** A number of degrees between two heats; never shifted. */
+  HEAT("a temperature", "K", "degC,\u00b0C,C,deg_C celsius", "degF,\u00b0F,F,deg_F fahrenheit", "K 1 1"),
+  /** A number of degrees between two temperatures; never shifted. */
   HEAT_DIFFERENCE(
       "a number of degrees", "K", "degC,\u00b0C,C,deg_C 1 1", "degF,\u00b0F,F,deg_F 5 9", "K 1 1"),
   MASS("a weight", "kg", "kg 1 1", "g 1 1000", "lb 45359237 100000000", "oz 45359237 1600000000"),
@@ -38,10 +38,10 @@ public enum Dimension {
       "in/s 254 10000",
       "ft/s 3048 10000"),
   PRESSURE("a pressure", "Pa", "kPa 1000 1", "Pa 1 1", "mbar 100 1", "bar 100000 1"),
-  SHARE("a share", "-", "% 1 100"),
+  SHARE("a percentage", "-", "% 1 100"),
   NUMBER("a plain number", "-", " 1 1"),
   HEAT_PULL(
-      "how hard heat is pulled", "W/(m2 K)", "W/m2K,W/(m2_K),W/m2/K,W/(m\u00b2_K),W/m\u00b2K 1 1"),
+      "how fast heat is drawn", "W/(m2 K)", "W/m2K,W/(m2_K),W/m2/K,W/(m\u00b2_K),W/m\u00b2K 1 1"),
   CONDUCTIVITY("a conductivity", "W/(m K)", "W/mK,W/(m_K),W/m/K 1 1"),
   SPECIFIC_HEAT(
       "a specific heat", "J/(kg K)", "J/kgK,J/(kg_K),J/kg/K 1 1", "kJ/kgK,kJ/(kg_K) 1000 1"),

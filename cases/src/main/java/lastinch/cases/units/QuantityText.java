@@ -80,7 +80,7 @@ public final class QuantityText {
     }
     if (!head.rest.isEmpty()) {
       return Parsed.bad(
-          "A plain number stands here, without \"" + head.rest + "\"",
+          "A plain number is needed here, without \"" + head.rest + "\"",
           plain.substring(0, plain.length() - head.rest.length()).strip());
     }
     return Parsed.good(head.value);
@@ -166,7 +166,7 @@ public final class QuantityText {
     if (head.rest.equals("%") && dimension != Dimension.SHARE) {
       if (dimension == Dimension.HEAT) {
         return Parsed.bad(
-            "A heat is uncertain by degrees, not by a share", "+- 15 " + q.unit().symbol());
+            "A temperature is uncertain by degrees, not by a percentage", "+- 15 " + q.unit().symbol());
       }
       return Parsed.good(
           Math.abs(q.si()) * head.value.divide(BigDecimal.valueOf(100), FIGURES).doubleValue());
@@ -211,7 +211,7 @@ public final class QuantityText {
       return missingUnit(numberText, dimension);
     }
     if (dimension == Dimension.NUMBER) {
-      return Parsed.bad("A plain number stands here, without \"" + head.rest + "\"", numberText);
+      return Parsed.bad("A plain number is needed here, without \"" + head.rest + "\"", numberText);
     }
     for (Dimension other : Dimension.values()) {
       if (other != Dimension.NUMBER && other.unit(head.rest).isPresent()) {
@@ -227,7 +227,7 @@ public final class QuantityText {
     }
     String nearest = nearestUnit(head.rest, dimension);
     String sentence =
-        "\"" + head.rest + "\" is no unit this knows. Units that fit: " + dimension.offered();
+        "\"" + head.rest + "\" is not a unit known here. Units that fit: " + dimension.offered();
     return nearest.isEmpty()
         ? Parsed.bad(sentence)
         : Parsed.bad(sentence, numberText + " " + nearest);
@@ -277,7 +277,7 @@ public final class QuantityText {
 
   private static Head head(String plain) {
     if (plain.isEmpty()) {
-      return Head.refused("Nothing stands here; a value is needed", Optional.empty());
+      return Head.refused("Missing value", Optional.empty());
     }
     if (plain.length() > MOST_CHARACTERS) {
       return Head.refused("That is far too long for a value", Optional.empty());
@@ -285,7 +285,7 @@ public final class QuantityText {
     Matcher comma = COMMA.matcher(plain);
     if (comma.matches()) {
       return Head.refused(
-          "A number takes a point, not a comma",
+          "Use a decimal point, not a comma",
           Optional.of(comma.group(1) + "." + comma.group(2) + comma.group(3)));
     }
     Matcher m = NUMBER.matcher(plain);

@@ -218,7 +218,7 @@ class OwnMaterialsTest {
                 + "  - {name: tin bronze, viscosity: 5 mPa s}\n"
                 + "  - {name: Tin-Bronze, viscosity: 6 mPa s}\n");
     assertThat(problems).hasSize(1);
-    assertThat(problems.get(0).sentence()).contains("stands twice").contains("line 3");
+    assertThat(problems.get(0).sentence()).contains("appears twice").contains("line 3");
   }
 
   @Test

@@ -73,9 +73,9 @@ class CaseTextTest {
             "1:4 A value that starts with &, * or ! has a meaning of its own here; put it between"
                 + " ' quotes.",
             "1:4 A quote opens here and does not close on this line. Inches can be written as in.",
-            "1:11 A number takes a point, not a comma. Did you mean: 20.5 mm",
+            "1:11 Use a decimal point, not a comma. Did you mean: 20.5 mm",
             "2:1 Line 2 starts with a Tab; use spaces.",
-            "2:1 This word stands here twice, first in line 1.",
+            "2:1 This word appears twice, first on line 1.",
             "2:4 A value that starts with &, * or ! has a meaning of its own here; put it between"
                 + " ' quotes.",
             "3:1 A second plan begins here; keep one in each file and take the line of dashes"

@@ -29,13 +29,13 @@ class BadInputTest {
       quoteCharacter = '`',
       value = {
         // decimal comma
-        "melted: 1.1 kg|melted: 1,1 kg|46:11 A number takes a point, not a comma. Did you mean: 1.1"
+        "melted: 1.1 kg|melted: 1,1 kg|46:11 Use a decimal point, not a comma. Did you mean: 1.1"
             + " kg",
         // yes/no where a number is due
         "melted: 1.1 kg|melted: yes|46:11 A number with its unit is needed here, not yes.",
         // unknown word with the nearest right one
-        "melted: 1.1 kg|meltd: 1.1 kg|46:3 No such word here. Did you mean: melted",
-        "wide: 20 mm, thick|wide: 20 mm, tickness|40:49 No such word here. Did you mean: thick",
+        "melted: 1.1 kg|meltd: 1.1 kg|46:3 Unknown word. Did you mean: melted",
+        "wide: 20 mm, thick|wide: 20 mm, tickness|40:49 Unknown word. Did you mean: thick",
         // missing unit
         "melted: 1.1 kg|melted: 1.1|46:11 The unit is missing. Write 1.1 kg or 1.1 g.",
         "tall: 120 mm|tall: 120|36:18 Millimetres or inches? Write 120 mm or 120 in.",
@@ -67,14 +67,13 @@ class BadInputTest {
         // stations out of order
         "[160, 23.0, 3.6, 1.0]|[60, 23.0, 3.6, 1.0]|22:9 The column at must rise from row to row:"
             + " 60 mm does not follow 80 mm.",
-        "[160, 23.0, 3.6, 1.0]|[160, 23,0, 3.6, 1.0]|22:9 There are 5 figures here for 4 columns. A"
-            + " number takes a point, not a comma.",
+        "[160, 23.0, 3.6, 1.0]|[160, 23,0, 3.6, 1.0]|22:9 There are 5 figures here for 4 columns. Use a decimal point, not a comma.",
         "[160, 23.0, 3.6, 1.0]|[160, 23.0, 3.6, 4.0]|22:9 The edge cannot be thicker than the"
             + " middle: 4.0 mm against 3.6 mm.",
         "[0,   34.0, 6.0, 1.4]|[10,   34.0, 6.0, 1.4]|20:9 The first place is where 0 mm is; its "
             + " at  has to be 0.",
         // gate or vent outside the piece
-        "at: 315 mm|at: 330 mm|42:28 This lies outside the piece. Allowed here: 0 to 320 mm.",
+        "at: 315 mm|at: 330 mm|42:28 This is outside the piece. Allowed here: 0 to 320 mm.",
         "into: boss, wide|into: bos, wide|40:30 There is no part of this name. Did you mean: boss",
         // a boss that was taken out and is still named
         "boss: {at: thick end, long: 40 mm, wide: 22 mm, deep: 18 mm}|# no boss|40:30 There is no"
@@ -103,7 +102,7 @@ class BadInputTest {
         // two ways of saying one thing
         "crucible empties in: 5.0 s +- 30 %|pours at: 0.3 kg/s~  crucible empties in: 5 s|53:3 Only"
             + " one of crucible empties in or cup is full after or pours at or pours as filmed can"
-            + " say how fast you pour; pours at stands in line 52.",
+            + " say how fast you pour; pours at is on line 52.",
         // a band wider than the value
         "5.0 s +- 30 %|5.0 s +- 300 %|52:24 The +- is wider than the value itself.",
         // a colon without its space
@@ -112,7 +111,7 @@ class BadInputTest {
         "melted: 1.1 kg|melted: 1.1 kg~  spin: 300 rpm|47:3 Only pours by gravity are covered; this"
             + " word cannot be taken into account.",
         // two names for one thing
-        "name: tip vent, at|name: end gate, at|42:14 This name is taken already, in line 40."
+        "name: tip vent, at|name: end gate, at|42:14 This name is already used, on line 40."
       })
   void a_slip_is_named_with_its_place(String from, String to, String line) {
     List<String> problems = Bench.problems(bench.readChanged(from, to.replace('~', '\n')));
@@ -123,10 +122,9 @@ class BadInputTest {
   void a_model_beside_calipers_is_refused_word_by_word() {
     assertThat(Bench.problems(bench.readChanged("grind off: 0 mm", "model: {file: a.stl}")))
         .contains(
-            "16:3 Only one of stations or limbs or model can say the shape of the piece; model "
-                + "stands in line 14.",
+            "16:3 Only one of stations or limbs or model can say the shape of the piece; model is on line 14.",
             "25:3 section goes with stations. Only one of stations or limbs or model can say the "
-                + "shape of the piece; model stands in line 14.");
+                + "shape of the piece; model is on line 14.");
   }
 
   @Test
@@ -174,7 +172,7 @@ class BadInputTest {
         .containsExactly(
             "30:11 One of these is needed: soft, firm, hard. Did you mean: firm",
             "40:42 Millimetres or inches? Write 20 mm or 20 in.",
-            "40:46 No such word here. Did you mean: thick",
+            "40:46 Unknown word. Did you mean: thick",
             "47:10 Tin bronze is solid below 798 degC (1468 degF). Did you mean: 1150 degC");
   }
 

@@ -85,9 +85,9 @@ class QuantityTextExactTest {
         "NaN s|TIME|number|",
         "12:30|TIME|clock|",
         "1e999 mm|LENGTH|far outside|",
-        "3 inches|LENGTH|no unit|3 in",
-        "5 sec|TIME|no unit|5 s",
-        "2 lbs|MASS|no unit|2 lb",
+        "3 inches|LENGTH|not a unit|3 in",
+        "5 sec|TIME|not a unit|5 s",
+        "2 lbs|MASS|not a unit|2 lb",
         "1/0 in|LENGTH|divided by 0|"
       })
   void what_cannot_be_read_is_explained(

@@ -99,7 +99,7 @@ class CommandLineTest {
                 17,
                 5,
                 "tickness: 4.8 mm",
-                "No such word here",
+                "Unknown word",
                 Optional.of("thick")),
             new Problem(
                 "base.yaml",
@@ -186,7 +186,7 @@ class CommandLineTest {
             "3 things to correct in feather.yaml. Nothing was run, nothing was written.",
             " 12:20  reads: 1150 degF          Tin bronze is solid below 831 degC",
             "                                  (1528 degF). Did you mean: degC",
-            " 17:5   tickness: 4.8 mm          No such word here. Did you mean: thick",
+            " 17:5   tickness: 4.8 mm          Unknown word. Did you mean: thick",
             "in base.yaml:",
             " 23:14  wide: 20                  Millimetres or inches? Write 20 mm or 20 in.");
   }

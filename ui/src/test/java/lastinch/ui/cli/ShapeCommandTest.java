@@ -55,7 +55,7 @@ class ShapeCommandTest {
     assertThat(printed())
         .contains("A long piece: 320 mm along its middle, 34 mm at its widest, up to 6 mm thick.")
         .contains("in tin bronze")
-        .contains("0.5 mm is thinner than most shops fill by hand")
+        .contains("0.5 mm at its thinnest is thinner than most shops fill by hand")
         .contains("unit: mm}");
     assertThat(left("maps"))
         .containsExactly(
@@ -175,7 +175,7 @@ class ShapeCommandTest {
     Files.write(cut, without(i -> i >= faces * 4 / 10 && i < faces / 2));
     assertThat(run("shape", cut.toString(), "--unit", "mm")).isZero();
     assertThat(printed())
-        .contains("2 bodies that do not touch")
+        .contains("2 separate bodies")
         .contains("branched for the quick calculation")
         .doesNotContain("Every command can pour it");
   }

@@ -78,7 +78,7 @@ class UnitQuestionTest {
     int code = run(true, "mm\n", "pour", plan(), "--quiet");
     assertThat(code).isEqualTo(Exit.SOLVED);
     assertThat(complained())
-        .contains("feather.stl is ... mm, cm, m or in? Its sizes are 320 x 34 x 6.")
+        .contains("feather.stl: mm, cm, m or in? Its sizes are 320 x 34 x 6.")
         .doesNotContain("to correct");
     assertThat(printed()).isNotEmpty();
   }
