@@ -47,6 +47,18 @@ class LeastExactSolutionTest {
   }
 
   @Test
+  void theLastMarksOfPracticeAreTriedAtBothEnds() {
+    Lever lever = InventedPours.lever(InventedPours.feather(), "emptiesIn");
+    double high = lever.mark((long) Math.floor(lever.practical().high().value() / 0.1 + 1e-6));
+    double low = lever.mark((long) Math.ceil(lever.practical().low().value() / 0.1 - 1e-6));
+    for (double end : new double[] {low, high}) {
+      LeverAnswer answer =
+          searched("emptiesIn", j -> SPARE + 0.01 - 0.5 * Math.abs(InventedPours.seconds(j) - end));
+      assertThat(value(answer)).isCloseTo(end, within(1e-9));
+    }
+  }
+
+  @Test
   void ofTwoIslandsTheNearerIsTaken() {
     // 20 % to spare from 1.5 to 2.5 s and from 8 to 9 s, nothing between; 6 s is nearer to 8 s
     LeverAnswer answer =

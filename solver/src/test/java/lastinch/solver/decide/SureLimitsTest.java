@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Band;
+import lastinch.solver.material.MouldMedium;
 import org.junit.jupiter.api.Test;
 
 /** Chance where it is known: nothing open, one thing open, several, all; stopped. */
@@ -93,6 +97,67 @@ class SureLimitsTest {
       assertThat(day.mould().medium().gapOpen().value())
           .isGreaterThanOrEqualTo(day.mould().medium().skinFrees().value());
     }
+  }
+
+  @Test
+  void gapOpensNoSoonerThanTheSkinFreesItselfOnAnyDay() {
+    PourCase job = BandedJob.allOpen();
+    MouldMedium medium = job.mould().medium();
+    medium = medium.with(MouldMedium.Figure.SKIN_FREES, wide(medium.skinFrees(), 0.3, 0.9));
+    medium = medium.with(MouldMedium.Figure.GAP_OPEN, wide(medium.gapOpen(), 0.4, 1.0));
+    job = Copies.with(job, OfMould.withMedium(job.mould(), medium));
+    List<Unknown> both = List.of(Unknown.SKIN_FREES, Unknown.GAP_OPEN);
+    int crossed = 0;
+    for (double[] point : ScrambledSobol.points(2, 64, 7)) {
+      MouldMedium day = Day.of(job, both, point).mould().medium();
+      double frees = Day.drawn(job, Unknown.SKIN_FREES, point[0]);
+      double open = Day.drawn(job, Unknown.GAP_OPEN, point[1]);
+      crossed += open < frees ? 1 : 0;
+      // the gap gives way, never the skin that was drawn before it
+      assertThat(day.skinFrees().value()).isEqualTo(frees);
+      assertThat(day.gapOpen().value()).isEqualTo(Math.max(frees, open));
+    }
+    assertThat(crossed).isGreaterThan(5);
+  }
+
+  private static Band wide(Band best, double low, double high) {
+    return new Band(best.value(), low, high, best.source());
+  }
+
+  @Test
+  void everySampleDealsItsCoordinatesAnew() {
+    int dimensions = 6;
+    Set<String> first = new HashSet<>();
+    Set<List<String>> all = new HashSet<>();
+    for (int seed = 0; seed < 8; seed++) {
+      double[][] points = ScrambledSobol.points(dimensions, 16, seed);
+      List<String> patterns = new ArrayList<>();
+      for (int d = 0; d < dimensions; d++) {
+        patterns.add(neighbours(points, d));
+      }
+      first.add(patterns.get(0));
+      all.add(patterns.stream().sorted().toList());
+    }
+    // the same coordinates each time, none left out, and not always the same one in front
+    assertThat(all).hasSize(1);
+    assertThat(all.iterator().next()).doesNotHaveDuplicates();
+    assertThat(first.size()).isGreaterThan(2);
+  }
+
+  /**
+   * Which of the first eight points shares its eighth with each of the next; no scrambling moves
+   * it.
+   */
+  private static String neighbours(double[][] points, int d) {
+    StringBuilder pairs = new StringBuilder();
+    for (int j = 8; j < 16; j++) {
+      for (int i = 0; i < 8; i++) {
+        if ((int) (8 * points[i][d]) == (int) (8 * points[j][d])) {
+          pairs.append(i);
+        }
+      }
+    }
+    return pairs.toString();
   }
 
   @Test

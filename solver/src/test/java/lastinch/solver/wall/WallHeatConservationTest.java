@@ -140,6 +140,32 @@ class WallHeatConservationTest {
   }
 
   @Test
+  void freshWallOfAWidenedColumnIsAsColdAsItWas() {
+    MetalTable metal = bronze();
+    WallColumns columns = new WallColumns(1, grid(), Rig.sandTable(), metal);
+    columns.open(0, COLD, 120.0, INFINITE);
+    double h = metal.enthalpy(POUR);
+    for (int i = 0; i < 50; i++) {
+      h = columns.exchange(0, 2e-3, 1200.0, 8.0, h);
+    }
+    double face = columns.faceTemperature(0);
+    double held = columns.held(0);
+    columns.widen(0, 0.25, 1.0);
+    assertThat(columns.held(0)).isCloseTo(0.25 * held, within(ROUNDING * held));
+    assertThat(columns.faceTemperature(0))
+        .isCloseTo(0.25 * face + 0.75 * COLD, within(ROUNDING * face));
+    // the metal meets the colder wall at once: it loses more than against the old one alone
+    WallColumns old = new WallColumns(1, grid(), Rig.sandTable(), metal);
+    old.open(0, COLD, 120.0, INFINITE);
+    double same = metal.enthalpy(POUR);
+    for (int i = 0; i < 50; i++) {
+      same = old.exchange(0, 2e-3, 1200.0, 8.0, same);
+    }
+    assertThat(columns.exchange(0, 2e-3, 1200.0, 8.0, h))
+        .isLessThan(old.exchange(0, 2e-3, 1200.0, 8.0, same));
+  }
+
+  @Test
   void longestStepsStayBetweenMetalAndMould() {
     MetalTable metal = bronze();
     for (double dt : new double[] {1e-6, 1.0, 1e3, 1e6}) {

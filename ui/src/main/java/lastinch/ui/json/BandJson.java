@@ -1,6 +1,8 @@
 package lastinch.ui.json;
 
 import java.util.Optional;
+import lastinch.cases.units.Dimension;
+import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Swing;
 import lastinch.solver.decide.Unknown;
@@ -40,11 +42,13 @@ final class BandJson {
   private static void unknowns(JsonText json, BandStudy study) {
     json.open("unknowns", '[');
     for (Swing swing : study.swings()) {
+      Unknown.Nature nature = swing.unknown().nature();
       json.open('{')
           .put("name", ResultJson.camel(swing.unknown()))
-          .put("best", swing.band().value(), DIGITS)
-          .put("low", swing.band().low(), DIGITS)
-          .put("high", swing.band().high(), DIGITS)
+          .put("unit", unit(nature))
+          .put("best", number(nature, swing.band().value()), DIGITS)
+          .put("low", number(nature, swing.band().low()), DIGITS)
+          .put("high", number(nature, swing.band().high()), DIGITS)
           .put("marginLow", swing.marginLow(), DIGITS)
           .put("marginHigh", swing.marginHigh(), DIGITS)
           .put("share", swing.share(), DIGITS)
@@ -53,6 +57,39 @@ final class BandJson {
     json.close(']');
     name(json, "weakest", study.weakest());
     name(json, "measureFirst", study.measure());
+  }
+
+  /** Unit of the values of a figure. */
+  private static String unit(Unknown.Nature nature) {
+    return switch (nature) {
+      case HEAT -> "degC";
+      case HEAT_DIFFERENCE -> "K";
+      case COOLING_RATE -> "K/s";
+      case TIME -> "s";
+      case MASS_RATE -> "kg/s";
+      case LENGTH -> "mm";
+      case CONDUCTANCE -> "W/m2K";
+      case CONDUCTIVITY -> "W/mK";
+      case DENSITY -> "kg/m3";
+      case PERMEABILITY -> "m2";
+      case HEAT_OF_FREEZING -> "J/kg";
+      case SPECIFIC_HEAT -> "J/kgK";
+      case VISCOSITY -> "Pa s";
+      case SURFACE_TENSION -> "N/m";
+      case ANGLE -> "deg";
+      case SHARE -> "%";
+      case FACTOR -> "number";
+    };
+  }
+
+  private static double number(Unknown.Nature nature, double value) {
+    return switch (nature) {
+      case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
+      case LENGTH -> MILLI * value;
+      case ANGLE -> Math.toDegrees(value);
+      case SHARE -> 100.0 * value;
+      default -> value;
+    };
   }
 
   private static void name(JsonText json, String key, Optional<Unknown> unknown) {

@@ -129,6 +129,23 @@ class ResultJsonTest {
         .contains("\"entered_degC\": 1098,")
         .contains("\"distance_mm\": -106,")
         .contains("\"froze_s\": null,");
+    // a gate into the boss lies 40 mm before the first station
+    assertThat(ResultJson.of(HandMade.plan(HandMade.slush())).replaceAll("\\s+", " "))
+        .contains("\"name\": \"end gate\", \"at_mm\": -40,");
+  }
+
+  @Test
+  void valuesOfAnUnknownAreInTheUnitBesideThem() {
+    // each is at its 1 of the SI unit
+    assertThat(unknown(Unknown.READING)).contains("\"unit\": \"degC\", \"best\": -272.15,");
+    assertThat(unknown(Unknown.POUR_SECONDS)).contains("\"unit\": \"s\", \"best\": 1,");
+    assertThat(unknown(Unknown.PARTING_CRACK)).contains("\"unit\": \"mm\", \"best\": 1000,");
+    assertThat(unknown(Unknown.FLOW_STOP)).contains("\"unit\": \"%\", \"best\": 100,");
+  }
+
+  private static String unknown(Unknown unknown) {
+    PouredPlan plan = HandMadeBands.plan(HandMade.slush(), HandMade.slush(), unknown);
+    return ResultJson.of(plan).replaceAll("\\s+", " ");
   }
 
   @Test
