@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
+import lastinch.solver.casting.GapGrid;
 import lastinch.solver.shape.Cells;
 import lastinch.solver.shape.Drawn;
 import lastinch.solver.shape.Locking;
@@ -66,6 +67,17 @@ public record ModelLook(
     MeshChecks checks = MeshChecks.of(mesh.scaled(factor));
     Pose pose = Pose.of(checks.mesh().points(), checks.mesh().corners(), wish);
     double cell = wantedCell.orElse(Cells.usual(pose.solid().high(0)));
+    if (Survey.cells(pose.solid(), cell) > GapGrid.MOST_CELLS) {
+      String usual = millimetres(Cells.usual(pose.solid().high(0)));
+      String sentence =
+          "Squares of "
+              + millimetres(cell)
+              + " mm are too fine for a piece of this size; try "
+              + usual
+              + " mm";
+      problems.add(Problem.ofFile(file, sentence));
+      return Optional.empty();
+    }
     Optional<Survey> survey = Survey.of(pose.solid(), cell);
     if (survey.isEmpty()) {
       problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));

@@ -36,14 +36,27 @@ public record GapGrid(double x0, double y0, double cell, int nx, int ny) {
    */
   public static GapGrid covering(
       double lowX, double lowY, double highX, double highY, double cell) {
-    double i0 = Math.floor(lowX / cell + 1e-9) - 1;
-    double j0 = Math.floor(lowY / cell + 1e-9) - 1;
-    double i1 = Math.ceil(highX / cell - 1e-9) + 1;
-    double j1 = Math.ceil(highY / cell - 1e-9) + 1;
-    if ((i1 - i0) * (j1 - j0) > MOST_CELLS) {
+    double i0 = before(lowX, cell);
+    double j0 = before(lowY, cell);
+    double i1 = after(highX, cell);
+    double j1 = after(highY, cell);
+    if (cells(lowX, lowY, highX, highY, cell) > MOST_CELLS) {
       throw new IllegalArgumentException("cells of " + cell + " m are too fine for this piece");
     }
     return new GapGrid(i0 * cell, j0 * cell, cell, (int) (i1 - i0), (int) (j1 - j0));
+  }
+
+  /** Cells that {@link #covering} a box [m] would take; to ask first, as too many are refused. */
+  public static double cells(double lowX, double lowY, double highX, double highY, double cell) {
+    return (after(highX, cell) - before(lowX, cell)) * (after(highY, cell) - before(lowY, cell));
+  }
+
+  private static double before(double low, double cell) {
+    return Math.floor(low / cell + 1e-9) - 1;
+  }
+
+  private static double after(double high, double cell) {
+    return Math.ceil(high / cell - 1e-9) + 1;
   }
 
   /** Number of cells. */

@@ -142,12 +142,20 @@ final class PlaneLimbs {
         }
       }
     }
+    closeUp(line.middle);
     for (int i = 0; i < line.count; i++) {
-      if (line.middle[i] < 0) {
-        line.middle[i] = line.middle[Math.max(0, i - 1)];
-      }
       line.width[i] = area[i] / line.stretch;
       line.thickness[i] = area[i] > 0.0 ? sum[i] / area[i] : 0.0;
+    }
+  }
+
+  /** A stretch where other parts lie over the line is told by the nearest one before, or after. */
+  private static void closeUp(int[] middle) {
+    for (int i = 1; i < middle.length; i++) {
+      middle[i] = middle[i] < 0 ? middle[i - 1] : middle[i];
+    }
+    for (int i = middle.length - 2; i >= 0; i--) {
+      middle[i] = middle[i] < 0 ? middle[i + 1] : middle[i];
     }
   }
 

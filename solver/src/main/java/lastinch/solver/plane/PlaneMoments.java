@@ -4,9 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.result.PlaneField;
 
-/** Keeps how the plane looks every so often; at most {@value #MOST} moments, then every second. */
+/**
+ * Keeps how the plane looks every so often; when there are {@value #MOST} moments, or as many as
+ * {@value #MOST_SQUARES} squares fit into, every second goes.
+ */
 final class PlaneMoments {
   private static final int MOST = 400;
+  private static final int FEWEST = 8;
+  private static final int MOST_SQUARES = 8_000_000;
 
   private final PlaneRun run;
   private final List<PlaneField.Moment> kept = new ArrayList<>();
@@ -30,7 +35,7 @@ final class PlaneMoments {
     }
     keep();
     next = run.flow.time() + every;
-    if (kept.size() >= MOST) {
+    if (kept.size() >= Math.max(FEWEST, Math.min(MOST, MOST_SQUARES / run.mapCells()))) {
       for (int i = kept.size() - 2; i >= 0; i -= 2) {
         kept.remove(i);
       }

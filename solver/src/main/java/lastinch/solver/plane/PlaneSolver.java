@@ -1,11 +1,13 @@
 package lastinch.solver.plane;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
+import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.PourCase;
@@ -25,14 +27,28 @@ import lastinch.solver.result.RunRecord;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.shape.CavityMap;
+import lastinch.solver.shape.GatingFault;
 
 /** Fills the map of a cavity in two dimensions: jets, edges, meeting lines, trapped air. */
 public final class PlaneSolver {
   private static final String SOLVER = "plane 1";
 
-  /** What the plane cannot do yet. */
+  /** Memory that a run takes for every square of its map [B]; measured, rounded up. */
+  private static final double BYTES_A_SQUARE = 1500.0;
+
+  /** Share of all memory that a run may take [-]; our choice. */
+  private static final double SHARE_OF_MEMORY = 0.6;
+
+  /** Edges of squares to choose from [m]. */
+  private static final double[] EDGES = {
+    0.25e-3, 0.5e-3, 0.75e-3, 1e-3, 1.5e-3, 2e-3, 2.5e-3, 3e-3, 4e-3, 5e-3
+  };
+
+  /** What stands in the way of a pour over the plane. */
   public enum Part {
-    METAL_IN_PLACE
+    METAL_IN_PLACE,
+    GATE_OFF_THE_PIECE,
+    GATING_OVER_THE_PIECE
   }
 
   /** Told of progress. */
@@ -50,6 +66,9 @@ public final class PlaneSolver {
     if (!job.checking().startsWet().isEmpty()) {
       parts.add(Part.METAL_IN_PLACE);
     }
+    for (GatingFault fault : CavityMap.faults(job)) {
+      parts.add(Part.valueOf(fault.name()));
+    }
     return List.copyOf(parts);
   }
 
@@ -57,16 +76,15 @@ public final class PlaneSolver {
    * Pours a case.
    *
    * @param job a case of which nothing is {@link #missing}
-   * @param cell edge of the squares [m]
+   * @param cell edge of the squares [m], not {@link #isTooFine}
    * @param every seconds between two moments kept [s]; infinite for the end alone
    * @param threads that share the work; the answer is the same to the last bit for any number
    * @param watch told of progress
    * @param stop polled once per step
-   * @throws TooFine if the squares are too fine for the size of the job
    */
   public static PlanePour run(
       PourCase job, double cell, double every, int threads, Watch watch, BooleanSupplier stop) {
-    return run(job, map(job, cell), every, threads, watch, stop);
+    return run(job, CavityMap.of(job, cell), every, threads, watch, stop);
   }
 
   /**
@@ -101,31 +119,18 @@ public final class PlaneSolver {
     return new PlanePour(result, field(run, met, moments));
   }
 
-  /** Whether squares of an edge [m] are too fine for the size of a job. */
+  /** Whether squares of an edge [m] are too fine for the size of a job and the memory there is. */
   public static boolean isTooFine(PourCase job, double cell) {
-    try {
-      map(job, cell);
-      return false;
-    } catch (TooFine e) {
-      return true;
-    }
+    double room = SHARE_OF_MEMORY * Runtime.getRuntime().maxMemory() / BYTES_A_SQUARE;
+    return CavityMap.cells(job, cell) > Math.min(GapGrid.MOST_CELLS, room);
   }
 
-  private static GapMap map(PourCase job, double cell) {
-    try {
-      return CavityMap.of(job, cell);
-    } catch (IllegalArgumentException e) {
-      throw new TooFine(e);
-    }
-  }
-
-  /** Squares too fine for the size of a job. */
-  public static final class TooFine extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    TooFine(Throwable cause) {
-      super(cause);
-    }
+  /** Edge of the finest squares that are not too fine for a job [m], from a short list. */
+  public static double finest(PourCase job) {
+    return Arrays.stream(EDGES)
+        .filter(e -> !isTooFine(job, e))
+        .findFirst()
+        .orElse(EDGES[EDGES.length - 1]);
   }
 
   private static PourResult result(

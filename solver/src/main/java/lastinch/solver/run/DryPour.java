@@ -92,12 +92,16 @@ public final class DryPour {
       int threads,
       RunObserver observer,
       BooleanSupplier stopRequested) {
-    refuse(pourCase);
-    try {
-      return PlaneSolver.run(pourCase, cell, every, threads, observer::onStep, stopRequested);
-    } catch (PlaneSolver.TooFine e) {
-      throw new UnsupportedCase(List.of(UnsupportedCase.Need.SQUARES_TOO_FINE));
+    List<UnsupportedCase.Need> needs = planeNeeds(pourCase, cell);
+    if (!needs.isEmpty()) {
+      throw new UnsupportedCase(needs);
     }
+    return PlaneSolver.run(pourCase, cell, every, threads, observer::onStep, stopRequested);
+  }
+
+  /** Edge of the finest squares in which a case can be poured over the plane [m]. */
+  public static double finestSquare(PourCase pourCase) {
+    return PlaneSolver.finest(pourCase);
   }
 
   /**
@@ -132,17 +136,9 @@ public final class DryPour {
       int threads,
       RunObserver observer,
       BooleanSupplier stopRequested) {
-    refuse(pourCase);
+    if (PlaneSolver.missing(pourCase).contains(PlaneSolver.Part.METAL_IN_PLACE)) {
+      throw new UnsupportedCase(List.of(UnsupportedCase.Need.METAL_IN_PLACE));
+    }
     return PlaneSolver.run(pourCase, map, every, threads, observer::onStep, stopRequested);
-  }
-
-  private static void refuse(PourCase pourCase) {
-    List<UnsupportedCase.Need> needs = new ArrayList<>();
-    for (PlaneSolver.Part part : PlaneSolver.missing(pourCase)) {
-      needs.add(UnsupportedCase.Need.valueOf(part.name()));
-    }
-    if (!needs.isEmpty()) {
-      throw new UnsupportedCase(needs);
-    }
   }
 }

@@ -13,7 +13,9 @@ public final class UnsupportedCase extends RuntimeException {
     MODEL_TOO_BRANCHED,
     STARTS_WET,
     METAL_IN_PLACE,
-    SQUARES_TOO_FINE
+    SQUARES_TOO_FINE,
+    GATE_OFF_THE_PIECE,
+    GATING_OVER_THE_PIECE
   }
 
   public UnsupportedCase(List<Need> needs) {

@@ -2,6 +2,7 @@ package lastinch.solver.shape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
@@ -29,10 +30,7 @@ public final class CavityMap {
    * @throws IllegalArgumentException if the cell is too fine for the size of the job
    */
   public static GapMap of(PourCase job, double cell) {
-    boolean side =
-        job.gating().runner().isPresent()
-            && job.gating().runner().get() instanceof Runner.Alongside;
-    PieceShape piece = new PieceShape(job.piece(), side);
+    PieceShape piece = piece(job);
     GatingShape gating = new GatingShape(job, piece);
     List<Region> regions = new ArrayList<>(piece.regions());
     regions.addAll(gating.regions());
@@ -45,6 +43,27 @@ public final class CavityMap {
     List<Opening> inlets =
         direct ? mouth(closed) : inlets(closed, gating.feet(), Math.PI / 4.0 * foot * foot);
     return draft.fix(parts, inlets, vents(closed, piece, job.gating().vents()));
+  }
+
+  private static PieceShape piece(PourCase job) {
+    boolean side =
+        job.gating().runner().isPresent()
+            && job.gating().runner().get() instanceof Runner.Alongside;
+    return new PieceShape(job.piece(), side);
+  }
+
+  /** What is wrong with how the gating of a job lies; empty when it can be mapped as it should. */
+  public static Set<GatingFault> faults(PourCase job) {
+    return new GatingShape(job, piece(job)).faults();
+  }
+
+  /** Cells that the map of a job takes, also when they are more than can be had. */
+  public static double cells(PourCase job, double cell) {
+    PieceShape piece = piece(job);
+    List<Region> regions = new ArrayList<>(piece.regions());
+    regions.addAll(new GatingShape(job, piece).regions());
+    Box box = regions.stream().map(Region::box).reduce(Box::with).orElseThrow();
+    return GapGrid.cells(box.lowX(), box.lowY(), box.highX(), box.highY(), cell);
   }
 
   /** The whole section of the thick end, for metal that checking options let in there. */

@@ -19,6 +19,9 @@ final class Filling {
   /** The same for a drawn piece, whose wall is not taken from them. */
   private static final int FINE_DRAWN = 4;
 
+  /** Thinner gaps [m] hold no metal and are taken as closed: a slip of the surface, our choice. */
+  static final double LEAST_GAP = 1e-6;
+
   /** Stands for a cell with several regions. */
   static final int MIXED = -2;
 
@@ -106,7 +109,7 @@ final class Filling {
         }
         for (int column = from; column <= to; column++) {
           double g = region.gapAt(xOf(column), y);
-          if (g > gap[row][column]) {
+          if (g > Math.max(LEAST_GAP, gap[row][column])) {
             gap[row][column] = g;
             owner[row][column] = r;
           }

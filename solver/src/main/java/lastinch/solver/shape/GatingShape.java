@@ -2,8 +2,10 @@ package lastinch.solver.shape;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lastinch.solver.casting.Feeder;
 import lastinch.solver.casting.GapMap.Kind;
 import lastinch.solver.casting.GapMap.Part;
@@ -32,6 +34,11 @@ final class GatingShape {
   private static final double CUT_STEP = 2.5e-4;
   private static final double DEEPEST_CUT = 15e-3;
 
+  /** A gate may lie over a rim that curves so far outwards [m], and a runner by this share [-]. */
+  private static final double OVER_RIM = 3e-3;
+
+  private static final double OFF_AXIS = 0.25;
+
   private final Gating gating;
   private final PieceShape piece;
   private final boolean upright;
@@ -41,6 +48,8 @@ final class GatingShape {
 
   /** Regions under the foot of the sprue. */
   private final List<Region> feet = new ArrayList<>();
+
+  private final Set<GatingFault> faults = EnumSet.noneOf(GatingFault.class);
 
   GatingShape(PourCase job, PieceShape piece) {
     gating = job.gating();
@@ -67,10 +76,37 @@ final class GatingShape {
     return feet;
   }
 
+  /** What is wrong with how it lies. */
+  Set<GatingFault> faults() {
+    return faults;
+  }
+
   private void addGate(Gate gate) {
     Part part = new Part(Kind.GATE, gate.name());
     Rim rim = piece.rim(gate.place(), runnerSide);
     join(part, rim, gate.width(), gate.thickness(), gate.length() + bridge());
+    if (gate.length() > OVER_RIM) {
+      double over = gate.length() - OVER_RIM;
+      see(rim.xOut(OVER_RIM), rim.yOut(OVER_RIM), rim.outX(), rim.outY(), over, 0.0);
+    }
+  }
+
+  /** Looks for the piece under a channel of gate or runner: along it and on either side. */
+  private void see(double x, double y, double alongX, double alongY, double length, double side) {
+    for (double s = 0.0; s <= length; s += CUT_STEP) {
+      for (double t = -side; t <= side; t += Math.max(side, CUT_STEP)) {
+        if (piece.gapAt(x + alongX * s - alongY * t, y + alongY * s + alongX * t) > 0.0) {
+          faults.add(GatingFault.GATING_OVER_THE_PIECE);
+          return;
+        }
+      }
+    }
+  }
+
+  /** A straight stretch of the runner. */
+  private void addRunner(Bar bar) {
+    regions.add(bar);
+    see(bar.x(), bar.y(), bar.alongX(), bar.alongY(), bar.length(), OFF_AXIS * bar.width());
   }
 
   /** How far gates reach into a side runner, so that no sliver is left between [m]. */
@@ -87,6 +123,9 @@ final class GatingShape {
     double thickest = 0.0;
     for (double d = CUT_STEP; d <= DEEPEST_CUT; d += CUT_STEP) {
       thickest = Math.max(thickest, piece.gapAt(rim.xOut(-d), rim.yOut(-d)));
+    }
+    if (thickest == 0.0) {
+      faults.add(GatingFault.GATE_OFF_THE_PIECE);
     }
     double enough = Math.min(gap, 0.5 * thickest);
     double cut = CUT_STEP;
@@ -159,11 +198,11 @@ final class GatingShape {
     double y = rim.yOut(reach);
     double back = (turns ? 0.5 * gate.width() : 0.0) + runner.runsOn();
     double length = runner.length() + (turns ? 0.5 * gate.width() : 0.0);
-    regions.add(
+    addRunner(
         new Bar(
             RUNNER, x, y, alongX, alongY, length, runner.width(), runner.depth(), runner.depth()));
     if (back > 0.0 && turns) {
-      regions.add(
+      addRunner(
           new Bar(
               RUNNER,
               x,
@@ -205,7 +244,7 @@ final class GatingShape {
       double[] a = line.get(k);
       double[] b = line.get(k + 1);
       if (Math.abs(b[0] - a[0]) + Math.abs(b[1] - a[1]) > CUT_STEP) {
-        regions.add(Bar.between(RUNNER, a[0], a[1], b[0], b[1], runner.width(), runner.depth()));
+        addRunner(Bar.between(RUNNER, a[0], a[1], b[0], b[1], runner.width(), runner.depth()));
       }
       if (k > 0) {
         regions.add(new Disc(RUNNER, a[0], a[1], runner.width(), runner.depth()));

@@ -18,6 +18,10 @@ import lastinch.solver.casting.Solid;
 final class PieceShape {
   private static final double STEP = 1e-4;
   private static final double NEAR = 1e-6;
+
+  /** So far in from an end there is piece behind it [m]; as deep as a gate is cut in. */
+  private static final double INSIDE = 2e-3;
+
   private static final int RAYS = 72;
   private static final String THICK_END = " thick end";
   private static final String TIP = " tip";
@@ -142,8 +146,8 @@ final class PieceShape {
     return switch (side) {
       case LEFT -> outwards(x, y, -sin, cos);
       case RIGHT -> outwards(x, y, sin, -cos);
-      case THICK_END -> new Rim(x, y, -cos, -sin);
-      case TIP -> new Rim(x, y, cos, sin);
+      case THICK_END -> end(new Rim(x, y, -cos, -sin));
+      case TIP -> end(new Rim(x, y, cos, sin));
     };
   }
 
@@ -183,6 +187,37 @@ final class PieceShape {
     double sign = inside ? 1.0 : -1.0;
     double reach = inside ? best - STEP : best;
     return new Rim(spot.x() + reach * bestX, spot.y() + reach * bestY, sign * bestX, sign * bestY);
+  }
+
+  /** An end of the piece; one that has nothing in its middle is taken where there is some. */
+  private Rim end(Rim middle) {
+    Box all = regions.stream().map(Region::box).reduce(Box::with).orElseThrow();
+    double far = all.highX() - all.lowX() + all.highY() - all.lowY();
+    for (double d = 0.0; d < far; d += STEP) {
+      for (int side : new int[] {1, -1}) {
+        double from = side * d;
+        if (isInside(middle, from)) {
+          double to = from;
+          while (d > 0.0 && isInside(middle, to + side * STEP)) {
+            to += side * STEP;
+          }
+          double t = 0.5 * (from + to);
+          return new Rim(
+              middle.x() - t * middle.outY(),
+              middle.y() + t * middle.outX(),
+              middle.outX(),
+              middle.outY());
+        }
+      }
+    }
+    return middle;
+  }
+
+  /** Whether there is cavity just inside of a rim, so far to the side of it. */
+  private boolean isInside(Rim rim, double aside) {
+    double x = rim.xOut(-INSIDE) - aside * rim.outY();
+    double y = rim.yOut(-INSIDE) + aside * rim.outX();
+    return gapAt(x, y) > 0.0;
   }
 
   /** The last place along a line at which there is cavity. */

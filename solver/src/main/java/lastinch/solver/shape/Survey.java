@@ -46,12 +46,17 @@ public record Survey(
 
   private static final double SKIN = 2e-3;
 
+  /** Cells [-] of a size [m] that the map of a piece takes, also when they are too many. */
+  public static double cells(Solid solid, double cell) {
+    Box box = new SolidRegion(solid, List.of()).box();
+    return GapGrid.cells(box.lowX(), box.lowY(), box.highX(), box.highY(), cell);
+  }
+
   /**
    * Looks a piece over.
    *
    * @param solid the piece
-   * @param cell size of the cells of the map [m]
-   * @throws IllegalArgumentException if the cell is too fine for the size of the piece
+   * @param cell size of the cells of the map [m], of which there are no more than a grid may have
    */
   public static Optional<Survey> of(Solid solid, double cell) {
     SolidRegion region = new SolidRegion(solid, List.of());

@@ -5,10 +5,21 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Gating;
+import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.Piece;
+import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
+import lastinch.solver.casting.Station;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -179,5 +190,58 @@ class PlanePourLimitsTest {
         .isInstanceOfSatisfying(
             UnsupportedCase.class,
             e -> assertThat(e.needs()).containsExactly(UnsupportedCase.Need.SQUARES_TOO_FINE));
+  }
+
+  /**
+   * Three arms from one place: where they lie over each other a stretch has no square of its own.
+   */
+  @Test
+  void armsThatGrowFromOnePlaceAreAllTold() {
+    PourCase plain = strip(3e-3, 1150.0).build();
+    List<Limb> arms = new ArrayList<>();
+    for (int k = 0; k < 3; k++) {
+      List<Station> stations = List.of(station(0.0), station(0.12));
+      String from = k == 0 ? "" : "arm 0 thick end";
+      arms.add(new Limb("arm " + k, stations, SectionForm.FLAT, from, "", (k - 1) * 0.6));
+    }
+    Gating g = plain.gating();
+    Gate gate = new Gate("gate", new Place.At("arm 0", 0.0, Side.THICK_END), 0.012, 3e-3, 5e-3);
+    Gating gating =
+        new Gating(
+            g.cup(),
+            g.sprue(),
+            g.well(),
+            g.runner(),
+            List.of(gate),
+            List.of(),
+            List.of(),
+            List.of());
+    PourCase job =
+        new PourCase(
+            plain.title(),
+            new Piece(arms, Optional.empty()),
+            plain.mould(),
+            gating,
+            plain.metal(),
+            plain.pour(),
+            plain.checking());
+    PourResult result = plane(job).result();
+    assertThat(result.passages())
+        .filteredOn(p -> p.role() == PassageRecord.Role.PIECE)
+        .extracting(PassageRecord::name)
+        .containsExactly("arm 0", "arm 1", "arm 2");
+  }
+
+  private static Station station(double at) {
+    return new Station(at, 0.02, 3e-3, OptionalDouble.empty(), Optional.empty());
+  }
+
+  @Test
+  void theFinestSquareIsTakenAndTheNextFinerOneOfSoLargeAJobIsNot() {
+    PourCase job = SampleJob.strip(3.0, 0.5, 4e-3).build();
+    double finest = DryPour.finestSquare(job);
+    assertThat(DryPour.planeNeeds(job, finest)).isEmpty();
+    assertThat(DryPour.planeNeeds(job, 0.1e-3))
+        .containsExactly(UnsupportedCase.Need.SQUARES_TOO_FINE);
   }
 }

@@ -77,19 +77,19 @@ final class CompareCommand extends StudyCommand {
     Compared compared = new Compared(poured, differences, studies.runs());
     CompareText text = new CompareText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full = noted(asked, text.full(compared));
+    List<String> full = noted(asked, text.full(compared, asked.how()));
     page(
         files,
         asked,
         sentences.say("compare.chart.title"),
-        text.brief(compared),
+        text.brief(compared, asked.how()),
         full,
         new StudyTables(sentences, asked.figures()).of(compared),
         new StudyCharts(sentences, asked.figures()).compared(compared));
     return new Answer(
         full,
         full,
-        text.brief(compared),
+        text.brief(compared, asked.how()),
         CompareJson.of(compared, asked.how()),
         files,
         true,

@@ -129,7 +129,7 @@ final class LeastCommand extends StudyCommand {
                 share ->
                     new SureChange.Wanted(
                         share, SureChange.of(studies, asked.plan().pourCase(), least, share)));
-    String name = file.toString();
+    String name = asked.how().typed(file.toString());
     List<String> full = noted(asked, text.full(asked.plan(), name, least, sures));
     List<String> brief = text.brief(asked.plan(), least, sures);
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
-import lastinch.solver.result.PlaneField;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.run.DryPour;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.Sentences;
@@ -13,11 +14,10 @@ import picocli.CommandLine.Option;
 
 /** Words of a single pour that choose how it is poured and what is kept of the filling. */
 final class PlaneWords {
-  private static final double USUAL_SQUARE = 2e-3;
   private static final double SHORTEST = 1e-3;
   private static final double LONGEST = 60.0;
 
-  @Mixin private SolverWords solver = new SolverWords(USUAL_SQUARE);
+  @Mixin private SolverWords solver = new SolverWords(HowPoured.USUAL_SQUARE);
 
   @Option(names = "--every", paramLabel = "TIME", descriptionKey = "every")
   private Optional<String> every = Optional.empty();
@@ -75,11 +75,20 @@ final class PlaneWords {
     return wrong;
   }
 
-  /** What a person should know of an answer from the plane. */
-  List<String> notes(Sentences sentences, Figures figures, PlaneField field) {
+  /**
+   * What a person should know of an answer from the plane.
+   *
+   * @param file the case file as the person named it
+   * @param job what it describes
+   */
+  List<String> notes(Sentences sentences, Figures figures, String file, PourCase job) {
+    String range =
+        DryPour.needs(job).isEmpty()
+            ? sentences.say("plane.note.range.quick", "file", file, "words", HowPoured.TYPED)
+            : sentences.say("plane.note.range", "file", solver.how().typed(file));
     return List.of(
-        sentences.say("plane.note.how", "square", figures.calipers(field.map().cell())),
-        sentences.say(again ? "plane.note.again" : "plane.note.one", "words", HowPoured.TYPED),
+        sentences.say("plane.note.how", "square", figures.calipers(square())),
+        sentences.say(again ? "plane.note.again" : "plane.note.one", "command", range),
         sentences.say("plane.note.limits"));
   }
 }

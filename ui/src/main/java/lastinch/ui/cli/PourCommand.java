@@ -23,6 +23,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.chart.ChartFiles;
@@ -104,10 +105,12 @@ final class PourCommand implements Callable<Integer> {
       return problems(unsound);
     }
     ReadResult.Sound sound = (ReadResult.Sound) read;
+    Figures figures = new Figures(chosen.get());
     try {
-      return pourAndAnswer(sound, new Figures(chosen.get()));
+      return pourAndAnswer(sound, figures);
     } catch (UnsupportedCase e) {
-      return unsupported(e.needs());
+      double finest = DryPour.finestSquare(sound.plan().pourCase());
+      return unsupported(e.needs(), figures.calipers(finest));
     } catch (OutFolder.Unwritable e) {
       return refuse(e.lines(problemText));
     }
@@ -160,7 +163,9 @@ final class PourCommand implements Callable<Integer> {
             : workshop.bands(plan.pourCase(), result, stopper::stopRequested);
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
     List<String> noted = notes(sound.notes());
-    field.ifPresent(f -> noted.addAll(planeWords.notes(sentences, figures, f)));
+    if (field.isPresent()) {
+      noted.addAll(planeWords.notes(sentences, figures, file.toString(), plan.pourCase()));
+    }
     PouredPlan poured =
         new PouredPlan(
             plan.pourCase(),
@@ -323,12 +328,12 @@ final class PourCommand implements Callable<Integer> {
     return refuse(problemText.problems(file.toString(), unsound.problems()));
   }
 
-  private int unsupported(List<UnsupportedCase.Need> needs) {
+  private int unsupported(List<UnsupportedCase.Need> needs, String finest) {
     if (json) {
       surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
       return Exit.BAD_INPUT;
     }
-    return refuse(problemText.unsupported(file.toString(), needs));
+    return refuse(problemText.unsupported(file.toString(), needs, finest));
   }
 
   private int refuse(List<String> lines) {

@@ -39,8 +39,12 @@ record Refusals(
     return Exit.BAD_INPUT;
   }
 
-  /** Says of every plan what the sums lack for it. */
-  int unsupported(Map<Path, List<UnsupportedCase.Need>> needs) {
+  /**
+   * Says of every plan what it needs.
+   *
+   * @param finest edge of the finest squares that the plans can be poured in, as it is typed
+   */
+  int unsupported(Map<Path, List<UnsupportedCase.Need>> needs, String finest) {
     if (json) {
       String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
       List<UnsupportedCase.Need> all =
@@ -48,7 +52,8 @@ record Refusals(
       surroundings.out().println(ProblemsJson.of(names, List.of(), all));
     } else {
       needs.forEach(
-          (file, list) -> surroundings.complain(problemText.unsupported(file.toString(), list)));
+          (file, list) ->
+              surroundings.complain(problemText.unsupported(file.toString(), list, finest)));
     }
     return Exit.BAD_INPUT;
   }

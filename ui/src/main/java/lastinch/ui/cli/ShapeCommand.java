@@ -167,23 +167,18 @@ final class ShapeCommand implements Callable<Integer> {
     if (taken.isEmpty()) {
       return Optional.empty();
     }
-    try {
-      return ModelLook.of(
-          mesh.get(),
-          taken.get(),
-          1.0,
-          new Pose.Wish(
-              up,
-              end.filter(e -> !e.equals(OTHER)),
-              end.filter(OTHER::equals).isPresent(),
-              partingHeight()),
-          cellSize(),
-          file.toString(),
-          problems);
-    } catch (IllegalArgumentException tooFine) {
-      surroundings.complain(problemText.sentence("shape.wrong.fine"));
-      return Optional.empty();
-    }
+    return ModelLook.of(
+        mesh.get(),
+        taken.get(),
+        1.0,
+        new Pose.Wish(
+            up,
+            end.filter(e -> !e.equals(OTHER)),
+            end.filter(OTHER::equals).isPresent(),
+            partingHeight()),
+        cellSize(),
+        file.toString(),
+        problems);
   }
 
   /** Asks for the unit at a terminal; elsewhere says which word is missing. */

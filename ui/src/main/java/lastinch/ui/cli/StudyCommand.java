@@ -29,6 +29,7 @@ import lastinch.ui.report.Sheets;
 import lastinch.ui.report.StudyReport;
 import lastinch.ui.words.AssumedText;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.Table;
@@ -41,9 +42,8 @@ abstract class StudyCommand implements Callable<Integer> {
   private static final String COMMAND_LINE = "command line";
 
   /** Squares of many runs are coarser than those of one [m]; our own choice. */
-  private static final double USUAL_SQUARE = 4e-3;
-
   final Surroundings surroundings;
+
   final Workshop workshop;
   final Sentences sentences;
   final ProblemText problemText;
@@ -68,7 +68,7 @@ abstract class StudyCommand implements Callable<Integer> {
 
   private Optional<UnitQuestion> unit = Optional.empty();
 
-  @Mixin private SolverWords solver = new SolverWords(USUAL_SQUARE);
+  @Mixin private SolverWords solver = new SolverWords(HowPoured.USUAL_SQUARE_OF_MANY);
 
   StudyCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
@@ -189,7 +189,9 @@ abstract class StudyCommand implements Callable<Integer> {
       }
     }
     if (!needs.isEmpty()) {
-      return refusals().unsupported(needs);
+      double finest =
+          plans.stream().mapToDouble(p -> DryPour.finestSquare(p.pourCase())).max().orElseThrow();
+      return refusals().unsupported(needs, figures.calipers(finest));
     }
     try {
       return study(asked);

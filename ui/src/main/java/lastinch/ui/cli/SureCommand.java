@@ -71,7 +71,8 @@ final class SureCommand extends StudyCommand {
     Sure sure = Sure.of(studies, asked.plan().pourCase(), count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full = noted(asked, text.full(asked.plan(), file.toString(), sure));
+    List<String> full =
+        noted(asked, text.full(asked.plan(), asked.how().typed(file.toString()), sure));
     page(
         files,
         asked,

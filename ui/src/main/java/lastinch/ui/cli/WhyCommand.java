@@ -135,7 +135,7 @@ final class WhyCommand extends StudyCommand {
             HeatAccount.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());
-    List<String> full = noted(asked, text.full(explained));
+    List<String> full = noted(asked, text.full(explained, asked.how()));
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     page(
         files,

@@ -164,7 +164,11 @@ public final class Report {
     html.open("div", "class", "last").raw("\n");
     new ReportBooks(html, plan, sentences, figures).add(version);
     html.element("p", say("care.always"), "class", "care");
-    html.element("p", say("report.limits"), "class", "small");
+    html.element(
+        "p",
+        say(plan.field().isPresent() ? "report.limits.plane" : "report.limits"),
+        "class",
+        "small");
     html.close("div");
   }
 }

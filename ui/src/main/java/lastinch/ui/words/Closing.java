@@ -55,6 +55,7 @@ final class Closing {
 
   private static void next(Page page, Scene scene) {
     String file = scene.plan().file();
+    String typed = scene.plan().how().typed(file, HowPoured.USUAL_SQUARE);
     List<String> levers = levers(scene);
     String label = scene.say("label.next");
     if (!levers.isEmpty()) {
@@ -70,7 +71,7 @@ final class Closing {
       return;
     }
     page.entry(label, scene.say("next.charts"));
-    page.line(" ".repeat(Page.LABEL + 2) + scene.say("next.charts.command", "file", file));
+    page.line(" ".repeat(Page.LABEL + 2) + scene.say("next.charts.command", "file", typed));
   }
 
   /** Names of the levers worth a try, most direct first. */

@@ -30,8 +30,8 @@ public final class CompareText {
     this.cells = new CompareCells(sentences, figures);
   }
 
-  /** The whole answer, line by line. */
-  public List<String> full(Compared compared) {
+  /** The whole answer, line by line; commands in it pour the same way. */
+  public List<String> full(Compared compared, HowPoured how) {
     Page page = new Page();
     page.line(sentences.say("compare.title", "count", Integer.toString(compared.plans().size())));
     for (Poured p : compared.plans()) {
@@ -48,16 +48,16 @@ public final class CompareText {
     page.line(sentences.say("compare.difference"));
     difference(page, compared);
     page.blank();
-    pick(page, compared);
+    pick(page, compared, how);
     page.blank();
     page.entry(sentences.say("label.care"), sentences.say("care.always"));
     return PlainLetters.all(page.lines());
   }
 
   /** The pick alone. */
-  public List<String> brief(Compared compared) {
+  public List<String> brief(Compared compared, HowPoured how) {
     Page page = new Page();
-    pick(page, compared);
+    pick(page, compared, how);
     return PlainLetters.all(page.lines());
   }
 
@@ -201,11 +201,12 @@ public final class CompareText {
     return sentences.say("part." + key);
   }
 
-  private void pick(Page page, Compared compared) {
+  private void pick(Page page, Compared compared, HowPoured how) {
     Optional<Poured> pick = compared.pick();
     if (pick.isEmpty()) {
       page.paragraph(sentences.say("compare.pick.none"));
-      page.line("  " + sentences.say("compare.pick.none.command", "file", nearest(compared)));
+      page.line(
+          "  " + sentences.say("compare.pick.none.command", "file", how.typed(nearest(compared))));
       return;
     }
     Glance glance = pick.get().glance();
@@ -216,7 +217,8 @@ public final class CompareText {
             + (look.isEmpty() ? "" : " " + sentences.say("compare.pick.look", "what", look)));
     if (glance.heat() < Verdict.JUST) {
       page.paragraph(sentences.say("compare.pick.just"));
-      page.line("  " + sentences.say("compare.pick.none.command", "file", pick.get().file()));
+      page.line(
+          "  " + sentences.say("compare.pick.none.command", "file", how.typed(pick.get().file())));
     }
   }
 

@@ -1,5 +1,7 @@
 package lastinch.ui.words;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -17,6 +19,11 @@ public record HowPoured(OptionalDouble square) {
   /** What a person types for the plane. */
   public static final String TYPED = "--solver plane";
 
+  /** Edge of the squares of a single pour, and of each of many, when none is typed [m]. */
+  public static final double USUAL_SQUARE = 2e-3;
+
+  public static final double USUAL_SQUARE_OF_MANY = 4e-3;
+
   public HowPoured {
     Objects.requireNonNull(square, "square");
   }
@@ -29,6 +36,34 @@ public record HowPoured(OptionalDouble square) {
   /** Whether it was over the plane. */
   public boolean isPlane() {
     return square.isPresent();
+  }
+
+  /**
+   * A case file as it is typed in a command that pours it the same way.
+   *
+   * @param usual edge of the squares of that command when none is typed [m]
+   */
+  public String typed(String file, double usual) {
+    if (!isPlane()) {
+      return file;
+    }
+    double edge = square.getAsDouble();
+    return edge == usual
+        ? file + " " + TYPED
+        : file
+            + " "
+            + TYPED
+            + " --square "
+            + BigDecimal.valueOf(edge * 1e3)
+                .setScale(2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString()
+            + "mm";
+  }
+
+  /** The same for a command that makes many pours. */
+  public String typed(String file) {
+    return typed(file, USUAL_SQUARE_OF_MANY);
   }
 
   /** Name of the way, for other programs. */
@@ -59,7 +94,6 @@ public record HowPoured(OptionalDouble square) {
     notes.add(sentences.say("plane.note.how", "square", figures.calipers(square.getAsDouble())));
     notes.add(sentences.say("plane.note.limits"));
     notes.addAll(more);
-    notes.add(sentences.say("plane.note.commands", "words", TYPED));
     Page page = new Page();
     String label = sentences.say("label.noted");
     for (String note : notes) {

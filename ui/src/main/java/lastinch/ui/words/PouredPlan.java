@@ -64,6 +64,11 @@ public record PouredPlan(
         Optional.empty());
   }
 
+  /** The way it was poured. */
+  public HowPoured how() {
+    return field.map(f -> HowPoured.square(f.map().cell())).orElse(HowPoured.ALONG);
+  }
+
   /**
    * The same plan with what a pour over the plane left behind.
    *

@@ -59,11 +59,22 @@ public final class ProblemText {
     }
   }
 
-  /** A sound plan that asks for more than there is. */
-  public List<String> unsupported(String file, List<UnsupportedCase.Need> needs) {
+  /**
+   * A sound plan that asks for more than there is, or for another way to pour it.
+   *
+   * @param finest edge of the finest squares it can be poured in, as it is typed
+   */
+  public List<String> unsupported(String file, List<UnsupportedCase.Need> needs, String finest) {
     List<String> words = new ArrayList<>();
     for (UnsupportedCase.Need need : needs) {
-      words.add(sentences.say("need." + need.name()));
+      String key = "need." + need.name();
+      words.add(
+          switch (need) {
+            case SQUARES_TOO_FINE -> sentences.say(key, "square", finest);
+            case MODEL_TOO_WIDE, MODEL_TOO_BRANCHED, METAL_IN_PLACE ->
+                sentences.say(key, "words", HowPoured.TYPED);
+            default -> sentences.say(key);
+          });
     }
     Page page = new Page();
     page.paragraph(sentences.say("unsupported", "file", file, "needs", String.join(", ", words)));

@@ -41,8 +41,8 @@ public final class WhyText {
     this.levers = new LeverWords(sentences, figures);
   }
 
-  /** The whole answer, line by line. */
-  public List<String> full(Explained why) {
+  /** The whole answer, line by line; commands in it pour the same way. */
+  public List<String> full(Explained why, HowPoured how) {
     Page page = new Page();
     boolean fills = why.result().outcome() instanceof Outcome.Filled;
     page.line(sentences.say(fills ? "why.title.fills" : "why.title", "title", why.plan().title()));
@@ -56,6 +56,7 @@ public final class WhyText {
     WhatWasShort.add(page, new Scene(poured(why), sentences, figures));
     page.blank();
     changes(page, why);
+    next(page, why, how.typed(why.file()));
     page.blank();
     page.entry(sentences.say("label.care"), sentences.say("care.always"));
     return PlainLetters.all(page.lines());
@@ -287,26 +288,23 @@ public final class WhyText {
           };
       page.wrapped("  ", "    ", text);
     }
-    page.entry(sentences.say("label.next"), sentences.say("why.next", "file", why.file()));
-    page.entry("", found(why));
+  }
+
+  private void next(Page page, Explained why, String file) {
+    page.entry(sentences.say("label.next"), sentences.say("why.next", "file", file));
+    page.entry("", found(why, file));
   }
 
   /** How to say what was found, with places that lie on this piece. */
-  private String found(Explained why) {
+  private String found(Explained why, String file) {
     List<Limb> limbs = why.plan().pourCase().piece().limbs();
     Limb limb = limbs.get(0);
     String stopped = typed(STOPPED * limb.length());
     return limbs.size() > 1
         ? sentences.say(
-            "why.next.found.limb", "file", why.file(), "limb", limb.name(), "stopped", stopped)
+            "why.next.found.limb", "file", file, "limb", limb.name(), "stopped", stopped)
         : sentences.say(
-            "why.next.found",
-            "file",
-            why.file(),
-            "stopped",
-            stopped,
-            "lap",
-            typed(LAP * limb.length()));
+            "why.next.found", "file", file, "stopped", stopped, "lap", typed(LAP * limb.length()));
   }
 
   /** A place as it is typed after an option: 190mm. */

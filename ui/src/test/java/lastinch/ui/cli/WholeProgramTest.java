@@ -108,7 +108,7 @@ class WholeProgramTest {
   @Test
   void everyNeedHasItsWords() {
     ProblemText words = new ProblemText(Sentences.english());
-    assertThat(words.unsupported("f.yaml", List.of(UnsupportedCase.Need.values())))
+    assertThat(words.unsupported("f.yaml", List.of(UnsupportedCase.Need.values()), "2 mm"))
         .isNotEmpty()
         .allMatch(line -> line.length() <= 78);
   }

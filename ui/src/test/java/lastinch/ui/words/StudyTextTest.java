@@ -114,7 +114,8 @@ class StudyTextTest {
                 Studied.compared(
                     j -> 0.1 * (5.0 - Studied.seconds(j)),
                     "feather-sand-flat.yaml",
-                    "feather-sand-tilted.yaml"));
+                    "feather-sand-tilted.yaml"),
+                HowPoured.ALONG);
     String text = String.join("\n", lines);
     assertThat(text)
         .contains("2 WAYS TO POUR IT")
@@ -201,7 +202,7 @@ class StudyTextTest {
 
   @Test
   void aPlanWithEnoughIsToldHowFarThingsMaySlip() {
-    String text = String.join("\n", new WhyText(SENTENCES, METRIC).full(why(0.9)));
+    String text = String.join("\n", new WhyText(SENTENCES, METRIC).full(why(0.9), HowPoured.ALONG));
     assertThat(text)
         .contains("How far single figures may drift and still leave 20 % of the heat to spare")
         .contains(": anywhere in its practical range")
