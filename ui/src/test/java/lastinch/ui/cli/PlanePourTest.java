@@ -79,7 +79,7 @@ class PlanePourTest {
     String[] words = {"pour", PLAN.toString(), "--solver", "plane", "--square", "5 mm", "--again"};
     assertThat(run(words)).isZero();
     assertThat(printed()).contains("Computed 5 times with squares of 4.7 to 5.3 mm: it");
-    assertThat(complained()).contains("4 times more with other squares");
+    assertThat(complained()).contains("4 more times with other squares");
     assertThat(run("pour", PLAN.toString(), "--again")).isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains("--again belongs to --solver plane");
   }
