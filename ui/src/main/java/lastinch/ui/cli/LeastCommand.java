@@ -145,7 +145,7 @@ final class LeastCommand extends StudyCommand {
         full,
         noted(asked, text.screen(asked.plan(), name, least, sures)),
         brief,
-        LeastJson.of(asked.plan(), name, least, sures, asked.how()),
+        LeastJson.of(asked.plan(), file.toString(), least, sures, asked.how()),
         files,
         least.whole(),
         least.base().end() != Glance.End.BROKE_DOWN);
