@@ -33,6 +33,7 @@ import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
 import lastinch.solver.material.FilmForming;
 import lastinch.solver.material.FreezingCurve;
+import lastinch.solver.material.Hazard;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.result.Accounts;
@@ -152,7 +153,8 @@ public final class HandMade {
         Band.typed(300),
         Band.typed(0.4),
         Band.typed(0.9),
-        Band.typed(ZERO_C + 1400));
+        Band.typed(ZERO_C + 1400),
+        List.of(Hazard.BINDER_SMOKE, Hazard.SILICA_DUST));
   }
 
   /** Freezes to a stop at 214 mm. */

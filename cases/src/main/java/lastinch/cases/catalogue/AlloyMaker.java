@@ -89,7 +89,8 @@ final class AlloyMaker {
         film(),
         band("mush that stops it"),
         band("shrinks on freezing"),
-        band("pours at"));
+        band("pours at"),
+        Hazards.of(entry));
   }
 
   private FilmForming film() {

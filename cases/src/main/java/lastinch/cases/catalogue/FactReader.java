@@ -40,7 +40,7 @@ final class FactReader {
   Optional<Fact> read(Property property, Node.Entry entry) {
     return switch (property.kind()) {
       case FIGURE -> figure(property, entry);
-      case CHOICE, TEXT -> wording(property, entry);
+      case CHOICE, CHOICES, TEXT -> wording(property, entry);
       case TABLE -> table(property, entry);
       case FREEZING -> new FreezingReader(this, problems).read(property, entry);
     };
@@ -227,6 +227,17 @@ final class FactReader {
         return Optional.empty();
       }
       return ground.map(g -> new Fact.Wording(word, g));
+    }
+    if (property.kind() == Property.Kind.CHOICES) {
+      List<String> words = Hazards.words(text.text());
+      if (!property.choices().containsAll(words)) {
+        problems.add(
+            text.span(),
+            "Some of these belong here, with commas between them: "
+                + String.join(", ", property.choices()));
+        return Optional.empty();
+      }
+      return ground.map(g -> new Fact.Wording(String.join(", ", words), g));
     }
     return ground.map(g -> new Fact.Wording(text.text().strip(), g));
   }

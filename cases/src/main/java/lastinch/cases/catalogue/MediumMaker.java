@@ -70,7 +70,8 @@ final class MediumMaker {
         m.band(Schema.GAP),
         skinFrees,
         gapOpen,
-        m.band("used up to"));
+        m.band("used up to"),
+        Hazards.of(entry));
   }
 
   private MouldFamily family() {

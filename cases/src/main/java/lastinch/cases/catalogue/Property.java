@@ -30,6 +30,7 @@ record Property(
   enum Kind {
     FIGURE,
     CHOICE,
+    CHOICES,
     TEXT,
     TABLE,
     FREEZING
@@ -53,6 +54,11 @@ record Property(
 
   static Property choice(String word, List<String> choices, String help) {
     return new Property(word, Kind.CHOICE, Dimension.NUMBER, 0.0, 0.0, choices, true, help);
+  }
+
+  /** Some of the words, with commas between them. */
+  static Property choices(String word, List<String> choices, String help) {
+    return new Property(word, Kind.CHOICES, Dimension.NUMBER, 0.0, 0.0, choices, true, help);
   }
 
   static Property text(String word, String help) {

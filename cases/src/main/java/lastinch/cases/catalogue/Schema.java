@@ -1,6 +1,7 @@
 package lastinch.cases.catalogue;
 
 import static lastinch.cases.catalogue.Property.choice;
+import static lastinch.cases.catalogue.Property.choices;
 import static lastinch.cases.catalogue.Property.extra;
 import static lastinch.cases.catalogue.Property.freezing;
 import static lastinch.cases.catalogue.Property.needed;
@@ -19,6 +20,7 @@ final class Schema {
   static final String METAL = "metal";
   static final String FAMILY = "family";
   static final String FILM = "oxide film";
+  static final String GIVES_OFF = "gives off";
   static final String CONDUCTS = "conducts";
   static final String CONDUCTS_TABLE = "conducts by heat";
   static final String TAKES = "heat per degree";
@@ -61,6 +63,8 @@ final class Schema {
           extra("grows with heat", Dimension.EXPANSION, 0, 1e-4, "length, solid"),
           extra("pattern contraction", Dimension.SHARE, 0, 0.05, "pattern maker's allowance"),
           text("freezing class", "short I, middle II, long III"),
+          choices(
+              GIVES_OFF, Hazards.OF_ALLOYS, "fume that hurts; decides which cautions are printed"),
           text("caution", "what to watch"));
 
   static final List<Property> MEDIUM =
@@ -91,6 +95,7 @@ final class Schema {
           extra("wall", Dimension.LENGTH, 1e-4, 1, "usual thickness of a shell"),
           extra("grows", Dimension.SHARE, 0, 0.05, "length, from cold to casting heat"),
           extra("grows with heat", Dimension.EXPANSION, 0, 1e-4, "length per degree"),
+          choices(GIVES_OFF, Hazards.OF_MOULDS, "what hurts; decides which cautions are printed"),
           text("caution", "what to watch"));
 
   static final List<Property> STEEL =

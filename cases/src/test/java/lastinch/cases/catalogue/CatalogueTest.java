@@ -3,6 +3,7 @@ package lastinch.cases.catalogue;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.FilmForming;
+import lastinch.solver.material.Hazard;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
 import org.junit.jupiter.api.Test;
@@ -90,6 +92,31 @@ class CatalogueTest {
         assertThat(m.conductivityFactor().high()).isGreaterThan(1.0);
       }
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("alloys")
+  void givesOffZincAndLeadFumeWhereItIsMadeOfThem(String name) {
+    String made = CATALOGUE.alloySheet(name).madeOf().replace("lead-free", "");
+    List<Hazard> givesOff = CATALOGUE.alloy(name).givesOff();
+    assertThat(givesOff.contains(Hazard.ZINC_FUME)).isEqualTo(made.contains("zinc"));
+    assertThat(givesOff.contains(Hazard.LEAD_FUME)).isEqualTo(made.contains("lead"));
+  }
+
+  @Test
+  void tellsWhichMouldsAreDampDustyOrGiveOffSulphur() {
+    assertThat(mouldsWith(Hazard.STEAM)).containsExactly("green sand");
+    assertThat(mouldsWith(Hazard.SULPHUR_FUME)).containsExactly("gypsum investment");
+    List<String> dusty = new ArrayList<>(CATALOGUE.mediumNames());
+    dusty.removeAll(List.of("graphite mould", "steel mould"));
+    assertThat(mouldsWith(Hazard.SILICA_DUST)).containsExactlyElementsOf(dusty);
+  }
+
+  private static List<String> mouldsWith(Hazard hazard) {
+    return CATALOGUE.mediumNames().stream()
+        .filter(
+            n -> CATALOGUE.medium(n, MetalKind.COPPER, Ramming.FIRM).givesOff().contains(hazard))
+        .toList();
   }
 
   @ParameterizedTest

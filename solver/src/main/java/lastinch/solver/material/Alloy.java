@@ -1,5 +1,6 @@
 package lastinch.solver.material;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 
@@ -25,6 +26,7 @@ import java.util.function.Function;
  * @param flowStop share of solid in the slurry at which it stops flowing [-]
  * @param shrinkage volume lost on freezing [-]
  * @param pourTemperature usual range in the crucible [K]
+ * @param givesOff what it gives off that hurts, in the order of {@link Hazard}
  */
 public record Alloy(
     String name,
@@ -45,9 +47,10 @@ public record Alloy(
     FilmForming film,
     Band flowStop,
     Band shrinkage,
-    Band pourTemperature) {
+    Band pourTemperature,
+    List<Hazard> givesOff) {
 
-  /** An alloy whose start of freezing is known exactly. */
+  /** An alloy whose start of freezing is known exactly and that gives off nothing that hurts. */
   public Alloy(
       String name,
       FreezingCurve freezing,
@@ -86,7 +89,8 @@ public record Alloy(
         film,
         flowStop,
         shrinkage,
-        pourTemperature);
+        pourTemperature,
+        List.of());
   }
 
   public Alloy {
@@ -103,6 +107,7 @@ public record Alloy(
     Objects.requireNonNull(film, "film");
     Objects.requireNonNull(shrinkage, "shrinkage");
     Objects.requireNonNull(pourTemperature, "pourTemperature");
+    givesOff = givesOff.stream().sorted().distinct().toList();
     Checks.within("latentHeat", latentHeat.value(), 1e4, 2e6, "J/kg");
     Checks.within("specificHeatLiquid", specificHeatLiquid.value(), 50.0, 5000.0, "J/(kg K)");
     Checks.within("specificHeatSolid", specificHeatSolid.value(), 50.0, 5000.0, "J/(kg K)");
@@ -167,7 +172,8 @@ public record Alloy(
         film,
         either(changed, Figure.FLOW_STOP, band),
         shrinkage,
-        pourTemperature);
+        pourTemperature,
+        givesOff);
   }
 
   private Band either(Figure changed, Figure own, Band band) {

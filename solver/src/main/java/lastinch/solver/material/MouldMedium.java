@@ -1,5 +1,6 @@
 package lastinch.solver.material;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 
@@ -19,6 +20,7 @@ import java.util.function.Function;
  * @param skinFrees largest solid share at which contact is still that of liquid [-]
  * @param gapOpen solid share at which the gap is fully open [-]
  * @param ceiling hottest the medium is used at [K]
+ * @param givesOff what it gives off that hurts, in the order of {@link Hazard}
  */
 public record MouldMedium(
     String name,
@@ -33,13 +35,47 @@ public record MouldMedium(
     Band contactGap,
     Band skinFrees,
     Band gapOpen,
-    Band ceiling) {
+    Band ceiling,
+    List<Hazard> givesOff) {
+
+  /** A medium that gives off nothing that hurts. */
+  public MouldMedium(
+      String name,
+      MouldFamily family,
+      Curve conductivity,
+      Band conductivityFactor,
+      Curve specificHeat,
+      Band density,
+      double porosity,
+      Band permeability,
+      Band contactLiquid,
+      Band contactGap,
+      Band skinFrees,
+      Band gapOpen,
+      Band ceiling) {
+    this(
+        name,
+        family,
+        conductivity,
+        conductivityFactor,
+        specificHeat,
+        density,
+        porosity,
+        permeability,
+        contactLiquid,
+        contactGap,
+        skinFrees,
+        gapOpen,
+        ceiling,
+        List.of());
+  }
 
   public MouldMedium {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(family, "family");
     Objects.requireNonNull(conductivity, "conductivity");
     Objects.requireNonNull(specificHeat, "specificHeat");
+    givesOff = givesOff.stream().sorted().distinct().toList();
     Checks.within("conductivityFactor", conductivityFactor.value(), 0.05, 20.0, "-");
     Checks.within("density", density.value(), 100.0, 25000.0, "kg/m3");
     Checks.within("porosity", porosity, 0.0, 1.0, "-");
@@ -98,7 +134,8 @@ public record MouldMedium(
         gapGiven ? gap : gap.at(Math.min(contact.value(), gap.value())),
         openGiven ? frees.at(Math.min(frees.value(), open.value())) : frees,
         openGiven ? open : open.at(Math.max(frees.value(), open.value())),
-        ceiling);
+        ceiling,
+        givesOff);
   }
 
   private Band either(Figure changed, Figure own, Band band) {

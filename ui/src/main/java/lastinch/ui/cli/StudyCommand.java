@@ -316,7 +316,8 @@ abstract class StudyCommand implements Callable<Integer> {
               plan.title(),
               files().get(i).toString(),
               plan.digest(),
-              new AssumedText(sentences, asked.figures()).lines(plan.assumed())));
+              new AssumedText(sentences, asked.figures()).lines(plan.assumed()),
+              plan.pourCase()));
       sheets.addAll(Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue()));
     }
     StudyReport report =

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.result.Accounts;
 import lastinch.solver.result.EdgeAtStation;
@@ -18,6 +19,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
+import lastinch.ui.words.Caution;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
@@ -49,6 +51,7 @@ public final class ResultJson {
       json.put("checking", true);
     }
     json.put("solver", result.record().solver());
+    care(json, plan.pourCase());
     plan.spread().ifPresent(s -> squares(json, s));
     head(json, plan);
     stops(json, result);
@@ -60,6 +63,13 @@ public final class ResultJson {
     findings(json, result);
     books(json, result);
     return json.close('}').text();
+  }
+
+  /** Keys of the cautions of a job, most serious first, into an object that is open. */
+  private static void care(JsonText json, PourCase job) {
+    json.open("care", '[');
+    Caution.of(job).forEach(c -> json.item(camel(c)));
+    json.close(']');
   }
 
   /** What came of pours over other squares. */

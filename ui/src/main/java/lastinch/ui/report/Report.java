@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.words.Care;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
@@ -48,7 +49,7 @@ public final class Report {
       .sheet th:nth-child(4) { width: 17%; }
       tr { break-inside: avoid; }
       .small { font-size: .86em; }
-      .care { border: 2px solid #201d1a; padding: .5em .8em; margin: 1em 0; }
+      .care { border: 2px solid #201d1a; padding: .5em .8em .5em 2em; margin: 1em 0; }
       .last { break-before: page; }
       @page { margin: 15mm 16mm; }
       @media print { body { margin: 0; max-width: none; padding: 0; font-size: 11.5px; }
@@ -160,10 +161,17 @@ public final class Report {
     html.open("pre").text(String.join("\n", lines)).close("pre");
   }
 
+  /** Cautions in a box. */
+  static void care(Html html, List<String> cautions) {
+    html.open("ul", "class", "care");
+    cautions.forEach(caution -> html.element("li", caution));
+    html.close("ul");
+  }
+
   private void lastPage() {
     html.open("div", "class", "last").raw("\n");
     new ReportBooks(html, plan, sentences, figures).add(version);
-    html.element("p", say("care.always"), "class", "care");
+    care(html, new Care(sentences).all(plan.pourCase()));
     html.element(
         "p",
         say(plan.field().isPresent() ? "report.limits.plane" : "report.limits"),

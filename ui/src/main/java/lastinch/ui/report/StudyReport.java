@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import lastinch.cases.catalogue.MaterialSheet;
+import lastinch.solver.casting.PourCase;
 import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.words.Care;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.Table;
@@ -51,9 +53,12 @@ public record StudyReport(
    * @param file as the person named it
    * @param digest of the case as read
    * @param assumed what was taken where the file says nothing, one line each
+   * @param job whose cautions belong on the page
    */
-  public record Described(String title, String file, String digest, List<String> assumed) {
+  public record Described(
+      String title, String file, String digest, List<String> assumed, PourCase job) {
     public Described {
+      Objects.requireNonNull(job, "job");
       Objects.requireNonNull(title, "title");
       Objects.requireNonNull(file, "file");
       Objects.requireNonNull(digest, "digest");
@@ -87,7 +92,7 @@ public record StudyReport(
     new ReportSources(html, sentences, figures).add(sheets);
     html.open("div", "class", "last").raw("\n");
     repeat(html, sentences, version);
-    html.element("p", sentences.say("care.always"), "class", "care");
+    Report.care(html, new Care(sentences).all(plans.stream().map(Described::job).toList()));
     html.element("p", sentences.say("report.study.limits"), "class", "small");
     html.close("div");
     return html.close("body").close("html").toString();

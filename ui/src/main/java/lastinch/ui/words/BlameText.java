@@ -57,7 +57,7 @@ public final class BlameText {
     }
     page.blank();
     page.wrapped("", "", sentences.say("blame.single"));
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 

@@ -2,7 +2,6 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.Outcome;
@@ -10,9 +9,6 @@ import lastinch.solver.result.Stop;
 
 /** What was assumed, what was left out, what to do next, and care. */
 final class Closing {
-  /** Metal hotter than this in the crucible is warned of [K]: 1250 degC, common practice. */
-  private static final double VERY_HOT = 1523.15;
-
   private Closing() {}
 
   static void add(Page page, Scene scene) {
@@ -42,15 +38,7 @@ final class Closing {
   }
 
   private static void leftOut(Page page, Scene scene) {
-    List<String> things = new ArrayList<>();
-    if (scene.finding(Finding.Kind.BOSS_UNFED).isEmpty()) {
-      things.add(scene.say("left.pits"));
-    }
-    if (!things.isEmpty()) {
-      page.entry(
-          scene.say("label.left"),
-          scene.say("left.list", "things", String.join(", ", things)) + ".");
-    }
+    page.entry(scene.say("label.left"), new Care(scene.sentences()).leftOut(scene.pourCase()));
   }
 
   private static void next(Page page, Scene scene) {
@@ -121,20 +109,7 @@ final class Closing {
   }
 
   private static void care(Page page, Scene scene) {
-    StringBuilder text = new StringBuilder(scene.say("care.always"));
-    String alloy = scene.pourCase().metal().alloy().name().toLowerCase(Locale.ROOT);
-    for (String name : scene.say("care.zinc.names").split(",", -1)) {
-      if (alloy.contains(name)) {
-        text.append(' ').append(scene.say("care.zinc"));
-        break;
-      }
-    }
-    if (scene.finding(Finding.Kind.ABOVE_CEILING).isPresent()) {
-      text.append(' ').append(scene.say("care.ceiling"));
-    }
-    if (scene.pourCase().metal().reading().value() > VERY_HOT) {
-      text.append(' ').append(scene.say("care.veryHot"));
-    }
+    StringBuilder text = new StringBuilder(new Care(scene.sentences()).brief(scene.pourCase()));
     scene
         .plan()
         .milliseconds()

@@ -50,7 +50,7 @@ public final class CompareText {
     page.blank();
     pick(page, compared, how);
     page.blank();
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, compared.plans().stream().map(p -> p.plan().pourCase()).toList());
     return PlainLetters.all(page.lines());
   }
 

@@ -48,7 +48,7 @@ public final class GatesText {
     page.blank();
     page.paragraph(sentences.say("gates.note"));
     page.entry(sentences.say("label.next"), sentences.say("gates.next"));
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 

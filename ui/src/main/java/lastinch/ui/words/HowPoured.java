@@ -100,9 +100,9 @@ public record HowPoured(OptionalDouble square) {
       page.entry(label, note);
       label = "";
     }
-    String care = Page.pad(sentences.say("label.care"), Page.LABEL);
+    String end = Page.pad(sentences.say("label.left"), Page.LABEL);
     int at = answer.size();
-    while (at > 0 && !answer.get(at - 1).startsWith(care)) {
+    while (at > 0 && !answer.get(at - 1).startsWith(end)) {
       at--;
     }
     int before = at > 0 ? at - 1 : answer.size();

@@ -82,7 +82,7 @@ public final class LeastText {
     sure.ifPresent(wanted -> surer(page, wanted));
     page.blank();
     next(page, file, least);
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 

@@ -53,7 +53,7 @@ public final class RoomText {
     limits(page, room.across());
     limits(page, room.up());
     page.blank();
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 

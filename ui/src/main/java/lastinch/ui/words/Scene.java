@@ -46,6 +46,10 @@ final class Scene {
     return plan.result();
   }
 
+  Sentences sentences() {
+    return sentences;
+  }
+
   Figures figures() {
     return figures;
   }

@@ -50,7 +50,7 @@ public final class SureText {
         sentences.say("label.next"),
         sentences.say(
             sure.chance().low() >= SURE ? "chance.next.sure" : "chance.next", "file", file));
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 

@@ -58,7 +58,7 @@ public final class WhyText {
     changes(page, why);
     next(page, why, how.typed(why.file()));
     page.blank();
-    page.entry(sentences.say("label.care"), sentences.say("care.always"));
+    new Care(sentences).add(page, why.plan().pourCase());
     return PlainLetters.all(page.lines());
   }
 

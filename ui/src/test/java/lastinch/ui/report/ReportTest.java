@@ -120,7 +120,7 @@ class ReportTest {
             SENTENCES.say("report.tables"),
             SENTENCES.say("report.materials"),
             SENTENCES.say("report.books") + "</h2>",
-            Html.escaped(SENTENCES.say("care.always")) + "</p>")) {
+            Html.escaped(SENTENCES.say("care.NEVER_SAFE")) + "</li>")) {
       order.add(page.indexOf(part));
     }
     assertThat(order).isSorted().doesNotContain(-1);

@@ -86,7 +86,11 @@ class StudyReportTest {
         "The pick < all & sundry.",
         List.of(
             new StudyReport.Described(
-                FLAT.title(), "feather.yaml", FLAT.digest(), List.of("something assumed"))),
+                FLAT.title(),
+                "feather.yaml",
+                FLAT.digest(),
+                List.of("something assumed"),
+                FLAT.pourCase())),
         HowPoured.square(4e-3).brief(SENTENCES, FIGURES),
         charts,
         List.of("first line", "second line"),
@@ -130,7 +134,7 @@ class StudyReportTest {
             "something assumed",
             SENTENCES.say("report.materials") + "</h2>",
             FLAT.digest(),
-            Html.escaped(SENTENCES.say("care.always")) + "</p>")) {
+            Html.escaped(SENTENCES.say("care.NEVER_SAFE")) + "</li>")) {
       order.add(page.indexOf(part));
     }
     assertThat(order).isSorted().doesNotContain(-1);

@@ -43,7 +43,7 @@ class StudyTextTest {
         .contains("as planned it stops 32 mm short");
     assertThat(lines)
         .contains(" 1  pour faster  6.0 -> 3.0 s          20 %       3.1 s: 19 %         5.1 s");
-    assertThat(String.join(" ", lines)).contains("never that it is safe to pour");
+    assertThat(String.join(" ", lines)).contains("makes a pour safe");
   }
 
   @Test
