@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.solver.casting.GapGrid;
+import lastinch.solver.casting.Station;
 import lastinch.solver.shape.Cells;
 import lastinch.solver.shape.Drawn;
 import lastinch.solver.shape.Locking;
@@ -29,6 +30,9 @@ public record ModelLook(
 
   private static final double LEAST = 5e-3;
   private static final double MOST = 5.0;
+
+  /** Boxes and faces that are looked at in some 10 s, at 20 ns each as measured; our choice. */
+  private static final double MOST_LOOKS = 5e8;
 
   public ModelLook {
     Objects.requireNonNull(checks, "checks");
@@ -78,9 +82,29 @@ public record ModelLook(
       problems.add(Problem.ofFile(file, sentence));
       return Optional.empty();
     }
+    if (Survey.looks(pose.solid(), cell) > MOST_LOOKS) {
+      problems.add(
+          Problem.ofFile(
+              file,
+              "So many faces of this model lie over one another that it would take minutes to look"
+                  + " it over; unite its bodies or make it coarser in your CAD program"));
+      return Optional.empty();
+    }
     Optional<Survey> survey = Survey.of(pose.solid(), cell);
     if (survey.isEmpty()) {
       problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));
+      return Optional.empty();
+    }
+    double thickest = survey.get().thickest().value();
+    if (thickest > Station.MOST_THICK) {
+      problems.add(
+          Problem.ofFile(
+              file,
+              "This model is "
+                  + millimetres(thickest)
+                  + " mm thick at one place, and a piece may be "
+                  + millimetres(Station.MOST_THICK)
+                  + " mm; is its unit right, and the side that lies up?"));
       return Optional.empty();
     }
     return Optional.of(new ModelLook(checks, unit, wish, pose, survey.get(), cell));

@@ -17,6 +17,10 @@ import javax.xml.stream.XMLStreamReader;
  */
 final class ThreeMfReader {
   private static final int MOST_DEPTH = 16;
+
+  /** Most points of all parts as they are placed; a piece needs a tenth of it. */
+  private static final int MOST_PLACED = 1_000_000;
+
   private static final int MOST_USES = 10_000;
   private static final double[] IDENTITY = {1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0};
 
@@ -80,7 +84,7 @@ final class ThreeMfReader {
   }
 
   private void vertex(XMLStreamReader xml, String object) throws MeshTrouble {
-    if (++points > 3 * Soup.MOST_TRIANGLES) {
+    if (++points > Soup.MOST_TRIANGLES) {
       throw new MeshTrouble(
           "This model has more than 2 million faces; make it coarser in your CAD program");
     }
@@ -123,6 +127,11 @@ final class ThreeMfReader {
 
   private static void copy(Soup mesh, double[] m, Soup whole) throws MeshTrouble {
     int first = whole.points();
+    if (first + mesh.points() > MOST_PLACED) {
+      throw new MeshTrouble(
+          "The parts of this 3MF file repeat each other until they have more than a million points;"
+              + " place fewer of them or make them coarser in your CAD program");
+    }
     for (int p = 0; p < mesh.points(); p++) {
       double x = mesh.at(p, 0);
       double y = mesh.at(p, 1);

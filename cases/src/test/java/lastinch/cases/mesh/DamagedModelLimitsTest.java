@@ -36,6 +36,83 @@ class DamagedModelLimitsTest {
     assertThat(answers(10_000, 7L)).isEqualTo(10_000);
   }
 
+  @Test
+  void partsThatRepeatEachOtherAMillionTimesAreRefused() throws IOException {
+    StringBuilder points = new StringBuilder("<mesh><vertices>");
+    for (int k = 0; k < 1000; k++) {
+      points.append("<vertex x='").append(k).append("' y='").append(k % 7).append("' z='0'/>");
+    }
+    points.append("</vertices><triangles><triangle v1='0' v2='1' v3='2'/></triangles></mesh>");
+    StringBuilder resources = new StringBuilder("<object id='1'>" + points + "</object>");
+    resources.append("<object id='2'><components>");
+    resources.append("<component objectid='1'/>".repeat(1001)).append("</components></object>");
+    Path file =
+        Files.write(
+            folder.resolve("x.3mf"),
+            ModelText.packed(
+                ModelText.model("millimeter", resources.toString(), "<item objectid='2'/>")));
+    assertThat(trouble(file)).contains("repeat each other").contains("place fewer of them");
+  }
+
+  @Test
+  void bodiesPiledUpByTheHundredAreRefusedBeforeTheyTakeMinutes() throws IOException {
+    assertThat(trouble(boxes(400, 100.0, 100.0, 2.0)))
+        .contains("lie over one another")
+        .contains("unite its bodies or make it coarser");
+    assertThat(isAnswered(boxes(2, 100.0, 20.0, 2.0))).isTrue();
+  }
+
+  @Test
+  void modelThickerThanAnyPieceIsAskedForItsUnit() throws IOException {
+    assertThat(trouble(boxes(1, 300.0, 300.0, 300.0)))
+        .contains("This model is 300 mm thick at one place, and a piece may be 200 mm");
+  }
+
+  /** The only thing to put right in a model in millimetres. */
+  private static String trouble(Path file) {
+    Problems problems = new Problems();
+    MeshFile.read(file, problems)
+        .ifPresent(
+            mesh ->
+                ModelLook.of(
+                    mesh,
+                    MeshUnit.MILLIMETRE,
+                    1.0,
+                    Pose.Wish.NONE,
+                    OptionalDouble.empty(),
+                    "x",
+                    problems));
+    assertThat(problems.errors()).hasSize(1);
+    return problems.errors().get(0).sentence();
+  }
+
+  /** Boxes that lie in each other, each a little higher than the one before. */
+  private Path boxes(int count, double long_, double wide, double thick) throws IOException {
+    StringBuilder obj = new StringBuilder();
+    for (int k = 0; k < count; k++) {
+      for (int corner = 0; corner < 8; corner++) {
+        obj.append("v ")
+            .append((corner & 1) * long_)
+            .append(' ')
+            .append((corner >> 1 & 1) * wide)
+            .append(' ')
+            .append((corner >> 2 & 1) * thick + 1e-3 * k)
+            .append('\n');
+      }
+    }
+    String[] faces = {"1 3 4 2", "5 6 8 7", "1 2 6 5", "3 7 8 4", "1 5 7 3", "2 4 8 6"};
+    for (int k = 0; k < count; k++) {
+      for (String face : faces) {
+        obj.append('f');
+        for (String corner : face.split(" ")) {
+          obj.append(' ').append(8 * k + Integer.parseInt(corner));
+        }
+        obj.append('\n');
+      }
+    }
+    return Files.writeString(folder.resolve("boxes.obj"), obj);
+  }
+
   private int answers(int count, long seed) throws IOException {
     SplittableRandom random = new SplittableRandom(seed);
     String resources = "<object id='1'>" + ModelText.meshXml() + "</object>";

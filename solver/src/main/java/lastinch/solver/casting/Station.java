@@ -30,10 +30,13 @@ public record Station(
     }
   }
 
+  /** Thicker [m] is no thin metal and no place of a piece. */
+  public static final double MOST_THICK = 0.2;
+
   public Station {
     Checks.within("at", at, 0.0, 10.0, "m");
     Checks.within("width", width, 1e-4, 2.0, "m");
-    Checks.within("thickness", thickness, 1e-4, 0.2, "m");
+    Checks.within("thickness", thickness, 1e-4, MOST_THICK, "m");
     Objects.requireNonNull(cut, "cut");
     if (edge.isPresent()) {
       Checks.within("edge", edge.getAsDouble(), 1e-5, thickness, "m");

@@ -100,7 +100,7 @@ public record Drawn(List<Limb> limbs, Model model) {
         double gap = region.gapAt(x, box.lowY() + (k + 0.5) * step);
         area += gap * step;
         open += gap > 0.0 ? step : 0.0;
-        thickest = Math.max(thickest, gap);
+        thickest = Math.min(Station.MOST_THICK, Math.max(thickest, gap));
       }
       double width = Math.max(open, 1e-3);
       Station.Cut cut = new Station.Cut(Math.max(area, 1e-9), 2.0 * (width + thickest));
@@ -230,7 +230,7 @@ public record Drawn(List<Limb> limbs, Model model) {
       double rise = (gap[Math.min(k + 1, SAMPLES - 1)] - gap[Math.max(k - 1, 0)]) / (2.0 * step);
       perimeter += Math.sqrt(4.0 + rise * rise) * step;
     }
-    double thickness = Math.max(thickest, 1e-4);
+    double thickness = Math.min(Station.MOST_THICK, Math.max(thickest, 1e-4));
     int in = (int) Math.min(SAMPLES / 2 - 1, SKIN / step);
     double edge = 0.5 * (gap[in] + gap[SAMPLES - 1 - in]);
     Station.Cut cut = new Station.Cut(Math.max(area, 1e-9), Math.max(perimeter, 2.0 * width));

@@ -17,7 +17,7 @@ final class Filling {
   static final int FINE = 8;
 
   /** The same for a drawn piece, whose wall is not taken from them. */
-  private static final int FINE_DRAWN = 4;
+  static final int FINE_DRAWN = 4;
 
   /** Thinner gaps [m] hold no metal and are taken as closed: a slip of the surface, our choice. */
   static final double LEAST_GAP = 1e-6;

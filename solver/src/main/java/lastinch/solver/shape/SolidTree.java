@@ -12,6 +12,9 @@ final class SolidTree {
   private static final int LEAF = 6;
   private static final int DEEPEST = 64;
 
+  /** Lines along each side of the solid that tell what one costs. */
+  private static final int TRIED = 32;
+
   /** Sand less thick than this [m] between two stretches of metal is none: bodies touch there. */
   private static final double NOTHING = 1e-6;
 
@@ -130,6 +133,7 @@ final class SolidTree {
     private int spans;
     private boolean torn;
     private boolean crossing;
+    private long looks;
 
     /** Casts the line through a place. */
     void cast(double x, double y) {
@@ -139,10 +143,12 @@ final class SolidTree {
       while (top > 0) {
         int node = stack[--top];
         int b = 4 * node;
+        looks++;
         if (x < box[b] || x > box[b + 2] || y < box[b + 1] || y > box[b + 3]) {
           continue;
         }
         if (right[node] == 0) {
+          looks += to[node] - from[node];
           for (int k = from[node]; k < to[node]; k++) {
             meet(order[k], x, y);
           }
@@ -177,6 +183,7 @@ final class SolidTree {
         z[at] = z[at - 1];
         sense[at] = sense[at - 1];
         at--;
+        looks++;
       }
       z[at] = height;
       sense[at] = way;
@@ -280,5 +287,18 @@ final class SolidTree {
 
   Line line() {
     return new Line();
+  }
+
+  /** Boxes and faces that a line looks at, on the average of some over the whole solid [-]. */
+  double looksPerLine() {
+    Line line = new Line();
+    for (int j = 0; j < TRIED; j++) {
+      for (int i = 0; i < TRIED; i++) {
+        line.cast(
+            box[0] + (box[2] - box[0]) * (i + 0.5) / TRIED,
+            box[1] + (box[3] - box[1]) * (j + 0.5) / TRIED);
+      }
+    }
+    return (double) line.looks / (TRIED * TRIED);
   }
 }

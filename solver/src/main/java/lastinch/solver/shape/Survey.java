@@ -53,6 +53,20 @@ public record Survey(
   }
 
   /**
+   * What it would cost to look a piece over: boxes and faces that all lines of its map would look
+   * at together [-].
+   *
+   * @param cell size of the cells of the map [m]
+   */
+  public static double looks(Solid solid, double cell) {
+    double small = cell / Filling.FINE_DRAWN;
+    double lines = (solid.high(0) / small + 1.0) * (solid.high(1) / small + 1.0);
+    // each row of cells looks at the rows of small squares beside it once more
+    double again = (Filling.FINE_DRAWN + 2.0) / Filling.FINE_DRAWN;
+    return lines * again * new SolidTree(solid).looksPerLine();
+  }
+
+  /**
    * Looks a piece over.
    *
    * @param solid the piece
