@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastinch.solver.casting.Checking;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Swing;
 import lastinch.solver.decide.Unknown;
@@ -36,7 +37,9 @@ public final class HandMadeBands {
   }
 
   private static Swing swing(Unknown unknown, Band band, double share) {
-    return new Swing(unknown, band, 0.5 * share, -0.4 * share, true, false, share);
+    PourCase job = HandMade.pourCase(Checking.NONE);
+    return new Swing(
+        unknown, band, Studied.glance(job, 0.5 * share), Studied.glance(job, -0.4 * share), share);
   }
 
   private static PouredPlan of(

@@ -108,10 +108,7 @@ final class MaterialsReader {
       if (first != null) {
         problems.add(
             e.origin().span(),
-            "\""
-                + e.name()
-                + "\" appears twice; first on line "
-                + first.origin().span().line());
+            "\"" + e.name() + "\" appears twice; first on line " + first.origin().span().line());
       }
     }
   }

@@ -89,8 +89,7 @@ final class PlanAssembly {
         problems.note(words.span("material"), "Binder not given: oil assumed");
       }
       if (words.word("rammed").isEmpty()) {
-        problems.note(
-            words.span("material"), "Ramming not given: firm assumed");
+        problems.note(words.span("material"), "Ramming not given: firm assumed");
       }
     }
   }

@@ -58,7 +58,10 @@ final class MouldWords {
                   "of the mould; for a flask what the kiln reads")
               .orUnknown()
               .twins("heat", "temp"),
-          may("held there", Amount.of(Dimension.TIME, "0 s", "100 h"), "at that temperature in the kiln")
+          may(
+                  "held there",
+                  Amount.of(Dimension.TIME, "0 s", "100 h"),
+                  "at that temperature in the kiln")
               .orUnknown()
               .only(Applies.INVESTMENT),
           may(

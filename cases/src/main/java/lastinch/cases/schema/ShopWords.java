@@ -66,7 +66,8 @@ final class ShopWords {
               .twins("runner strips"),
           may("flasks", new Kind.ListOf(new Kind.Group(MouldWords.FLASK)), "cans for investment"),
           may("kiln", new Kind.Group(KILN), "its inside"),
-          may("thermocouple", new Kind.Group(THERMOCOUPLE), "how you read temperature").twins("pyrometer"),
+          may("thermocouple", new Kind.Group(THERMOCOUPLE), "how you read temperature")
+              .twins("pyrometer"),
           may("scale", new Kind.Group(SCALE), "what you weigh with"),
           may("metals", new Kind.Named(SHELF), "what is on the shelf"),
           may("usual skim", Amount.of(Dimension.TIME, "0 s", "10 min"), "from reading to pouring"),

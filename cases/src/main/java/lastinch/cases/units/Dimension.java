@@ -11,7 +11,12 @@ import java.util.Optional;
 public enum Dimension {
   LENGTH("a length", "m", "mm 1 1000", "cm 1 100", "m 1 1", "in,\" 254 10000", "ft 3048 10000"),
   /** A temperature on a scale. */
-  HEAT("a temperature", "K", "degC,\u00b0C,C,deg_C celsius", "degF,\u00b0F,F,deg_F fahrenheit", "K 1 1"),
+  HEAT(
+      "a temperature",
+      "K",
+      "degC,\u00b0C,C,deg_C celsius",
+      "degF,\u00b0F,F,deg_F fahrenheit",
+      "K 1 1"),
   /** A number of degrees between two temperatures; never shifted. */
   HEAT_DIFFERENCE(
       "a number of degrees", "K", "degC,\u00b0C,C,deg_C 1 1", "degF,\u00b0F,F,deg_F 5 9", "K 1 1"),

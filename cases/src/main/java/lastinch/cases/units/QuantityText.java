@@ -166,7 +166,8 @@ public final class QuantityText {
     if (head.rest.equals("%") && dimension != Dimension.SHARE) {
       if (dimension == Dimension.HEAT) {
         return Parsed.bad(
-            "A temperature is uncertain by degrees, not by a percentage", "+- 15 " + q.unit().symbol());
+            "A temperature is uncertain by degrees, not by a percentage",
+            "+- 15 " + q.unit().symbol());
       }
       return Parsed.good(
           Math.abs(q.si()) * head.value.divide(BigDecimal.valueOf(100), FIGURES).doubleValue());

@@ -128,10 +128,8 @@ public final class Bands {
           new Swing(
               unknowns.get(i),
               unknowns.get(i).band(job).orElseThrow(),
-              low.signed(),
-              high.signed(),
-              low.filled(),
-              high.filled(),
+              low,
+              high,
               sum > 0.0 ? c * c / sum : 0.0));
     }
     return swings;

@@ -11,7 +11,6 @@ import java.util.function.Supplier;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
-import lastinch.solver.result.Meeting;
 
 /**
  * Where to gate a piece: the best layout of each number of gates, with and without one at the thick
@@ -84,11 +83,7 @@ public record Gates(Glance plan, double wanted, List<Answer> answers, int runs) 
 
   /** Whether the best fills and no streams meet cold. */
   public boolean solved() {
-    return isSound(best().glance());
-  }
-
-  private static boolean isSound(Glance g) {
-    return g.filled() && g.meeting().filter(m -> m == Meeting.Kind.COLD_SHUT).isEmpty();
+    return best().glance().filled();
   }
 
   private static boolean splashes(Glance g) {
@@ -103,8 +98,8 @@ public record Gates(Glance plan, double wanted, List<Answer> answers, int runs) 
     if (!g.answered()) {
       return -10.0;
     }
-    if (!isSound(g)) {
-      return g.filled() ? g.heat() - 1.0 : g.signed() - 2.0;
+    if (!g.filled()) {
+      return g.end() == Glance.End.APART ? g.heat() - 1.0 : g.signed() - 2.0;
     }
     return g.heat() + (!splashes(g) && g.heat() >= wanted ? 1.0 : 0.0);
   }
@@ -180,10 +175,7 @@ public record Gates(Glance plan, double wanted, List<Answer> answers, int runs) 
       return Loses.NO_ANSWER;
     }
     if (!g.filled()) {
-      return Loses.STOPS_SHORT;
-    }
-    if (!isSound(g)) {
-      return Loses.MEETS_COLD;
+      return g.end() == Glance.End.APART ? Loses.MEETS_COLD : Loses.STOPS_SHORT;
     }
     if (goodness(g, wanted) >= goodness(first.glance(), wanted) - TIE) {
       return Loses.MORE_GATES;

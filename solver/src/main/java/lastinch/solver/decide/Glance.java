@@ -24,9 +24,9 @@ import lastinch.solver.result.StopReason;
  * @param end how it ended
  * @param heat to spare [-], 0 when it stopped
  * @param reach furthest metal on the piece's ruler [m]
- * @param missing length left empty [m], 0 when it filled
- * @param signed distance to spare over the piece's length when it fills, minus the missing share
- *     when it stops [-]; how sure and maps go by this
+ * @param missing length left empty [m], 0 when it is full
+ * @param signed distance to spare over the piece's length when it fills, minus the share that is
+ *     missing when it stops or breaks off when it does not join [-]; how sure and maps go by this
  * @param time of the end [s]
  * @param coldest leading metal on arrival anywhere in the piece [K]; 0 where none got in
  * @param worstLap lap index in the piece [-]
@@ -68,7 +68,10 @@ public record Glance(
 
   /** How a run ended. */
   public enum End {
+    /** Full, and in one piece. */
     FILLED,
+    /** Full, but streams in it do not join. */
+    APART,
     STOPPED,
     /** The numbers went wrong. */
     BROKE_DOWN,
@@ -79,13 +82,15 @@ public record Glance(
   /** What a map shows. */
   public enum Mark {
     STOPS,
+    /** Full, but not in one piece. */
+    APART,
     JUST,
     LAPS,
     FILLS,
     NO_ANSWER
   }
 
-  /** Whether the piece filled. */
+  /** Whether the piece filled and came out in one piece; see {@link Verdict#fills}. */
   public boolean filled() {
     return end == End.FILLED;
   }
@@ -97,13 +102,19 @@ public record Glance(
 
   /** Whether there is an answer at all. */
   public boolean answered() {
-    return end == End.FILLED || end == End.STOPPED;
+    return end == End.FILLED || end == End.APART || end == End.STOPPED;
   }
 
-  /** Better is more: from -1 (nothing got in) over 0 to 2 (fills and loses nothing). */
+  /**
+   * Better is more: from -1 (nothing got in) to 0, from one half to 1 when it is full but does not
+   * join, from 1 to 2 (fills and loses nothing).
+   */
   public double goodness() {
     if (!answered()) {
       return Double.NEGATIVE_INFINITY;
+    }
+    if (end == End.APART) {
+      return 0.5 * (1.0 + heat);
     }
     return filled() ? 1.0 + heat : Math.min(0.0, signed);
   }
@@ -114,7 +125,7 @@ public record Glance(
       return Mark.NO_ANSWER;
     }
     if (!filled()) {
-      return Mark.STOPS;
+      return end == End.APART ? Mark.APART : Mark.STOPS;
     }
     if (heat < Verdict.JUST) {
       return Mark.JUST;
@@ -147,16 +158,17 @@ public record Glance(
         || result.outcome() instanceof Outcome.Cancelled) {
       return none(End.BROKE_DOWN);
     }
-    boolean filled = result.outcome() instanceof Outcome.Filled;
+    boolean full = Verdict.isFull(result);
+    boolean filled = Verdict.fills(result);
     double length = job.piece().limbs().stream().mapToDouble(l -> l.length()).sum();
-    double distance = result.margin().distance().orElse(filled ? 0.0 : result.reach() - length);
+    double distance = result.margin().distance().orElse(full ? 0.0 : result.reach() - length);
     EnumSet<Finding.Kind> kinds = EnumSet.noneOf(Finding.Kind.class);
     result.findings().forEach(f -> kinds.add(f.kind()));
     return new Glance(
-        filled ? End.FILLED : End.STOPPED,
-        filled ? result.margin().heat() : 0.0,
+        filled ? End.FILLED : full ? End.APART : End.STOPPED,
+        full ? result.margin().heat() : 0.0,
         result.reach(),
-        filled ? 0.0 : Math.max(0.0, -distance),
+        full ? 0.0 : Math.max(0.0, -distance),
         SignedMargin.of(job, result),
         result.outcome().time(),
         coldest(result.passages()),

@@ -8,7 +8,6 @@ import lastinch.solver.result.Meeting;
 
 /** What else comes with an answer that fills. */
 public enum LookOut {
-  DOES_NOT_JOIN(true),
   EDGE_ROUNDED(true),
   ABOVE_CEILING(true),
   TOO_LITTLE_METAL(true),
@@ -32,10 +31,6 @@ public enum LookOut {
   /** All that a run brings with it, worst first. */
   public static List<LookOut> of(Glance glance) {
     List<LookOut> all = new ArrayList<>();
-    glance
-        .meeting()
-        .filter(m -> m == Meeting.Kind.COLD_SHUT)
-        .ifPresent(m -> all.add(DOES_NOT_JOIN));
     when(all, glance.edgesRounded(), EDGE_ROUNDED);
     when(all, glance.findings().contains(Finding.Kind.ABOVE_CEILING), ABOVE_CEILING);
     when(all, glance.findings().contains(Finding.Kind.TOO_LITTLE_METAL), TOO_LITTLE_METAL);

@@ -67,7 +67,7 @@ public record SquareSpread(List<Run> runs) {
     List<Optional<PourResult>> results = studies.all(tasks);
     for (int i = 0; i < EDGES.length; i++) {
       PourResult result = results.get(i).orElseThrow(Studies.Cancelled::new);
-      boolean filled = result.outcome() instanceof Outcome.Filled;
+      boolean filled = Verdict.isFull(result);
       if (!filled && !(result.outcome() instanceof Outcome.Misrun)) {
         return Optional.empty();
       }

@@ -14,10 +14,11 @@ import lastinch.solver.casting.PourCase;
  * How sure a plan is: the job poured on many days drawn from its bands.
  *
  * @param plan with the best figures
- * @param chance share of the days on which it fills
+ * @param chance share of the days on which it fills and comes out in one piece
  * @param days how many were poured
  * @param silent days on which the run gave no answer; they do not count
  * @param stopped what came of the days on which it stopped, in the order of the days
+ * @param apart days on which the mould was full, but streams in it did not join
  * @param influences what the outcome's spread comes from, largest first
  * @param inAll the same with every interplay, in the order of {@code influences}, when asked for
  * @param measure what to measure first: much of the spread for little effort, if anything helps
@@ -29,6 +30,7 @@ public record Sure(
     int days,
     int silent,
     List<Glance> stopped,
+    int apart,
     List<Influence> influences,
     List<Double> inAll,
     Optional<Unknown> measure,
@@ -56,9 +58,9 @@ public record Sure(
     Objects.requireNonNull(measure, "measure");
   }
 
-  /** Days on which it filled. */
+  /** Days on which it filled and came out in one piece. */
   public int fills() {
-    return days - silent - stopped.size();
+    return days - silent - stopped.size() - apart;
   }
 
   /**
@@ -99,12 +101,14 @@ public record Sure(
     int[] yes = new int[SAMPLES];
     int[] counted = new int[SAMPLES];
     List<Glance> stopped = new ArrayList<>();
+    int apart = 0;
     for (int i = 0; i < glances.size(); i++) {
       Glance g = glances.get(i);
       if (g.answered()) {
         counted[i / each]++;
         yes[i / each] += g.filled() ? 1 : 0;
-        if (!g.filled()) {
+        apart += g.end() == Glance.End.APART ? 1 : 0;
+        if (g.end() == Glance.End.STOPPED) {
           stopped.add(g);
         }
       }
@@ -117,6 +121,7 @@ public record Sure(
         glances.size(),
         glances.size() - Arrays.stream(counted).sum(),
         stopped,
+        apart,
         influences,
         inAll,
         measure(influences),
@@ -130,7 +135,8 @@ public record Sure(
         new ChanceInterval(share, share, share),
         1,
         plan.answered() ? 0 : 1,
-        plan.answered() && !plan.filled() ? List.of(plan) : List.of(),
+        plan.end() == Glance.End.STOPPED ? List.of(plan) : List.of(),
+        plan.end() == Glance.End.APART ? 1 : 0,
         List.of(),
         List.of(),
         Optional.empty(),

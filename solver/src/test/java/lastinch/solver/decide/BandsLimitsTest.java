@@ -50,8 +50,8 @@ class BandsLimitsTest {
     PourResult quick = pour(atEnd(job, false));
     assertThat(study.unlucky().reach()).isEqualTo(slow.reach());
     assertThat(study.lucky().reach()).isEqualTo(quick.reach());
-    assertThat(swing.marginHigh()).isEqualTo(SignedMargin.of(job, slow));
-    assertThat(swing.marginLow()).isEqualTo(SignedMargin.of(job, quick));
+    assertThat(swing.high().signed()).isEqualTo(SignedMargin.of(job, slow));
+    assertThat(swing.low().signed()).isEqualTo(SignedMargin.of(job, quick));
     assertThat(study.measure()).contains(Unknown.POUR_SECONDS);
   }
 

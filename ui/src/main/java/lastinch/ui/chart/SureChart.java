@@ -124,6 +124,10 @@ final class SureChart {
     double x = left + wide + 24.0;
     String fills = figures.whole(perHundred(sure.fills()));
     write(g, sentences.say("chance.chart.fills", "count", fills), Look.INK, x, ground - 4.0);
+    if (sure.apart() > 0) {
+      String apart = figures.whole(perHundred(sure.apart()));
+      write(g, sentences.say("chance.chart.apart", "count", apart), Look.INK, x, ground - 40.0);
+    }
     if (before > 0.0) {
       String none = figures.whole(before);
       write(g, sentences.say("chance.chart.before", "count", none), Look.INK, x, ground - 22.0);

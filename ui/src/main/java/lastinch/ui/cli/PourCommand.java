@@ -312,8 +312,7 @@ final class PourCommand implements Callable<Integer> {
     if (plan.result().outcome() instanceof Outcome.BrokeDown) {
       return Exit.BROKE_DOWN;
     }
-    boolean met = Verdict.of(plan).filter(Verdict::meetsFills).isPresent();
-    if (expected.isPresent() && !met) {
+    if (expected.isPresent() && !Verdict.meetsFills(plan)) {
       surroundings.complain(problemText.sentence("cli.expect.unmet"));
       return Exit.EXPECTATION_NOT_MET;
     }

@@ -35,6 +35,7 @@ final class BandJson {
     json.open(day, '{')
         .put("outcome", Reasons.key(result.outcome()))
         .put("reach_mm", result.reach() * MILLI, DIGITS)
+        .put("onePiece", lastinch.solver.decide.Verdict.fills(result))
         .put("heatToSpare", result.margin().heat(), DIGITS)
         .close('}');
   }
@@ -49,8 +50,8 @@ final class BandJson {
           .put("best", number(nature, swing.band().value()), DIGITS)
           .put("low", number(nature, swing.band().low()), DIGITS)
           .put("high", number(nature, swing.band().high()), DIGITS)
-          .put("marginLow", swing.marginLow(), DIGITS)
-          .put("marginHigh", swing.marginHigh(), DIGITS)
+          .put("marginLow", swing.low().signed(), DIGITS)
+          .put("marginHigh", swing.high().signed(), DIGITS)
           .put("share", swing.share(), DIGITS)
           .close('}');
     }

@@ -27,6 +27,7 @@ public final class SureJson {
         .put("pours", sure.days())
         .put("fills", sure.fills())
         .put("stops", sure.stopped().size())
+        .put("notInOnePiece", sure.apart())
         .put("noAnswer", sure.silent());
     StudyJson.how(json, how);
     json.open("chance", '{')

@@ -16,6 +16,7 @@ import lastinch.solver.result.LedgerLine;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
@@ -27,18 +28,19 @@ final class ReportTables {
   private static final double KILO = 1e3;
 
   /** More to spare than so many lengths of the piece is only said to be more. */
-  private static final double FAR = 3.0;
-
   private final Html html;
+
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
+  private final GlanceWords glances;
 
   ReportTables(Html html, PouredPlan plan, Sentences sentences, Figures figures) {
     this.html = html;
     this.plan = plan;
     this.sentences = sentences;
     this.figures = figures;
+    this.glances = new GlanceWords(sentences, figures);
   }
 
   private String say(String key, String... values) {
@@ -226,8 +228,8 @@ final class ReportTables {
               s.band().source().basis() == Basis.TYPED
                   ? say("basis.TYPED")
                   : say("report.bands.usual"),
-              end(s.fillsLow(), s.marginLow()),
-              end(s.fillsHigh(), s.marginHigh()),
+              glances.outcome(s.low()),
+              glances.outcome(s.high()),
               figures.percent(s.share())));
     }
     html.table(
@@ -239,15 +241,5 @@ final class ReportTables {
             say("report.bands.high"),
             say("report.bands.share")),
         rows);
-  }
-
-  private String end(boolean fills, double margin) {
-    double length = plan.pourCase().piece().limbs().get(0).length();
-    double off = Math.abs(margin) * length;
-    String distance = figures.ruler(Math.min(off, FAR * length));
-    return say(
-        fills ? off > FAR * length ? "sure.far" : "sure.spare" : "sure.short",
-        "distance",
-        distance);
   }
 }

@@ -19,10 +19,12 @@ final class CompareCells {
 
   private final Sentences sentences;
   private final Figures figures;
+  private final GlanceWords glances;
 
   CompareCells(Sentences sentences, Figures figures) {
     this.sentences = sentences;
     this.figures = figures;
+    this.glances = new GlanceWords(sentences, figures);
   }
 
   /** Rows in the order printed. */
@@ -48,11 +50,11 @@ final class CompareCells {
     return switch (row) {
       case RESULT -> result(p, glance);
       case HEAT ->
-          glance.filled()
-              ? figures.percent(glance.heat())
+          glance.end() != Glance.End.STOPPED
+              ? glances.spare(glance.heat())
               : sentences.say("compare.heat.none", "missing", figures.ruler(glance.missing()));
       case TIP ->
-          glance.filled()
+          glance.end() != Glance.End.STOPPED
               ? figures.seconds(p.result().outcome().time())
               : sentences.say("compare.tip.never");
       case COLDEST -> coldest(p);
@@ -70,11 +72,10 @@ final class CompareCells {
     return switch (glance.end()) {
       case FILLED ->
           sentences.say(
-              glance.edgesRounded()
-                  ? "compare.result.edges"
-                  : glance.heat() < lastinch.solver.decide.Verdict.JUST
-                      ? "compare.result.just"
-                      : "compare.result.fills");
+              glance.heat() < lastinch.solver.decide.Verdict.JUST
+                  ? "compare.result.just"
+                  : glance.edgesRounded() ? "compare.result.edges" : "compare.result.fills");
+      case APART -> sentences.say("compare.result.apart");
       case STOPPED ->
           sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
       case BROKE_DOWN -> sentences.say("compare.result.brokeDown");

@@ -16,7 +16,8 @@ public final class GlanceWords {
   /** Half a sentence: it fills with 20 % of the heat to spare. */
   public String outcome(Glance glance) {
     return switch (glance.end()) {
-      case FILLED -> sentences.say("glance.fills", "heat", figures.percent(glance.heat()));
+      case FILLED -> sentences.say("glance.fills", "heat", spare(glance.heat()));
+      case APART -> sentences.say("glance.apart");
       case STOPPED ->
           figures.vanishes(glance.reach())
               ? sentences.say("glance.stops.before")
@@ -24,6 +25,11 @@ public final class GlanceWords {
       case BROKE_DOWN -> sentences.say("glance.brokeDown");
       case NOT_THERE -> sentences.say("glance.notThere");
     };
+  }
+
+  /** A share of the heat [-] to spare, in words where a bare nought would mislead. */
+  public String spare(double share) {
+    return share < 0.005 ? sentences.say("spare.least") : figures.percent(share);
   }
 
   /** The same for a run that has less than was asked for, though it rounds to that. */
@@ -49,7 +55,8 @@ public final class GlanceWords {
   /** For a table: heat to spare, or how much is missing. */
   public String brief(Glance glance) {
     return switch (glance.end()) {
-      case FILLED -> figures.percent(glance.heat());
+      case FILLED -> spare(glance.heat());
+      case APART -> sentences.say("glance.brief.apart");
       case STOPPED ->
           sentences.say("glance.brief.stops", "missing", figures.ruler(glance.missing()));
       case BROKE_DOWN, NOT_THERE -> sentences.say("glance.brief.none");

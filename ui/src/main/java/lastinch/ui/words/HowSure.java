@@ -3,11 +3,10 @@ package lastinch.ui.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.casting.Limb;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Swing;
 import lastinch.solver.decide.Unknown;
-import lastinch.solver.result.Margin;
+import lastinch.solver.decide.Verdict;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -81,7 +80,10 @@ final class HowSure {
 
   private static String ending(Scene scene) {
     PourResult result = scene.result();
-    if (result.outcome() instanceof Outcome.Filled) {
+    if (Verdict.isFull(result) && !Verdict.fills(result)) {
+      return scene.say("day.apart", "places", VerdictLines.coldShuts(scene));
+    }
+    if (Verdict.isFull(result)) {
       return scene.say("day.fills", "heat", scene.heatToSpare(result.margin().heat()));
     }
     if (!(result.outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
@@ -109,31 +111,15 @@ final class HowSure {
   }
 
   private static String weakest(Scene scene, Swing swing) {
-    double worse = Math.min(swing.marginLow(), swing.marginHigh());
-    double better = Math.max(swing.marginLow(), swing.marginHigh());
+    GlanceWords glances = scene.glances();
+    boolean rises = swing.half() >= 0.0;
     return scene.say(
         "sure.weakest",
         "what",
         scene.say("unknown." + swing.unknown().name()),
         "worse",
-        margin(scene, worse),
+        glances.outcome(rises ? swing.low() : swing.high()),
         "better",
-        margin(scene, better));
-  }
-
-  /** A signed margin [-] in words. */
-  private static String margin(Scene scene, double signed) {
-    double whole = 0.0;
-    for (Limb limb : scene.pourCase().piece().limbs()) {
-      whole += limb.length();
-    }
-    double metres = signed * whole;
-    if (metres >= Margin.FAR) {
-      return scene.say("sure.far", "distance", scene.figures().far(Margin.FAR));
-    }
-    return scene.say(
-        metres < 0.0 ? "sure.short" : "sure.spare",
-        "distance",
-        scene.figures().roughly(Math.abs(metres)));
+        glances.outcome(rises ? swing.high() : swing.low()));
   }
 }

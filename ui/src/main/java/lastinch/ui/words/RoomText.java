@@ -132,6 +132,9 @@ public final class RoomText {
     if (glance.isEmpty() || !glance.get().answered()) {
       return '?';
     }
+    if (glance.get().end() == Glance.End.APART) {
+      return '-';
+    }
     if (!glance.get().filled()) {
       return ' ';
     }
@@ -255,6 +258,7 @@ public final class RoomText {
     return place
         + switch (g.mark()) {
           case STOPS -> "stops";
+          case APART -> "apart";
           case JUST -> "just";
           case LAPS -> "laps";
           case FILLS, NO_ANSWER -> "fills";
@@ -262,7 +266,7 @@ public final class RoomText {
         + ","
         + (g.filled() ? figures.trimmed(100.0 * g.heat(), 1) : "")
         + ","
-        + (g.filled() ? "" : figures.trimmed(figures.length(g.missing()), 1))
+        + (g.end() != Glance.End.STOPPED ? "" : figures.trimmed(figures.length(g.missing()), 1))
         + ","
         + figures.trimmed(g.worstLap(), 2)
         + ","

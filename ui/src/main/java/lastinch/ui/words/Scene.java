@@ -54,6 +54,10 @@ final class Scene {
     return figures;
   }
 
+  GlanceWords glances() {
+    return new GlanceWords(sentences, figures);
+  }
+
   boolean knows(String key) {
     return sentences.has(key);
   }
@@ -116,7 +120,7 @@ final class Scene {
 
   /** A share of the heat [-] to spare, in words where a bare nought would mislead. */
   String heatToSpare(double share) {
-    return share < 0.005 ? say("spare.least") : figures.percent(share);
+    return glances().spare(share);
   }
 
   private String onLimb(String limb, String at) {

@@ -71,7 +71,9 @@ public final class SureText {
     String key =
         sure.influences().isEmpty()
             ? "chance.exact"
-            : share == 0.0 ? "chance.never" : share == 1.0 ? "chance.always" : mixed(tenths);
+            : share == 0.0
+                ? sure.apart() > 0 ? "chance.never.apart" : "chance.never"
+                : share == 1.0 ? "chance.always" : mixed(tenths);
     return key.equals("chance.some")
         ? sentences.say(key, "tenths", Integer.toString(tenths))
         : key.equals("chance.exact")
@@ -122,6 +124,9 @@ public final class SureText {
                 hundred(Math.floor(HUNDRED * sure.chance().low())),
                 "high",
                 hundred(Math.ceil(HUNDRED * sure.chance().high())))
+            + (sure.apart() > 0
+                ? " " + sentences.say("chance.apart", "count", Integer.toString(sure.apart()))
+                : "")
             + (sure.silent() > 0
                 ? " " + sentences.say("chance.silent", "count", Integer.toString(sure.silent()))
                 : ""));

@@ -1,5 +1,8 @@
 package lastinch.ui.words;
 
+import static lastinch.solver.decide.Verdict.fills;
+import static lastinch.solver.decide.Verdict.isEdgeRounded;
+
 import java.util.Optional;
 import lastinch.solver.result.PourResult;
 
@@ -7,9 +10,11 @@ import lastinch.solver.result.PourResult;
 public enum Verdict {
   STOPS_SHORT("stopsShort"),
   MAY_STOP_SHORT("mayStopShort"),
+  DOES_NOT_JOIN("doesNotJoin"),
+  MAY_NOT_JOIN("mayNotJoin"),
+  JUST_FILLS("justFills"),
   LIKELY_FILLS("likelyFills"),
   EDGES_ROUNDED("edgesRounded"),
-  JUST_FILLS("justFills"),
   FILLS("fills");
 
   private final String key;
@@ -23,9 +28,18 @@ public enum Verdict {
     return key;
   }
 
-  /** Whether a caster who expects it to fill gets what he expects. */
-  public boolean meetsFills() {
-    return this == FILLS || this == JUST_FILLS;
+  /**
+   * Whether a caster who expects a plan to fill gets what he expects: in one piece, with its edge,
+   * in all pours that were calculated.
+   */
+  public static boolean meetsFills(PouredPlan plan) {
+    Optional<Verdict> verdict = of(plan);
+    if (verdict.isEmpty() || isEdgeRounded(plan.result())) {
+      return false;
+    }
+    return verdict.get() == FILLS
+        || (verdict.get() == JUST_FILLS
+            && plan.bands().stream().allMatch(b -> fills(b.unlucky()) && fills(b.lucky())));
   }
 
   /**

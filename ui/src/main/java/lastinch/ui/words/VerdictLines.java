@@ -1,11 +1,12 @@
 package lastinch.ui.words;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
-import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -49,48 +50,69 @@ final class VerdictLines {
       return scene.say("verdict.brokeDown", "time", figures.seconds(b.time()), "place", b.place());
     }
     Verdict verdict = Verdict.of(scene.plan()).orElseThrow();
-    String heat = scene.heatToSpare(result.margin().heat());
     return switch (verdict) {
       case STOPS_SHORT -> stopsShort(scene, scene.say("verdict.word.stopsShort"));
       case MAY_STOP_SHORT ->
-          stopsShort(scene, scene.say("verdict.word.mayStopShort"))
-              + " "
-              + scene.say("verdict.onALuckyDay", "day", HowSure.day(scene, true));
+          stopsShort(scene, scene.say("verdict.word.mayStopShort")) + " " + goodPour(scene);
+      case DOES_NOT_JOIN -> apart(scene, "verdict.word.doesNotJoin");
+      case MAY_NOT_JOIN -> apart(scene, "verdict.word.mayNotJoin") + " " + goodPour(scene);
       case EDGES_ROUNDED ->
           scene.say("verdict.edgesRounded", "where", rounded(scene), "second", second);
-      case LIKELY_FILLS ->
-          scene.say(
-              "verdict.likelyFills",
-              "heat",
-              heat,
-              "day",
-              HowSure.day(scene, false),
-              "second",
-              second);
-      case JUST_FILLS ->
-          least(scene) < result.margin().heat()
-              ? scene.say(
-                  "verdict.justFills.unlucky",
-                  "heat",
-                  heat,
-                  "least",
-                  scene.heatToSpare(least(scene)),
-                  "second",
-                  second)
-              : scene.say("verdict.justFills", "heat", heat, "second", second);
-      case FILLS -> scene.say("verdict.fills", "heat", heat, "second", second);
+      case LIKELY_FILLS -> badPour(scene, "verdict.likelyFills", second);
+      case JUST_FILLS -> fills(scene, "verdict.justFills", second);
+      case FILLS -> fills(scene, "verdict.fills", second);
     };
   }
 
-  /** Least heat to spare of all days that were worked out [-]. */
-  private static double least(Scene scene) {
+  private static String apart(Scene scene, String word) {
+    return scene.say("verdict.apart", "word", scene.say(word), "places", coldShuts(scene));
+  }
+
+  private static String goodPour(Scene scene) {
+    return scene.say("verdict.goodPour", "day", HowSure.day(scene, true));
+  }
+
+  private static String badPour(Scene scene, String key, String second) {
+    return scene.say(
+        key,
+        "heat",
+        scene.heatToSpare(scene.result().margin().heat()),
+        "day",
+        HowSure.day(scene, false),
+        "second",
+        second);
+  }
+
+  /** With what a bad pour comes to, where that is much worse. */
+  private static String fills(Scene scene, String key, String second) {
     double best = scene.result().margin().heat();
-    return scene
-        .plan()
-        .bands()
-        .map(b -> Math.min(b.unlucky().margin().heat(), b.lucky().margin().heat()))
-        .map(other -> Math.min(best, other))
-        .orElse(best);
+    Optional<PourResult> bad =
+        scene
+            .plan()
+            .bands()
+            .map(BandStudy::unlucky)
+            .filter(lastinch.solver.decide.Verdict::isDecided);
+    if (bad.isPresent() && !lastinch.solver.decide.Verdict.fills(bad.get())) {
+      return badPour(scene, key + ".bad", second);
+    }
+    String heat = scene.heatToSpare(best);
+    double least = bad.map(b -> b.margin().heat()).orElse(best);
+    if (least < Math.min(best, lastinch.solver.decide.Verdict.JUST)) {
+      String told = scene.heatToSpare(least);
+      return scene.say(key + ".least", "heat", heat, "least", told, "second", second);
+    }
+    return scene.say(key, "heat", heat, "second", second);
+  }
+
+  /** Where streams meet that do not join. */
+  static String coldShuts(Scene scene) {
+    List<String> places =
+        lastinch.solver.decide.Verdict.coldShuts(scene.result()).stream()
+            .sorted(Comparator.comparingDouble(m -> scene.onRuler(m.passage(), m.at())))
+            .map(m -> scene.place(new Spot(m.passage(), m.at())))
+            .distinct()
+            .toList();
+    return PourText.list(scene, places);
   }
 
   private static String stopsShort(Scene scene, String word) {
@@ -176,16 +198,6 @@ final class VerdictLines {
 
   /** What a filled piece still suffers from: a full mould is not yet a good casting. */
   private static String second(Scene scene) {
-    Optional<Meeting> apart =
-        scene.result().meetings().stream()
-            .filter(m -> m.kind() == Meeting.Kind.COLD_SHUT)
-            .findFirst();
-    if (apart.isPresent()) {
-      return scene.say(
-          "verdict.second.coldShut",
-          "place",
-          scene.place(new Spot(apart.get().passage(), apart.get().at())));
-    }
     List<Finding> findings = scene.result().findings();
     Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
     Optional<LapStretch> plain =

@@ -95,12 +95,7 @@ class CommandLineTest {
                 "Tin bronze is solid below 831 degC (1528 degF)",
                 Optional.of("degC")),
             new Problem(
-                "feather.yaml",
-                17,
-                5,
-                "tickness: 4.8 mm",
-                "Unknown word",
-                Optional.of("thick")),
+                "feather.yaml", 17, 5, "tickness: 4.8 mm", "Unknown word", Optional.of("thick")),
             new Problem(
                 "base.yaml",
                 23,
@@ -225,7 +220,7 @@ class CommandLineTest {
                 "--expect",
                 "fills"))
         .isZero();
-    assertThat(printed()).contains("IT JUST FILLS, with 5 % of the heat to spare.");
+    assertThat(printed()).contains("IT ONLY JUST FILLS, with 5 % of the heat to spare.");
   }
 
   @Test

@@ -25,7 +25,10 @@ class TeachingCasesPinnedValueTest {
     "feather-sand-flat, mayStopShort",
     "feather-sand-tilted, likelyFills",
     "tag-thin-rim, edgesRounded",
-    "strip-4mm-short, justFills",
+    "strip-4mm-short, fills",
+    "feather-sand-upright, mayNotJoin",
+    "teaching/just-fills, justFills",
+    "teaching/cold-shut, mayNotJoin",
     "feather-investment-hot, fills"
   })
   void verdictWordIsShownByItsCase(String name, String word) {
