@@ -49,6 +49,12 @@ public final class ChartFiles {
             .map(field -> PlaneBrokenOut.of(plan, field, sentences, figures))
             .orElseGet(() -> BrokenOutPicture.of(plan, sentences, figures)));
     plan.field().ifPresent(field -> pictures.putAll(PlaneMaps.of(plan, field, sentences, figures)));
+    if (plan.field().isPresent()) {
+      // no course of cup and sprue is kept, and fronts in two directions have no one way to follow
+      pictures.put("race", RaceChart.of(plan, sentences, figures));
+      GateChart.of(plan, sentences, figures).ifPresent(p -> pictures.put("gates", p));
+      return;
+    }
     pictures.put("mould", MouldPicture.of(plan, sentences, figures));
     boolean many = ManyFrontsChart.suits(plan.pourCase());
     pictures.put(

@@ -19,12 +19,14 @@ import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
 import lastinch.solver.result.PlaneField;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
 
 /** The filling moment by moment: single frames, and all of them as one moving picture. */
 public final class FillingFilm {
-  private static final double FOOT = 22.0;
+  private static final double HEAD = 34.0;
+  private static final double FOOT = 56.0;
   private static final int SHADES = 60;
   private static final int CENTISECONDS = 10;
   private static final int LAST = 200;
@@ -34,12 +36,14 @@ public final class FillingFilm {
   private final PlaneField field;
   private final PlaneSheet sheet;
   private final GlowScale glow;
+  private final String title;
   private final Sentences sentences;
   private final Figures figures;
 
   /** A film of a plan that was poured over the plane. */
   public FillingFilm(PouredPlan plan, PlaneField field, Sentences sentences, Figures figures) {
     this.field = field;
+    title = PlainLetters.of(plan.pourCase().title());
     this.sentences = sentences;
     this.figures = figures;
     sheet = new PlaneSheet(field.map(), plan.pourCase().mould().attitude());
@@ -65,7 +69,7 @@ public final class FillingFilm {
 
   private Color ink(PlaneField.Moment m, int k) {
     if (m.fill(k) < 0.5) {
-      return m.fill(k) > 0.1 ? Look.BAND : Look.PAPER;
+      return Look.PAPER;
     }
     if (m.stopped(k)) {
       return Look.FAINT_INK;
@@ -78,7 +82,7 @@ public final class FillingFilm {
   private BufferedImage image(int frame) {
     PlaneField.Moment m = field.moments().get(frame);
     int wide = (int) Paper.WIDE;
-    int tall = (int) Math.ceil(sheet.tall() + FOOT);
+    int tall = (int) Math.ceil(HEAD + sheet.tall() + FOOT);
     BufferedImage image = new BufferedImage(wide, tall, BufferedImage.TYPE_INT_RGB);
     Graphics2D g = image.createGraphics();
     g.setPaint(Look.PAPER);
@@ -86,16 +90,18 @@ public final class FillingFilm {
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     Rectangle2D area =
-        new Rectangle2D.Double(0.5 * (Paper.WIDE - Paper.INNER), 0, Paper.INNER, tall);
-    sheet.squares(g, area, k -> ink(m, k));
-    Pens.line(g, sheet.border(area, field.map()::isOpen), Look.FAINT_INK, Look.THIN);
+        new Rectangle2D.Double(0.5 * (Paper.WIDE - Paper.INNER), HEAD, Paper.INNER, tall);
+    sheet.inside(g, area, k -> ink(m, k));
     sheet.ruler(g, area, figures);
-    g.setFont(Look.TICK);
+    double[] range = {glow.coldest(), glow.hottest()};
+    PlaneMaps.key(g, area, sheet, range, glow::color, figures::heat);
+    float left = (float) (area.getX() + PlaneSheet.LEFT);
+    g.setFont(Look.LABEL);
     g.setPaint(Look.INK);
-    g.drawString(
-        sentences.say("film.time", "time", figures.fixed(m.time(), 2)),
-        (float) (area.getX() + PlaneSheet.LEFT),
-        (float) (sheet.tall() + 12.0));
+    String time = sentences.say("film.time", "time", figures.fixed(m.time(), 2));
+    g.drawString(title + ": " + time, left, 22.0f);
+    g.setFont(Look.TICK);
+    g.drawString(sentences.say("film.key"), left, (float) (HEAD + sheet.tall() + 48.0));
     g.dispose();
     return image;
   }

@@ -1,8 +1,10 @@
 package lastinch.ui.chart;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayDeque;
@@ -20,7 +22,7 @@ import lastinch.ui.words.Sentences;
 /** The piece as it would come out, from a pour over the plane: what is there and what is not. */
 final class PlaneBrokenOut {
   /** Distance of lap strokes and their half length [m]. */
-  private static final double EVERY = 5e-3;
+  private static final double EVERY = 8e-3;
 
   private static final double HALF = 2e-3;
   private static final double KEY = 40.0;
@@ -31,6 +33,7 @@ final class PlaneBrokenOut {
   private final PlaneField field;
   private final GapMap map;
   private final PlaneSheet sheet;
+  private final List<LapStretch> laps;
   private final Sentences sentences;
   private final Figures figures;
 
@@ -39,6 +42,7 @@ final class PlaneBrokenOut {
     this.sentences = sentences;
     this.figures = figures;
     map = field.map();
+    laps = plan.result().laps();
     sheet = new PlaneSheet(map, plan.pourCase().mould().attitude());
   }
 
@@ -64,11 +68,23 @@ final class PlaneBrokenOut {
   }
 
   private void draw(Graphics2D g, Rectangle2D area) {
-    sheet.squares(
-        g, area, k -> isPiece(k) && isMetal(k) ? Look.FROZEN : isMetal(k) ? Look.BAND : Look.PAPER);
-    Pens.line(g, sheet.border(area, map::isOpen), Look.FAINT_INK, Look.THIN);
-    laps(g, area);
-    Pens.line(g, sheet.border(area, k -> isPiece(k) && isMetal(k)), Look.INK, Look.OUTLINE);
+    Path2D outline = sheet.outline(area);
+    Path2D metal = sheet.border(area, k -> field.reached(k) ? field.fill(k) : 0.0);
+    Shape clip = g.getClip();
+    g.clip(outline);
+    g.clip(metal);
+    sheet.squares(g, area, k -> isPiece(k) ? Look.FROZEN : Look.BAND);
+    if (!laps.isEmpty()) {
+      laps(g, area);
+    }
+    g.setClip(clip);
+    Pens.line(g, outline, Look.FAINT_INK, Look.THIN);
+    g.clip(metal);
+    Pens.line(g, outline, Look.INK, Look.OUTLINE);
+    g.setClip(clip);
+    g.clip(outline);
+    Pens.line(g, metal, Look.INK, Look.OUTLINE);
+    g.setClip(clip);
     lines(g, area);
     air(g, area);
     impacts(g, area);
@@ -82,11 +98,21 @@ final class PlaneBrokenOut {
     for (int j = step / 2; j < map.ny(); j += step) {
       for (int i = step / 2; i < map.nx(); i += step) {
         int k = map.grid().index(i, j);
-        if (isPiece(k) && isMetal(k) && field.lap(k) >= LapStretch.CLEAN) {
+        if (isWithin(k) && field.lap(k) >= LapStretch.CLEAN) {
           stroke(g, area, i, j);
         }
       }
     }
+  }
+
+  /** Whether a square of the piece has metal and its neighbours are of the piece too. */
+  private boolean isWithin(int k) {
+    return isPiece(k)
+        && isMetal(k)
+        && isPiece(k - 1)
+        && isPiece(k + 1)
+        && isPiece(k - map.nx())
+        && isPiece(k + map.nx());
   }
 
   private double slope(int k, int before, int after) {

@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.function.DoubleFunction;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PlaneField;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -24,6 +26,10 @@ final class PlaneMaps {
   private static final double PATCH = 7.0;
   private static final int PATCHES = 60;
   private static final int SHADES = 48;
+
+  /** Share of squares at either end that the scale of a map does not reach to; our choice. */
+  private static final double FEW = 0.02;
+
   private static final Color FAINT = new Color(0xF1, 0xE3, 0xC4);
   private static final Color DARK = new Color(0x2C, 0x1D, 0x14);
 
@@ -83,8 +89,8 @@ final class PlaneMaps {
         "chart.plane.time",
         field::reached,
         field::time,
-        range(field::reached, field::time),
-        inks(range(field::reached, field::time)),
+        most(field::reached, field::time),
+        inks(most(field::reached, field::time)),
         v -> figures.fixed(v, 2) + " s",
         Map.of());
   }
@@ -120,14 +126,16 @@ final class PlaneMaps {
   private Picture pressure() {
     PlaneField.Moment m = halfWay();
     IntPredicate wet = k -> m.fill(k) >= 0.5;
-    double[] range = range(k -> wet.test(k) && !m.stopped(k), m::pressure);
+    double[] range = most(k -> wet.test(k) && !m.stopped(k), m::pressure);
+    range[0] = Math.max(0.0, range[0]);
+    double weight = plan.pourCase().metal().alloy().densityLiquid().value() * Gravity.G;
     return picture(
         "chart.plane.pressure",
         wet,
         k -> Math.max(range[0], Math.min(range[1], m.pressure(k))),
         range,
         inks(range),
-        v -> figures.fixed(Math.rint(v / 100.0) / 10.0 + 0.0, 1) + " kPa",
+        v -> figures.ruler(v / weight),
         Map.of("time", figures.fixed(m.time(), 2)));
   }
 
@@ -141,6 +149,23 @@ final class PlaneMaps {
       }
     }
     return low < high ? new double[] {low, high} : new double[] {0.0, 1.0};
+  }
+
+  /** Range that all but the least and the most {@link #FEW} of the squares lie in. */
+  private double[] most(IntPredicate shown, IntToDoubleFunction value) {
+    double[] all =
+        IntStream.range(0, field.map().grid().size())
+            .filter(k -> field.map().isOpen(k) && shown.test(k))
+            .mapToDouble(value)
+            .sorted()
+            .toArray();
+    if (all.length == 0) {
+      return new double[] {0.0, 1.0};
+    }
+    int few = (int) (FEW * all.length);
+    double low = all[few];
+    double high = all[all.length - 1 - few];
+    return low < high ? new double[] {low, high} : new double[] {low, low + 1.0};
   }
 
   private static DoubleFunction<Color> inks(double[] range) {
@@ -175,14 +200,13 @@ final class PlaneMaps {
         sentences.say(name + ".caption", caption.toArray(String[]::new)),
         sheet.tall() + KEY,
         (g, area) -> {
-          sheet.squares(
+          sheet.inside(
               g,
               area,
               k ->
                   shown.test(k) ? ink.apply(quantised(value.applyAsDouble(k), range)) : Look.PAPER);
-          Pens.line(g, sheet.border(area, field.map()::isOpen), Look.FAINT_INK, Look.THIN);
           sheet.ruler(g, area, figures);
-          key(g, area, range, ink, words);
+          key(g, area, sheet, range, ink, words);
         });
   }
 
@@ -191,9 +215,11 @@ final class PlaneMaps {
     return range[0] + step * Math.rint((value - range[0]) / step);
   }
 
-  private void key(
+  /** A scale under a map. */
+  static void key(
       Graphics2D g,
       Rectangle2D area,
+      PlaneSheet sheet,
       double[] range,
       DoubleFunction<Color> ink,
       DoubleFunction<String> words) {
@@ -223,8 +249,7 @@ final class PlaneMaps {
         sentences.say("chart.plane.origin.caption"),
         sheet.tall() + KEY,
         (g, area) -> {
-          sheet.squares(g, area, k -> shade(k, n));
-          Pens.line(g, sheet.border(area, field.map()::isOpen), Look.FAINT_INK, Look.THIN);
+          sheet.inside(g, area, k -> shade(k, n));
           sheet.ruler(g, area, figures);
           double left = area.getX() + PlaneSheet.LEFT;
           double top = area.getY() + sheet.tall() + 4.0;

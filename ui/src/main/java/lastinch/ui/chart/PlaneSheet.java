@@ -3,11 +3,13 @@ package lastinch.ui.chart;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.IntFunction;
+import java.util.function.IntToDoubleFunction;
 import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
@@ -104,37 +106,49 @@ final class PlaneSheet {
     return map.isOpen(k) ? ink.apply(k) : Look.PAPER;
   }
 
-  /** Tells cells apart. */
-  @FunctionalInterface
-  interface Kind {
-    boolean holds(int cell);
+  /** Outline of the cavity, through its squares as they are open. */
+  Path2D outline(Rectangle2D area) {
+    return contour(area, k -> map.isOpen(k) ? map.open(k) : 0.0);
   }
 
-  /** Border between cells of a kind and all others, as lines along the squares. */
-  Path2D border(Rectangle2D area, Kind kind) {
-    Path2D path = new Path2D.Double();
-    for (int j = 0; j <= map.ny(); j++) {
-      for (int i = 0; i <= map.nx(); i++) {
-        boolean here = is(i, j, kind);
-        if (here != is(i - 1, j, kind)) {
-          edge(path, at(area, i, j), at(area, i, j + 1.0));
-        }
-        if (here != is(i, j - 1, kind)) {
-          edge(path, at(area, i, j), at(area, i + 1.0, j));
+  /** The line where a value by square passes one half; meant to be seen inside the outline. */
+  Path2D contour(Rectangle2D area, IntToDoubleFunction value) {
+    return Contour.of(map.nx(), map.ny(), value, (i, j) -> at(area, i, j));
+  }
+
+  /**
+   * Border round what squares hold, up to the outline: a closed square counts as the fullest beside
+   * it.
+   *
+   * @param share by open square [-]
+   */
+  Path2D border(Rectangle2D area, IntToDoubleFunction share) {
+    double[] value = new double[map.grid().size()];
+    for (int k = 0; k < value.length; k++) {
+      if (map.isOpen(k)) {
+        value[k] = share.applyAsDouble(k);
+        continue;
+      }
+      int i = k % map.nx();
+      int j = k / map.nx();
+      for (int b = Math.max(0, j - 1); b <= Math.min(map.ny() - 1, j + 1); b++) {
+        for (int a = Math.max(0, i - 1); a <= Math.min(map.nx() - 1, i + 1); a++) {
+          int other = map.grid().index(a, b);
+          value[k] = Math.max(value[k], map.isOpen(other) ? share.applyAsDouble(other) : 0.0);
         }
       }
     }
-    return path;
+    return contour(area, k -> value[k]);
   }
 
-  private boolean is(int i, int j, Kind kind) {
-    boolean inside = i >= 0 && j >= 0 && i < map.nx() && j < map.ny();
-    return inside && map.isOpen(map.grid().index(i, j)) && kind.holds(map.grid().index(i, j));
-  }
-
-  private static void edge(Path2D path, Point2D a, Point2D b) {
-    path.moveTo(a.getX(), a.getY());
-    path.lineTo(b.getX(), b.getY());
+  /** Paints squares up to the outline of the cavity and no further. */
+  void inside(Graphics2D g, Rectangle2D area, IntFunction<Color> ink) {
+    Shape clip = g.getClip();
+    Path2D outline = outline(area);
+    g.clip(outline);
+    squares(g, area, ink);
+    g.setClip(clip);
+    Pens.line(g, outline, Look.FAINT_INK, Look.THIN);
   }
 
   /** A length to compare with, under the map. */
