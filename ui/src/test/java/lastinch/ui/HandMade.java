@@ -238,6 +238,12 @@ public final class HandMade {
 
   /** Fills with heat to spare. */
   public static PourResult filled(double heatToSpare, List<Finding> findings) {
+    return filled(heatToSpare, findings, List.of());
+  }
+
+  /** Fills with heat to spare and lap lines. */
+  public static PourResult filled(
+      double heatToSpare, List<Finding> findings, List<LapStretch> laps) {
     return result(
         new Outcome.Filled(1.41),
         1.0,
@@ -246,7 +252,7 @@ public final class HandMade {
         OptionalDouble.of(2.6),
         List.of(),
         findings,
-        List.of(),
+        laps,
         List.of(),
         new Margin(heatToSpare, OptionalDouble.of(0.045), Margin.LimitedBy.HEAT));
   }

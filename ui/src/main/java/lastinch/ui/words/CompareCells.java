@@ -137,7 +137,10 @@ final class CompareCells {
     boolean faint = false;
     for (LapStretch lap : p.result().laps()) {
       faint = true;
-      if (lap.worstIndex() >= LapStretch.PLAIN && plain.isEmpty()) {
+      boolean inBoss =
+          p.result().passages().stream()
+              .anyMatch(c -> c.name().equals(lap.passage()) && c.role() == PassageRecord.Role.BOSS);
+      if (lap.worstIndex() >= LapStretch.PLAIN && plain.isEmpty() && !inBoss) {
         plain = OptionalDouble.of(lap.from());
       }
     }

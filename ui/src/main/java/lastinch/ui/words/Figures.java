@@ -175,6 +175,9 @@ public final class Figures {
     if (degrees || size >= 100.0 || size == 0.0) {
       return whole(value);
     }
+    if (dimension == Dimension.LENGTH && !metric()) {
+      return trimmed(value, size < 1e-3 ? 4 : size < 1.0 ? 3 : 2); // a shop's gauges show thou
+    }
     return trimmed(value, Math.max(0, 2 - (int) Math.floor(Math.log10(size))));
   }
 

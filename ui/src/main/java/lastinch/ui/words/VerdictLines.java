@@ -200,24 +200,35 @@ final class VerdictLines {
   private static String second(Scene scene) {
     List<Finding> findings = scene.result().findings();
     Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
-    Optional<LapStretch> plain =
-        scene.result().laps().stream().filter(l -> l.worstIndex() >= Remarks.PLAIN).findFirst();
+    List<LapStretch> plain =
+        scene.result().laps().stream().filter(l -> l.worstIndex() >= Remarks.PLAIN).toList();
     boolean edge = lastinch.solver.decide.Verdict.isEdgeRounded(scene.result());
     if (serious.isEmpty()
         && edge
         && Verdict.of(scene.plan()).orElseThrow() != Verdict.EDGES_ROUNDED) {
       return scene.say("verdict.second.edge", "where", rounded(scene));
     }
-    if (serious.isEmpty() && plain.isPresent()) {
-      return scene.say(
-          "verdict.second.laps",
-          "from",
-          scene.figures().ruler(scene.onRuler(plain.get().passage(), plain.get().from())));
+    if (serious.isEmpty() && !plain.isEmpty()) {
+      return laps(scene, plain);
     }
     return serious
         .or(() -> first(findings, Finding.Severity.WATCH))
         .map(f -> scene.say("short." + f.kind().name()))
         .orElseGet(() -> scene.say("verdict.second.none"));
+  }
+
+  /** Where they begin along the ruler; a boss lies before it and is named. */
+  private static String laps(Scene scene, List<LapStretch> plain) {
+    return plain.stream()
+        .filter(l -> scene.role(l.passage()).filter(PassageRecord.Role.BOSS::equals).isEmpty())
+        .findFirst()
+        .map(
+            l ->
+                scene.say(
+                    "verdict.second.laps",
+                    "from",
+                    scene.figures().ruler(scene.onRuler(l.passage(), l.from()))))
+        .orElseGet(() -> scene.say("verdict.second.laps.boss"));
   }
 
   private static Optional<Finding> first(List<Finding> findings, Finding.Severity severity) {

@@ -35,6 +35,20 @@ class FiguresTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "0.00005, 0.05 mm, 0.002 in",
+    "0.00002, 0.02 mm, 0.0008 in",
+    "0.0001, 0.1 mm, 0.004 in",
+    "0.018, 18 mm, 0.709 in",
+    "0.05, 50 mm, 1.97 in"
+  })
+  void lengthsTooSmallForARulerAreToldInThousandthsOfAnInch(
+      double metres, String millimetres, String inches) {
+    assertThat(metric.shown(Dimension.LENGTH, metres)).isEqualTo(millimetres);
+    assertThat(inch.shown(Dimension.LENGTH, metres)).isEqualTo(inches);
+  }
+
+  @ParameterizedTest
   @CsvSource({"0.0028, 2.8 mm, 0.11 in", "0.006, 6 mm, 0.24 in"})
   void calipersShowATenth(double metres, String mm, String in) {
     assertThat(metric.calipers(metres)).isEqualTo(mm);
