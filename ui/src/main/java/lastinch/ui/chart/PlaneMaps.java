@@ -13,7 +13,6 @@ import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PlaneField;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -22,6 +21,9 @@ import lastinch.ui.words.Sentences;
 
 /** Maps of a pour over the plane, square by square. */
 final class PlaneMaps {
+  /** Standard gravity [m/s2], third general conference on weights and measures, 1901. */
+  private static final double GRAVITY = 9.80665;
+
   private static final double KEY = 46.0;
   private static final double PATCH = 7.0;
   private static final int PATCHES = 60;
@@ -128,7 +130,7 @@ final class PlaneMaps {
     IntPredicate wet = k -> m.fill(k) >= 0.5;
     double[] range = most(k -> wet.test(k) && !m.stopped(k), m::pressure);
     range[0] = Math.max(0.0, range[0]);
-    double weight = plan.pourCase().metal().alloy().densityLiquid().value() * Gravity.G;
+    double weight = plan.pourCase().metal().alloy().densityLiquid().value() * GRAVITY;
     return picture(
         "chart.plane.pressure",
         wet,
