@@ -187,7 +187,18 @@ final class Ending {
     if (empty && !state.cupIsHeld) {
       return StopReason.NO_METAL;
     }
-    return run.air.overpressure(c) > capillaryAt(c) ? StopReason.AIR : StopReason.CAPILLARITY;
+    if (run.air.overpressure(c) > capillaryAt(c)) {
+      return StopReason.AIR;
+    }
+    return frozeWaiting(c, front) ? frozenTip(c) : StopReason.CAPILLARITY;
+  }
+
+  /** Whether a front froze while it waited for a head that is there by now. */
+  private boolean frozeWaiting(Channel c, Front front) {
+    double at = front == c.frontA ? c.positionA() : c.positionB();
+    double needed = capillaryAt(c) + run.air.overpressure(c);
+    boolean froze = !c.full && (front.isStopped() || front.isFrozen());
+    return froze && run.work.weightOver(c.shape.heightAt(at)) > needed;
   }
 
   private static boolean isAtTip(Channel c, Front front) {

@@ -52,7 +52,7 @@ final class Stops {
         stops.add(stop(c, c.frontA, c.positionA(), ahead(c), time));
       }
       if (b) {
-        stops.add(stop(c, c.frontB, c.positionB(), a ? gap(c) : behind(c), time));
+        stops.add(stop(c, c.frontB, c.positionB(), a ? 0.0 : behind(c), time));
       }
     }
     if (stops.isEmpty()) {

@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param passage channel name
  * @param at distance along it [m]
- * @param missing length of channel left empty beyond it [m]
+ * @param missing length of channel left empty beyond it [m]; of a hole between two fronts it is
+ *     told with the first of them, 0 with the other
  * @param time [s]
  * @param reason main reason
  * @param closedAt where the way closed, when it froze upstream

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import lastinch.solver.physics.Gravity;
+import lastinch.solver.result.StopReason;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,6 +60,38 @@ class FrozenPlugExactSolutionTest {
     // first order in the step, at most 5 ms of 0.2 s; a plug held by the other one stays at rest
     assertThat(free.speed)
         .isCloseTo(Math.sqrt(2.0 * Gravity.G * HEAD * (x - START) / x), withinPercentage(1.0));
+  }
+
+  @Test
+  void metalThatFrozeWhileItWaitedLacksHeatAndNotHead() {
+    NetworkRun run =
+        new Vessels()
+            .channel("down", LENGTH, HEAD, 0.0, SectionShape.flat(0.02, 0.004))
+            .between(Graph.CUP, Graph.CLOSED)
+            .run(
+                SampleJob.plate(1.0, 0.002)
+                    .checking(SampleJob.Options.bare().pushesBack().cupKeptAt(0.0))
+                    .build());
+    double air = run.air.mass[0];
+    Channel c = Vessels.fillFromA(run, 0, 0.5 * LENGTH, 0.0);
+    letAirOut(run, air);
+    c.frontA.state = Front.State.STOPPED;
+    c.frontA.stoodFirst = true;
+    // half of 240 mm of metal over it, where a gap of 4 mm asks for some 30 mm
+    assertThat(run.ending.reason(c, c.frontA)).isIn(StopReason.SLUSH, StopReason.SKIN);
+    Vessels.fillFromA(run, 0, 1e-3, 0.0);
+    letAirOut(run, air);
+    c.frontA.state = Front.State.STOPPED;
+    c.frontA.stoodFirst = true;
+    assertThat(run.ending.reason(c, c.frontA)).isEqualTo(StopReason.CAPILLARITY);
+  }
+
+  /** The air ahead has gone out, it is not what stops the metal. */
+  private static void letAirOut(NetworkRun run, double atFirst) {
+    Channel c = run.state.channels[0];
+    run.air.mass[0] = atFirst * c.emptyVolume() / c.shape.totalVolume();
+    run.air.relabel();
+    run.air.beginStep();
   }
 
   @Test
