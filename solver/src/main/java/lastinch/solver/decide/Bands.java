@@ -141,7 +141,7 @@ public final class Bands {
   }
 
   /** The job on a day when all unknowns lean the same way. */
-  private static PourCase day(PourCase job, List<Swing> swings, boolean lucky) {
+  static PourCase day(PourCase job, List<Swing> swings, boolean lucky) {
     PourCase moved = job;
     for (Swing swing : swings) {
       if (swing.share() > 0.0) {

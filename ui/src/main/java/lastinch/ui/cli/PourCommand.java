@@ -9,13 +9,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.concurrent.Callable;
+import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
+import lastinch.cases.plan.OwnedThings;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.NextStep;
+import lastinch.solver.decide.Owned;
 import lastinch.solver.decide.Pourer;
 import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.decide.Studies;
@@ -51,6 +55,9 @@ final class PourCommand implements Callable<Integer> {
   private static final long NANOS_PER_MILLI = 1_000_000L;
   private static final double NANOS = 1e9;
 
+  /** Heat to spare that is wanted where the plan does not say [-]; our own choice. */
+  private static final double USUAL_SPARE = 0.20;
+
   private final Surroundings surroundings;
   private final Workshop workshop;
   private final Sentences sentences;
@@ -67,6 +74,9 @@ final class PourCommand implements Callable<Integer> {
 
   @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
   private String units = "mm";
+
+  @Option(names = "--all", descriptionKey = "all")
+  private boolean all;
 
   @Option(names = "--quiet", descriptionKey = "quiet")
   private boolean quiet;
@@ -161,6 +171,15 @@ final class PourCommand implements Callable<Integer> {
         plan.pourCase().checking().isOn() || planeWords.isPlane()
             ? Optional.empty()
             : workshop.bands(plan.pourCase(), result, stopper::stopRequested);
+    Optional<NextStep> next =
+        bands.flatMap(
+            b ->
+                workshop.next(
+                    plan.pourCase(),
+                    b,
+                    owned(plan, figures),
+                    plan.want().heatToSpare().orElse(USUAL_SPARE),
+                    stopper::stopRequested));
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
     List<String> noted = notes(sound.notes());
     if (field.isPresent()) {
@@ -177,7 +196,13 @@ final class PourCommand implements Callable<Integer> {
             crucibleFull(plan),
             OptionalLong.of(millis),
             bands);
-    return field.map(f -> poured.with(f, spread)).orElse(poured);
+    PouredPlan advised = next.map(poured::advised).orElse(poured);
+    return field.map(f -> advised.with(f, spread)).orElse(advised);
+  }
+
+  private Owned owned(Plan plan, Figures figures) {
+    return OwnedThings.of(
+        plan, new CatalogueMaterials(workshop.shelf(materials).catalogue()), figures.units());
   }
 
   /** The plan over squares a little finer and coarser; empty when it was stopped. */
@@ -252,7 +277,7 @@ final class PourCommand implements Callable<Integer> {
     if (json) {
       surroundings.out().println(ResultJson.of(plan));
     } else {
-      surroundings.print(quiet ? text.verdict(plan) : text.full(plan));
+      surroundings.print(quiet ? text.verdict(plan) : all ? text.full(plan) : text.brief(plan));
     }
     return !surroundings.out().checkError();
   }

@@ -16,6 +16,9 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Bands;
+import lastinch.solver.decide.NextStep;
+import lastinch.solver.decide.Owned;
+import lastinch.solver.decide.Studies;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
@@ -60,5 +63,17 @@ final class Shop implements Workshop {
       PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
     int workers = Math.max(1, Runtime.getRuntime().availableProcessors());
     return Bands.around(pourCase, best, workers, stopRequested);
+  }
+
+  @Override
+  public Optional<NextStep> next(
+      PourCase pourCase,
+      BandStudy bands,
+      Owned owned,
+      double wanted,
+      BooleanSupplier stopRequested) {
+    try (Studies studies = Studies.onAllCores(Studies.Watch.NONE, stopRequested)) {
+      return NextStep.of(studies, pourCase, bands, owned, wanted);
+    }
   }
 }

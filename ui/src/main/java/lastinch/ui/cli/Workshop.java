@@ -11,6 +11,8 @@ import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.NextStep;
+import lastinch.solver.decide.Owned;
 import lastinch.solver.decide.Pourer;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
@@ -79,6 +81,23 @@ interface Workshop {
    */
   default Optional<BandStudy> bands(
       PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
+    return Optional.empty();
+  }
+
+  /**
+   * What to change first.
+   *
+   * @param bands how far the answer of the case holds
+   * @param owned what the shop has
+   * @param wanted heat to spare that is wanted [-]
+   * @return empty when asked to stop
+   */
+  default Optional<NextStep> next(
+      PourCase pourCase,
+      BandStudy bands,
+      Owned owned,
+      double wanted,
+      BooleanSupplier stopRequested) {
     return Optional.empty();
   }
 

@@ -54,6 +54,7 @@ public final class ResultJson {
     care(json, plan.pourCase());
     plan.spread().ifPresent(s -> squares(json, s));
     head(json, plan);
+    plan.next().ifPresent(n -> NextJson.put(json, n));
     stops(json, result);
     edges(json, result);
     gates(json, result);

@@ -7,6 +7,7 @@ import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Swing;
 import lastinch.solver.decide.Unknown;
 import lastinch.solver.decide.Verdict;
+import lastinch.solver.material.MouldFamily;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -39,8 +40,36 @@ final class HowSure {
                         "what",
                         scene.say("unknown." + m.name()),
                         "how",
-                        scene.say("measure." + m.name()))));
+                        how(scene, m).orElseThrow())));
     page.blank();
+  }
+
+  /**
+   * What is most uncertain, in one line.
+   *
+   * @param measured whether to say how it is found out
+   */
+  static Optional<String> unsure(Scene scene, boolean measured) {
+    Optional<BandStudy> bands = scene.plan().bands();
+    Optional<Unknown> first = bands.flatMap(b -> b.measure().or(b::weakest));
+    return first.map(
+        u -> {
+          String what = NextWords.capital(scene.say("unknown." + u.name()));
+          Optional<String> how = measured ? how(scene, u) : Optional.empty();
+          return how.isPresent()
+              ? scene.say("unsure.measure", "what", what, "how", how.get())
+              : scene.say("unsure", "what", what);
+        });
+  }
+
+  /** How a figure is found out: nothing is rammed into a mould that is not of sand. */
+  private static Optional<String> how(Scene scene, Unknown unknown) {
+    String key = "measure." + unknown.name();
+    boolean sand = scene.pourCase().mould().medium().family() == MouldFamily.SAND;
+    if (!sand && scene.knows(key + ".unrammed")) {
+      return Optional.of(scene.say(key + ".unrammed"));
+    }
+    return scene.knows(key) ? Optional.of(scene.say(key)) : Optional.empty();
   }
 
   private static String days(Scene scene) {

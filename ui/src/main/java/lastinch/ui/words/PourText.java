@@ -15,6 +15,11 @@ public final class PourText {
     this.figures = Objects.requireNonNull(figures, "figures");
   }
 
+  /** The answer on one screen, line by line. */
+  public List<String> brief(PouredPlan plan) {
+    return plain(ShortAnswer.of(new Scene(plan, sentences, figures)));
+  }
+
   /** The whole answer, line by line. */
   public List<String> full(PouredPlan plan) {
     Scene scene = new Scene(plan, sentences, figures);

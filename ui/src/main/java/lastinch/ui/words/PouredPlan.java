@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
+import lastinch.solver.decide.NextStep;
 import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PourResult;
@@ -25,6 +26,7 @@ import lastinch.solver.result.PourResult;
  * @param bands how far the answer holds, when that was worked out
  * @param field what is known cell by cell, when it was poured over the plane
  * @param spread how far pours over other squares lie apart, when that was asked for
+ * @param next what to change first, when changes were poured
  */
 public record PouredPlan(
     PourCase pourCase,
@@ -37,7 +39,8 @@ public record PouredPlan(
     OptionalLong milliseconds,
     Optional<BandStudy> bands,
     Optional<PlaneField> field,
-    Optional<SquareSpread> spread) {
+    Optional<SquareSpread> spread,
+    Optional<NextStep> next) {
 
   /** A plan that was poured along its channels. */
   public PouredPlan(
@@ -60,6 +63,7 @@ public record PouredPlan(
         crucibleFull,
         milliseconds,
         bands,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty());
   }
@@ -86,7 +90,25 @@ public record PouredPlan(
         milliseconds,
         bands,
         Optional.of(left),
-        apart);
+        apart,
+        next);
+  }
+
+  /** The same plan with what to change first. */
+  public PouredPlan advised(NextStep step) {
+    return new PouredPlan(
+        pourCase,
+        result,
+        file,
+        digest,
+        assumed,
+        noted,
+        crucibleFull,
+        milliseconds,
+        bands,
+        field,
+        spread,
+        Optional.of(step));
   }
 
   /** A plan of which only the one run is known. */
@@ -127,6 +149,7 @@ public record PouredPlan(
     Objects.requireNonNull(bands, "bands");
     Objects.requireNonNull(field, "field");
     Objects.requireNonNull(spread, "spread");
+    Objects.requireNonNull(next, "next");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);
   }

@@ -217,27 +217,36 @@ final class Remarks {
     page.entry(scene.say("label.metal"), text.toString());
   }
 
-  private static void watch(Page page, Scene scene) {
+  /** The weightiest thing to watch, in one sentence. */
+  static Optional<String> worst(Scene scene) {
+    return facts(scene).stream().findFirst();
+  }
+
+  /** Everything to watch, one sentence each, what matters most first. */
+  private static List<String> facts(Scene scene) {
     List<Finding> rest =
         scene.result().findings().stream()
             .filter(f -> f.kind() != Finding.Kind.BOSS_UNFED)
             .filter(f -> f.kind() != Finding.Kind.SPRUE_NEVER_FULL)
             .filter(f -> f.kind() != Finding.Kind.FLASK_EDGE)
             .collect(Collectors.toList());
-    String label = scene.say("label.watch");
     List<Finding> puddles =
         rest.stream().filter(f -> f.kind() == Finding.Kind.PUDDLES).collect(Collectors.toList());
-    boolean told = false;
+    List<String> facts = new ArrayList<>();
     for (Finding finding : rest) {
-      if (finding.kind() == Finding.Kind.PUDDLES) {
-        if (told) {
-          continue;
-        }
-        told = true;
-        page.entry(label, sentence(FindingWords.puddles(scene, puddles)));
-      } else {
-        page.entry(label, sentence(FindingWords.of(scene, finding)));
+      if (finding.kind() != Finding.Kind.PUDDLES) {
+        facts.add(sentence(FindingWords.of(scene, finding)));
+      } else if (finding.equals(puddles.get(0))) {
+        facts.add(sentence(FindingWords.puddles(scene, puddles)));
       }
+    }
+    return facts;
+  }
+
+  private static void watch(Page page, Scene scene) {
+    String label = scene.say("label.watch");
+    for (String fact : facts(scene)) {
+      page.entry(label, fact);
       label = "";
     }
   }

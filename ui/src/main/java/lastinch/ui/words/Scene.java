@@ -46,12 +46,12 @@ final class Scene {
     return plan.result();
   }
 
-  Sentences sentences() {
-    return sentences;
-  }
-
   Figures figures() {
     return figures;
+  }
+
+  Sentences sentences() {
+    return sentences;
   }
 
   GlanceWords glances() {

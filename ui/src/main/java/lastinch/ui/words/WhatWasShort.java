@@ -35,33 +35,52 @@ final class WhatWasShort {
     page.blank();
   }
 
+  /** What limits the pour, in two or three sentences; empty where there is no verdict. */
+  static Optional<String> limit(Scene scene) {
+    Outcome outcome = scene.result().outcome();
+    if (outcome instanceof Outcome.Filled) {
+      String text = scene.say("limit.filled", "beyond", beyond(scene), "held", held(scene));
+      return Optional.of(text.strip());
+    }
+    if (outcome instanceof Outcome.Misrun && scene.stop().isPresent()) {
+      return Optional.of(title(scene, scene.stop().get()) + " " + held(scene));
+    }
+    return Optional.empty();
+  }
+
   private static void spare(Page page, Scene scene) {
     Margin margin = scene.result().margin();
     page.paragraph(scene.say("spare.title", "heat", scene.heatToSpare(margin.heat())));
+    indented(page, beyond(scene));
+  }
+
+  /** How far the metal would have gone on, and what would have stopped it. */
+  private static String beyond(Scene scene) {
+    Margin margin = scene.result().margin();
     boolean far = margin.distance().isPresent() && margin.distance().getAsDouble() >= Margin.FAR;
     String limit = far ? "" : scene.say("spare.limit." + Reasons.key(margin.limitedBy()));
-    if (margin.distance().isPresent()
-        && !scene.figures().vanishes(margin.distance().getAsDouble())) {
-      double distance = margin.distance().getAsDouble();
-      String key = scene.fromTip() ? "spare.distance.fromTip" : "spare.distance";
-      String beyond =
-          far
-              ? scene.say("spare.distance.far", "distance", scene.figures().far(Margin.FAR))
-              : scene.say(key, "distance", scene.figures().roughly(distance));
-      indented(page, (beyond + " " + limit).strip());
-    } else {
-      indented(page, limit);
+    if (margin.distance().isEmpty() || scene.figures().vanishes(margin.distance().getAsDouble())) {
+      return limit;
     }
+    String key = scene.fromTip() ? "spare.distance.fromTip" : "spare.distance";
+    String on =
+        far
+            ? scene.say("spare.distance.far", "distance", scene.figures().far(Margin.FAR))
+            : scene.say(key, "distance", scene.figures().roughly(margin.distance().getAsDouble()));
+    return (on + " " + limit).strip();
   }
 
   private static void missing(Page page, Scene scene, Stop stop) {
-    StopReason reason = stop.reason();
-    String title = "short.title." + Reasons.key(reason);
-    page.paragraph(isHeat(reason) ? scene.say(title, "because", because(scene)) : scene.say(title));
+    page.paragraph(title(scene, stop));
     heat(page, scene, stop);
     push(page, scene, stop);
-    metal(page, scene, reason);
+    metal(page, scene, stop.reason());
     air(page, scene, stop);
+  }
+
+  private static String title(Scene scene, Stop stop) {
+    String title = "short.title." + Reasons.key(stop.reason());
+    return isHeat(stop.reason()) ? scene.say(title, "because", because(scene)) : scene.say(title);
   }
 
   private static String because(Scene scene) {
@@ -137,15 +156,8 @@ final class WhatWasShort {
   }
 
   private static void heldBack(Page page, Scene scene) {
-    FlowLimit limit = scene.result().flowLimitedBy();
-    Optional<Finding> sprue = scene.finding(Finding.Kind.SPRUE_NEVER_FULL);
-    Optional<Double> factor =
-        sprue.map(f -> f.figures().get("couldPass")).filter(f -> f >= 1.05 && f < 100.0);
-    String text =
-        limit == FlowLimit.HAND && factor.isPresent()
-            ? scene.say("held.hand.factor", "factor", scene.figures().trimmed(factor.get(), 1))
-            : scene.say("held." + Reasons.key(limit));
-    if (sprue.isPresent()) {
+    String text = held(scene);
+    if (scene.finding(Finding.Kind.SPRUE_NEVER_FULL).isPresent()) {
       text +=
           " "
               + (scene.figures().vanishes(scene.result().sprueStanding())
@@ -156,6 +168,18 @@ final class WhatWasShort {
                       scene.figures().ruler(scene.result().sprueStanding())));
     }
     indented(page, text);
+  }
+
+  private static String held(Scene scene) {
+    FlowLimit limit = scene.result().flowLimitedBy();
+    Optional<Double> factor =
+        scene
+            .finding(Finding.Kind.SPRUE_NEVER_FULL)
+            .map(f -> f.figures().get("couldPass"))
+            .filter(f -> f >= 1.05 && f < 100.0);
+    return limit == FlowLimit.HAND && factor.isPresent()
+        ? scene.say("held.hand.factor", "factor", scene.figures().trimmed(factor.get(), 1))
+        : scene.say("held." + Reasons.key(limit));
   }
 
   private static void indented(Page page, String text) {

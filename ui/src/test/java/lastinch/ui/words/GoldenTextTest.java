@@ -113,6 +113,10 @@ class GoldenTextTest {
     texts.put(
         "just-fills-on-an-unlucky-day",
         mm.full(allDays(HandMade.filled(0.24, List.of()), HandMade.filled(0.06, List.of()))));
+    texts.put("one-screen-stops", mm.brief(otherDays(HandMade.slush())));
+    texts.put("one-screen-inches", inch.brief(otherDays(HandMade.slush())));
+    texts.put("one-screen-fills", mm.brief(allDays(HandMade.filled(0.24, List.of()), easy)));
+    texts.put("one-screen-watch", mm.brief(plan(HandMade.filled(0.06, everyFinding()))));
     texts.put("likely-fills-quiet", mm.verdict(otherDays(HandMade.filled(0.24, List.of()))));
     return texts;
   }
@@ -237,6 +241,14 @@ class GoldenTextTest {
   @MethodSource("names")
   void linesArePlainAndFitATerminal(String name) {
     assertThat(texts().get(name)).allMatch(line -> line.matches("[ -~]{0,78}"));
+  }
+
+  @Test
+  void theShortAnswerFitsOneScreen() {
+    assertThat(texts().entrySet())
+        .filteredOn(text -> text.getKey().startsWith("one-screen"))
+        .hasSize(4)
+        .allSatisfy(text -> assertThat(text.getValue()).hasSizeLessThanOrEqualTo(24));
   }
 
   @Test

@@ -1,0 +1,71 @@
+package lastinch.ui.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The answer on one screen: verdict, ruler, what limits it, what to do next, what is least sure,
+ * cautions. All of it fits {@value #LINES} lines; what matters least is left out first where a
+ * plan's own names are long.
+ */
+final class ShortAnswer {
+  /** Lines that fit the smallest terminal in use beside the line a person types. */
+  static final int LINES = 24;
+
+  private final Scene scene;
+
+  private ShortAnswer(Scene scene) {
+    this.scene = scene;
+  }
+
+  static List<String> of(Scene scene) {
+    ShortAnswer answer = new ShortAnswer(scene);
+    List<String> lines = List.of();
+    for (Size size : Size.values()) {
+      lines = answer.lines(size);
+      if (lines.size() <= LINES) {
+        return lines;
+      }
+    }
+    return lines;
+  }
+
+  /** How much is said, the most first. */
+  private enum Size {
+    WHOLE,
+    WITHOUT_NOTES,
+    WITHOUT_WATCH,
+    WITHOUT_HOW_TO_MEASURE,
+    WITHOUT_GAPS;
+
+    boolean keeps(Size leftOutFrom) {
+      return compareTo(leftOutFrom) < 0;
+    }
+  }
+
+  private List<String> lines(Size size) {
+    Page page = new Page();
+    VerdictLines.add(page, scene);
+    RulerStrip.add(page, scene);
+    WhatWasShort.limit(scene).ifPresent(text -> page.wrapped("", " ".repeat(Page.LABEL), text));
+    if (size.keeps(Size.WITHOUT_WATCH)) {
+      Remarks.worst(scene).ifPresent(text -> page.entry(scene.say("label.watch"), text));
+    }
+    NextWords.add(page, scene);
+    Optional<String> unsure = HowSure.unsure(scene, size.keeps(Size.WITHOUT_HOW_TO_MEASURE));
+    unsure.ifPresent(text -> page.entry(scene.say("label.unsure"), text));
+    if (size.keeps(Size.WITHOUT_NOTES)) {
+      scene.plan().noted().forEach(note -> page.entry(scene.say("label.noted"), note));
+    }
+    page.entry(scene.say("label.care"), new Care(scene.sentences()).brief(scene.pourCase()));
+    page.entry(scene.say("label.more"), scene.say("more.where"));
+    return size.keeps(Size.WITHOUT_GAPS) ? page.lines() : withoutGaps(page.lines());
+  }
+
+  private static List<String> withoutGaps(List<String> lines) {
+    List<String> full = new ArrayList<>(lines);
+    full.removeIf(String::isEmpty);
+    return full;
+  }
+}
