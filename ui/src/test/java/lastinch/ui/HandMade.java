@@ -288,6 +288,10 @@ public final class HandMade {
   }
 
   public static PourResult brokeDown() {
+    return brokeDown(List.of());
+  }
+
+  public static PourResult brokeDown(List<EdgeStretch> edges) {
     return result(
         new Outcome.BrokeDown(1.6, "piece at 0.1 m", "temperature", "not finite"),
         0.3,
@@ -297,7 +301,7 @@ public final class HandMade {
         List.of(),
         List.of(),
         List.of(),
-        List.of(),
+        edges,
         new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.HEAT));
   }
 

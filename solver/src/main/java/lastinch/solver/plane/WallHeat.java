@@ -19,7 +19,10 @@ final class WallHeat {
   /** Biot number above which metal is resolved through the gap [-]. */
   private static final double THICK = 0.1;
 
+  /** Margins with which a shut cell opens again: solid [-], and open gap over what stops it [-]. */
   private static final double REOPENS = 0.05;
+
+  private static final double REOPENS_WIDER = 1.2;
 
   private final PlaneGrid grid;
   private final PlaneMelt melt;
@@ -168,11 +171,24 @@ final class WallHeat {
     double gap = grid.gap[c];
     double stop = Slurry.openGapStop(gap);
     double open = gap * s.openShare[c];
-    if (shut[c]) {
-      return s.slurry[c] >= melt.flowStop - REOPENS || open < 1.2 * stop;
+    if (!shut[c]) {
+      leastStop = Math.min(leastStop, gap > stop ? (open - stop) / (gap - stop) : 1.0);
     }
-    leastStop = Math.min(leastStop, gap > stop ? (open - stop) / (gap - stop) : 1.0);
-    return s.slurry[c] >= melt.flowStop || open < stop;
+    return isShut(shut[c], s.slurry[c], melt.flowStop, open, stop);
+  }
+
+  /**
+   * Whether metal cannot flow through a cell; one that was shut opens with a margin only, or it
+   * would flutter.
+   *
+   * @param was shut until now
+   * @param slurry solid in what moves [-] and the share that stops it
+   * @param open gap that skins leave open [m] and the gap that stops it
+   */
+  static boolean isShut(boolean was, double slurry, double flowStop, double open, double stop) {
+    return was
+        ? slurry >= flowStop - REOPENS || open < REOPENS_WIDER * stop
+        : slurry >= flowStop || open < stop;
   }
 
   /** Mould face of a wetted cell [K]. */

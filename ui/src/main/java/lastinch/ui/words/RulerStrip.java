@@ -37,7 +37,7 @@ final class RulerStrip {
     strip.drawKnot();
     page.line(strip.ruler());
     page.line(new String(strip.strip));
-    if (scene.result().outcome() instanceof Outcome.Misrun) {
+    if (scene.result().outcome() instanceof Outcome.Misrun && !scene.isHole()) {
       strip.keys.add("strip.key.blank");
     }
     List<String> words = new ArrayList<>();
@@ -82,7 +82,8 @@ final class RulerStrip {
     if (!(reach > 0.0)) {
       return;
     }
-    boolean filled = scene.result().outcome() instanceof Outcome.Filled;
+    boolean hole = scene.isHole();
+    boolean filled = hole || scene.result().outcome() instanceof Outcome.Filled;
     if (!filled && scene.fromTip() && scene.stop().isPresent()) {
       risen(scene.stop().get());
       return;
@@ -108,6 +109,11 @@ final class RulerStrip {
     }
     if (plain) {
       keys.add("strip.key.plain");
+    }
+    if (hole) {
+      Stop stop = scene.stop().orElseThrow();
+      strip[column(scene.onRuler(stop.passage(), stop.at()))] = 'o';
+      keys.add("strip.key.hole");
     }
     if (!filled) {
       String lip = lip();

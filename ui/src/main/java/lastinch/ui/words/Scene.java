@@ -3,6 +3,7 @@ package lastinch.ui.words;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
@@ -101,6 +102,14 @@ final class Scene {
     PassageRecord p = piece.get();
     int tip = p.size() - 1;
     return p.reached(tip) && (!p.reached(0) || p.arrivalTime(tip) < p.arrivalTime(0));
+  }
+
+  /** Whether metal runs along the whole piece, as far as its middle goes, and leaves a hole. */
+  boolean isHole() {
+    return plan.field().isPresent()
+        && result().outcome() instanceof Outcome.Misrun
+        && stop().isPresent()
+        && result().reach() >= 0.999 * length();
   }
 
   /** Distance on the piece's ruler [m] of a place in a channel. */

@@ -127,7 +127,7 @@ final class VerdictLines {
           figures.percent(scene.result().filledFraction()));
     }
     double length = scene.length();
-    if (scene.plan().field().isPresent() && scene.result().reach() >= 0.999 * length) {
+    if (scene.isHole()) {
       // over the plane metal may run the whole way and leave a hole beside it
       return scene.say(
           "verdict.stopsShort.hole",
@@ -205,7 +205,7 @@ final class VerdictLines {
     boolean edge = lastinch.solver.decide.Verdict.isEdgeRounded(scene.result());
     if (serious.isEmpty()
         && edge
-        && Verdict.of(scene.plan()).orElseThrow() != Verdict.EDGES_ROUNDED) {
+        && Verdict.of(scene.plan()).filter(v -> v == Verdict.EDGES_ROUNDED).isEmpty()) {
       return scene.say("verdict.second.edge", "where", rounded(scene));
     }
     if (serious.isEmpty() && !plain.isEmpty()) {
