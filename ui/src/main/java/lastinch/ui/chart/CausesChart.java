@@ -4,6 +4,8 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Limb;
@@ -46,17 +48,38 @@ final class CausesChart {
     CausesChart chart = new CausesChart(plan, blame, sentences, figures);
     return new Picture(
         sentences.say("chart.causes.heading"),
-        sentences.say("chart.causes.caption"),
-        TOP + ROW * (blame.causes().size() + 1) + RULER,
+        text(chart.text.verdict(blame)),
+        chart.others(),
+        TOP + ROW * (chart.explaining().size() + 1) + RULER,
         chart::draw);
+  }
+
+  private static String text(String words) {
+    return PlainLetters.of(words);
+  }
+
+  private List<Blame.Cause> explaining() {
+    return blame.causes().stream().filter(Blame.Cause::explains).toList();
+  }
+
+  /** Causes that do not explain it, in one line. */
+  private String others() {
+    List<String> others = new ArrayList<>();
+    for (Blame.Cause cause : blame.causes()) {
+      if (!cause.explains()) {
+        others.add(text.what(cause));
+      }
+    }
+    return others.isEmpty()
+        ? ""
+        : text(sentences.say("chart.causes.caption", "causes", String.join("; ", others)));
   }
 
   private void draw(Graphics2D g, Rectangle2D area) {
     double left = area.getX() + SIDE;
     double wide = area.getWidth() - 2 * SIDE - 24.0;
     double y = area.getY() + TOP;
-    double bottom = y + ROW * (blame.causes().size() + 1);
-    found(g, left, wide, area.getY(), bottom);
+    double bottom = y + ROW * (explaining().size() + 1);
     String asPlanned =
         sentences.say(
             "chart.causes.cause",
@@ -66,27 +89,21 @@ final class CausesChart {
             text.seen(blame, blame.planned()));
     row(g, left, wide, y, asPlanned, blame.planned(), blame.asPlanned());
     int number = 0;
-    for (Blame.Cause cause : blame.causes()) {
+    for (Blame.Cause cause : explaining()) {
       y += ROW;
       number++;
       String words =
-          cause.explains()
-              ? sentences.say(
-                  "chart.causes.explains",
-                  "number",
-                  Integer.toString(number),
-                  "cause",
-                  text.what(cause),
-                  "seen",
-                  text.seen(blame, cause.seen()))
-              : sentences.say(
-                  "chart.causes.cause",
-                  "cause",
-                  text.what(cause),
-                  "seen",
-                  text.seen(blame, cause.seen()));
-      row(g, left, wide, y, words, cause.seen(), cause.explains());
+          sentences.say(
+              "chart.causes.explains",
+              "number",
+              Integer.toString(number),
+              "cause",
+              text.what(cause),
+              "seen",
+              text.seen(blame, cause.seen()));
+      row(g, left, wide, y, words, cause.seen(), true);
     }
+    found(g, left, wide, area.getY(), bottom);
     ruler(g, left, wide, bottom);
   }
 
@@ -124,7 +141,10 @@ final class CausesChart {
       return;
     }
     double x = left + wide * Math.min(1.0, at.getAsDouble() / length);
-    Pens.line(g, new Line2D.Double(x, top + 18.0, x, bottom), Look.SECOND_INK, Look.FREEZING);
+    // across the bars, not through the words between them
+    for (double bar = top + TOP + WORDS; bar < bottom; bar += ROW) {
+      Pens.line(g, new Line2D.Double(x, bar - 2.0, x, bar + BAR + 2.0), Look.SECOND_INK, Look.MARK);
+    }
     String words = sentences.say("chart.causes.found", "at", figures.ruler(at.getAsDouble()));
     g.setFont(Look.LABEL);
     g.setPaint(Look.SECOND_INK);

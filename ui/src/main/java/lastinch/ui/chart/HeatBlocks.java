@@ -6,9 +6,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Figures;
@@ -83,10 +86,27 @@ final class HeatBlocks {
     HeatBlocks blocks = new HeatBlocks(why, sentences, figures);
     return new Picture(
         sentences.say("chart.blocks.heading"),
+        blocks.message(),
         sentences.say(
             why.account().tellsWarmth() ? "chart.blocks.caption" : "chart.blocks.caption.net"),
         NAMES + HIGHEST + 2 * BELOW + 2 * blocks.half + blocks.hang + FOOT + blocks.side(),
         blocks::draw);
+  }
+
+  private String message() {
+    Optional<HeatAccount.Line> most =
+        Stream.concat(loose.stream(), places.stream())
+            .max(Comparator.comparingDouble(HeatAccount.Line::degrees));
+    return most.map(
+            l ->
+                PlainLetters.of(
+                    sentences.say(
+                        "chart.says.blocks",
+                        "place",
+                        new WhyText(sentences, figures).place(why, l),
+                        "degrees",
+                        figures.degrees(l.degrees()))))
+        .orElse("");
   }
 
   private double wide(HeatAccount.Line line) {
@@ -219,8 +239,14 @@ final class HeatBlocks {
       if (tall > 0.5) {
         Pens.line(g, block, Look.INK, Look.DASHED);
       }
+      String number = figures.degrees(-line.kept());
       if (wide(line) > FITS_WIDE && tall > FITS_TALL) {
-        number(g, figures.degrees(-line.kept()), block);
+        number(g, number, block);
+      } else if (tall > 0.5) {
+        g.setFont(Look.TICK);
+        g.setPaint(Look.INK);
+        double left = block.getCenterX() - 0.5 * Paper.wide(number, Look.TICK);
+        g.drawString(number, (float) left, (float) (block.getMaxY() + 13.0));
       }
       x += wide(line);
     }

@@ -21,6 +21,9 @@ final class LayoutsChart {
   private static final double RULER = 26.0;
   private static final double SIDE = 10.0;
 
+  /** A ruler shows no less [m]. */
+  private static final double RULER_SHOWS = 1e-3;
+
   private final List<Gates.Answer> shown;
   private final Sentences sentences;
   private final Figures figures;
@@ -59,9 +62,14 @@ final class LayoutsChart {
     }
     return new Picture(
         sentences.say("chart.layouts.heading"),
+        text(gates, sentences, figures),
         sentences.say("chart.layouts.caption"),
         tall,
         chart::draw);
+  }
+
+  private static String text(Gates gates, Sentences sentences, Figures figures) {
+    return PlainLetters.of(new GatesText(sentences, figures).verdict(gates));
   }
 
   /** Piece and gates. */
@@ -107,10 +115,34 @@ final class LayoutsChart {
       Graphics2D g, Frame frame, Gates.Answer a, MouldLayout layout, boolean best) {
     for (Bar bar : drawn(layout, a)) {
       Shape shape = frame.place(bar.outline(View.FACE, 0.0, bar.length()));
-      g.setPaint(isGate(a, bar) ? Look.INK : best ? Look.RULE : Look.FROZEN);
-      g.fill(shape);
-      Pens.line(g, shape, Look.INK, Look.OUTLINE);
+      if (isGate(a, bar) || a.glance().filled()) {
+        g.setPaint(isGate(a, bar) ? Look.INK : best ? Look.RULE : Look.FROZEN);
+        g.fill(shape);
+        Pens.line(g, shape, Look.INK, Look.OUTLINE);
+      } else {
+        Pens.line(g, shape, Look.FAINT_INK, Look.DASHED);
+        metal(g, frame, a, bar, layout);
+      }
     }
+  }
+
+  /** Metal up to where it stops, where what is missing is the end of the piece. */
+  private static void metal(
+      Graphics2D g, Frame frame, Gates.Answer a, Bar bar, MouldLayout layout) {
+    double length = a.job().piece().limbs().get(0).length();
+    double off = Math.abs(a.glance().reach() + a.glance().missing() - length);
+    boolean boss = bar == layout.piece().get("boss");
+    if (a.job().piece().limbs().size() > 1 || off > RULER_SHOWS) {
+      return;
+    }
+    double to = boss ? bar.length() : Math.min(bar.length(), a.glance().reach());
+    if (to <= 0.0) {
+      return;
+    }
+    Shape shape = frame.place(bar.outline(View.FACE, 0.0, to));
+    g.setPaint(Look.FROZEN);
+    g.fill(shape);
+    Pens.line(g, shape, Look.INK, Look.OUTLINE);
   }
 
   private void ruler(Graphics2D g, double right, double y) {

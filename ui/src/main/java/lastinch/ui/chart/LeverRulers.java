@@ -5,6 +5,7 @@ import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Least;
@@ -19,7 +20,7 @@ import lastinch.ui.words.Sentences;
 
 /** One ruler for each lever that already shows what comes of it: every bar is a run. */
 final class LeverRulers {
-  private static final double ROW = 46.0;
+  private static final double ROW = 52.0;
   private static final double NAME_WIDE = 224.0;
   private static final double END_WIDE = 112.0;
   private static final double MET = 16.0;
@@ -33,28 +34,79 @@ final class LeverRulers {
   private final LeverWords levers;
   private final List<LeverAnswer> answers;
   private final String heading;
+  private final String now;
+  private final String message;
   private final String caption;
 
   private LeverRulers(Least least, Sentences sentences, Figures figures) {
     this.least = least;
     this.levers = new LeverWords(sentences, figures);
-    this.answers =
+    List<LeverAnswer> known =
         least.answers().stream()
             .filter(a -> a.lever().unit() != LeverUnit.CHOICE)
             .filter(a -> a.kind() != LeverAnswer.Kind.NO_ANSWER)
             .toList();
+    this.answers = known.stream().filter(this::isTelling).toList();
     this.heading = sentences.say("rulers.heading");
-    this.caption =
-        sentences.say(
-            least.already() ? "rulers.caption.slip" : "rulers.caption",
-            "spare",
-            figures.percent(least.goal().spare()));
+    this.now = sentences.say("rulers.now");
+    this.message = message(sentences);
+    this.caption = caption(known, sentences, figures);
   }
 
   static Picture of(Least least, Sentences sentences, Figures figures) {
     LeverRulers rulers = new LeverRulers(least, sentences, figures);
     double tall = ROW * Math.max(1, rulers.answers.size()) + POINT;
-    return new Picture(rulers.heading, rulers.caption, tall, rulers::draw);
+    return new Picture(rulers.heading, rulers.message, rulers.caption, tall, rulers::draw);
+  }
+
+  /** Whether some value of a lever turns out another way than the others. */
+  private boolean isTelling(LeverAnswer answer) {
+    long ends = answer.tried().stream().map(t -> outcome(t.glance())).distinct().count();
+    return answer.chosen().isPresent() || ends > 1;
+  }
+
+  private int outcome(Glance glance) {
+    return least.goal().isMetBy(glance) ? 2 : glance.filled() ? 1 : 0;
+  }
+
+  private String message(Sentences sentences) {
+    List<String> does = new ArrayList<>();
+    for (LeverAnswer a : answers) {
+      a.chosen()
+          .ifPresent(
+              t ->
+                  does.add(
+                      sentences.say(
+                          "rulers.change",
+                          "lever",
+                          levers.name(a.lever()),
+                          "value",
+                          levers.value(a.lever(), t.value()))));
+    }
+    if (does.isEmpty()) {
+      return PlainLetters.of(
+          sentences.say(least.already() ? "rulers.says.holds" : "rulers.says.none"));
+    }
+    String list =
+        String.join(sentences.say("rulers.or"), does.subList(0, Math.min(3, does.size())));
+    return PlainLetters.of(
+        sentences.say(least.already() ? "rulers.says.slip" : "rulers.says.does", "changes", list));
+  }
+
+  /** What the bars mean, and the levers that change nothing, in one line. */
+  private String caption(List<LeverAnswer> known, Sentences sentences, Figures figures) {
+    String bars = sentences.say("rulers.caption", "spare", figures.percent(least.goal().spare()));
+    List<String> same = new ArrayList<>();
+    for (LeverAnswer a : known) {
+      if (!answers.contains(a)) {
+        same.add(levers.name(a.lever()));
+      }
+    }
+    String left =
+        same.isEmpty()
+            ? ""
+            : " " + sentences.say("rulers.caption.same", "levers", String.join(", ", same));
+    return PlainLetters.of(bars + left);
   }
 
   private void draw(Graphics2D g, Rectangle2D area) {
@@ -87,7 +139,19 @@ final class LeverRulers {
         bar(g, left + scale * (t.value() - low), y, t.glance());
       }
     }
-    plan(g, left + scale * (lever.now() - low), y);
+    double here = left + scale * (lever.now() - low);
+    plan(g, here, y);
+    Labels labels = new Labels(row);
+    labels.keepOff(new Rectangle2D.Double(here - POINT, y, 2 * POINT, 3 * POINT));
+    labels.write(
+        g,
+        PlainLetters.of(now + " " + levers.value(lever, lever.now())),
+        Look.TICK,
+        Look.SECOND_INK,
+        here + POINT,
+        y + 11.0,
+        1.0,
+        0.0);
     answer
         .chosen()
         .ifPresent(

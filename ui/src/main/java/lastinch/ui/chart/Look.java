@@ -12,6 +12,10 @@ import java.awt.Stroke;
 final class Look {
   static final Color PAPER = new Color(0xFB, 0xF8, 0xF0);
   static final Color BAND = new Color(0xF0, 0xEA, 0xDB);
+
+  /** Good ground of a map. */
+  static final Color GOOD = new Color(0xBF, 0xDB, 0xC6);
+
   static final Color FROZEN = new Color(0xE6, 0xE2, 0xDA);
   static final Color INK = new Color(0x20, 0x1D, 0x1A);
   static final Color SECOND_INK = new Color(0x8A, 0x5A, 0x1E);
@@ -19,6 +23,7 @@ final class Look {
   static final Color RULE = new Color(0xD8, 0xD0, 0xBE);
 
   static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 17);
+  static final Font NUMBER = new Font(Font.SANS_SERIF, Font.BOLD, 64);
   static final Font SUBTITLE = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
   static final Font CAPTION = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
   static final Font AXIS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);

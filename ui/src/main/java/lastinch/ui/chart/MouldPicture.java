@@ -16,15 +16,23 @@ import java.util.Optional;
 import lastinch.solver.casting.Flask;
 import lastinch.solver.result.Course;
 import lastinch.solver.result.PassageRecord;
+import lastinch.solver.result.Stop;
+import lastinch.solver.result.StopReason;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
+import lastinch.ui.words.Reasons;
 import lastinch.ui.words.Sentences;
 
 /** The mould to scale as it stands, gravity down, with what it holds at the end of the pour. */
 final class MouldPicture {
   private static final double SAND = 14e-3;
   private static final double MOST_TALL = 560.0;
+  private static final double MOST_TALL_UPRIGHT = 760.0;
+
+  /** Length of the plug of mush on the paper. */
+  private static final double PLUG = 12.0;
+
   private static final double NAMES = 70.0;
   private static final double BETWEEN = 26.0;
 
@@ -55,7 +63,8 @@ final class MouldPicture {
       tall += s.bounds().getHeight();
     }
     double names = layout.upright() ? 2.6 * NAMES : 0.0;
-    scale = Math.min((Paper.INNER - names) / wide, MOST_TALL / tall);
+    double most = layout.upright() ? MOST_TALL_UPRIGHT : MOST_TALL;
+    scale = Math.min((Paper.INNER - names) / wide, most / tall);
   }
 
   static Picture of(PouredPlan plan, Sentences sentences, Figures figures) {
@@ -163,6 +172,12 @@ final class MouldPicture {
     for (Bar bar : bars) {
       metal(g, sight, frame, bar, frozen);
     }
+    for (Stop stop : plugs(sight.view())) {
+      Shape plug = plug(sight, frame, stop);
+      g.setPaint(Look.PAPER);
+      g.fill(plug);
+      frozen.add(new Area(plug));
+    }
     cup(g, sight, frame);
     g.setPaint(Look.FROZEN);
     g.fill(frozen);
@@ -173,6 +188,32 @@ final class MouldPicture {
         Pens.line(g, centre(sight, frame, bar), Look.FAINT_INK, Look.DASHED);
       }
     }
+  }
+
+  /** Stops at which the leading metal turned to mush or froze shut. */
+  private List<Stop> plugs(View view) {
+    return plan.result().stops().stream()
+        .filter(s -> s.reason() == StopReason.SLUSH || s.reason() == StopReason.SKIN)
+        .filter(s -> bar(s.passage()).filter(b -> !b.isEndOn(view)).isPresent())
+        .toList();
+  }
+
+  private Optional<Bar> bar(String name) {
+    return all().stream().filter(b -> b.name().equals(name)).findFirst();
+  }
+
+  /** The last of the metal before a stop: it is what holds the rest back. */
+  private Shape plug(Sight sight, Frame frame, Stop stop) {
+    Bar bar = bar(stop.passage()).orElseThrow();
+    PassageRecord record = records.get(stop.passage());
+    double at = stop.at() * bar.length() / record.length();
+    double long0 = Math.min(PLUG / frame.scale(), bar.length());
+    double step = record.length() / Math.max(1, record.size());
+    int below = (int) Math.floor(stop.at() / step - 1.0);
+    boolean up = below < 0 || record.reached(Math.min(below, record.size() - 1));
+    double from = up ? Math.max(0.0, at - long0) : at;
+    double to = up ? at : Math.min(bar.length(), at + long0);
+    return frame.place(bar.outline(sight.view(), from, to));
   }
 
   private static Shape centre(Sight sight, Frame frame, Bar bar) {
@@ -222,7 +263,19 @@ final class MouldPicture {
         new Rectangle2D.Double(part.getX(), part.getY(), part.getWidth(), part.getHeight() + 8.0);
     Labels labels = new Labels(room);
     for (Bar bar : all()) {
-      labels.keepOff(frame.place(bar.outline(sight.view(), 0.0, bar.length())).getBounds2D());
+      labels.keepOff(frame.place(bar.outline(sight.view(), 0.0, bar.length())));
+    }
+    for (Stop stop : plugs(sight.view())) {
+      Rectangle2D plug = plug(sight, frame, stop).getBounds2D();
+      labels.write(
+          g,
+          sentences.say("chart.mould.plug." + Reasons.key(stop.reason())),
+          Look.LABEL_SMALL,
+          Look.INK,
+          List.of(
+              new Labels.Anchor(plug.getCenterX(), plug.getMinY(), 0.0, -1.0),
+              new Labels.Anchor(plug.getMinX(), plug.getCenterY(), -1.0, 0.0),
+              new Labels.Anchor(plug.getMaxX(), plug.getCenterY(), 1.0, 0.0)));
     }
     for (Bar bar : all()) {
       boolean nameless =

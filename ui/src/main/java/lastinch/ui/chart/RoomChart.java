@@ -5,12 +5,18 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import lastinch.solver.decide.Bound;
+import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.Room;
 import lastinch.solver.result.LapStretch;
@@ -22,15 +28,17 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 
 /**
- * Room to move: blank where it stops short, dots where it fills with less than was asked, toned
- * where it fills with that, strokes where laps stay plain; hatched beyond practice.
+ * Room to move: good land is toned; where metal fills with less than was asked there are dots, and
+ * where it stops short the paper is empty but for sparse crosses. Each area carries its words.
  */
 final class RoomChart {
   private static final double TALL = 500.0;
   private static final double DOT_GAP = 8.0;
   private static final double DOT = 1.6;
   private static final double STROKE = 4.0;
-  private static final double CROSS = 8.0;
+  private static final double CROSS = 10.0;
+  private static final double CROSSES = 44.0;
+  private static final double HERE = 54.0;
   private static final Stroke SLIP = new BasicStroke(7f);
   private static final Stroke DASHED =
       new BasicStroke(
@@ -40,6 +48,7 @@ final class RoomChart {
   private final Sentences sentences;
   private final Figures figures;
   private final LeverWords levers;
+  private Labels labels = new Labels(new Rectangle2D.Double());
 
   private RoomChart(Room room, Sentences sentences, Figures figures) {
     this.room = room;
@@ -55,16 +64,23 @@ final class RoomChart {
   private Picture draw() {
     XYPlot plot =
         Sheet.plot(axis(room.across(), room.acrossValues()), axis(room.up(), room.upValues()));
-    plot.addAnnotation(new Drawing(this::regions));
+    plot.addAnnotation(
+        new Drawing(
+            (g, p, area) -> {
+              labels = new Labels(area);
+              regions(g, p, area);
+            }));
     plot.addAnnotation(new Drawing(this::laps));
     plot.addAnnotation(new Drawing(this::beyond));
     plot.addAnnotation(new Drawing(this::lines));
     plot.addAnnotation(new Drawing(this::here));
+    plot.addAnnotation(new Drawing(this::words));
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinesVisible(false);
     return new Picture(
         sentences.say("room.chart.heading"),
-        sentences.say("room.chart.caption", "spare", figures.percent(room.spare())),
+        RoomWords.message(room, sentences, figures),
+        hasLaps() ? sentences.say("room.chart.caption.laps") : "",
         TALL,
         Sheet.body(plot));
   }
@@ -106,8 +122,59 @@ final class RoomChart {
     Shape fills = paper.createTransformedShape(new RoomCells(room, Room.Parts.FILLS).region());
     Shape spare = paper.createTransformedShape(new RoomCells(room, Room.Parts.SPARE).region());
     dots(g, area, fills);
-    g.setPaint(Look.RULE);
+    g.setPaint(Look.GOOD);
     g.fill(spare);
+    crosses(g, area, fills);
+  }
+
+  /** Names every area in it. */
+  private void words(Graphics2D g, XYPlot plot, Rectangle2D area) {
+    AffineTransform paper = onPaper(plot, area);
+    Area fills =
+        new Area(paper.createTransformedShape(new RoomCells(room, Room.Parts.FILLS).region()));
+    Area good =
+        new Area(paper.createTransformedShape(new RoomCells(room, Room.Parts.SPARE).region()));
+    Area stops = new Area(area);
+    stops.subtract(fills);
+    fills.subtract(good);
+    String spare = figures.percent(room.spare());
+    inside(g, area, good, sentences.say("room.chart.good", "spare", spare));
+    inside(g, area, fills, sentences.say("room.chart.less"));
+    inside(g, area, stops, sentences.say("room.chart.stops"));
+  }
+
+  /** Writes words where they fit into an area, nearest to its middle. */
+  private void inside(Graphics2D g, Rectangle2D area, Area part, String words) {
+    double wide = Paper.wide(words, Look.LABEL) + 16.0;
+    List<Point2D> fit = new ArrayList<>();
+    double x = 0.0;
+    double y = 0.0;
+    for (double px = area.getMinX(); px < area.getMaxX(); px += 12.0) {
+      for (double py = area.getMinY(); py < area.getMaxY(); py += 10.0) {
+        if (part.contains(px - 0.5 * wide, py - 10.0, wide, 20.0)) {
+          fit.add(new Point2D.Double(px, py));
+          x += px;
+          y += py;
+        }
+      }
+    }
+    Point2D middle = new Point2D.Double(x / Math.max(1, fit.size()), y / Math.max(1, fit.size()));
+    fit.sort(Comparator.comparingDouble(p -> p.distance(middle)));
+    int before = labels.written().size();
+    for (int i = 0; i < fit.size() && labels.written().size() == before; i++) {
+      labels.inside(g, words, Look.LABEL, Look.INK, fit.get(i).getX(), fit.get(i).getY());
+    }
+  }
+
+  private static void crosses(Graphics2D g, Rectangle2D area, Shape fills) {
+    for (double x = area.getMinX() + CROSSES / 2; x < area.getMaxX(); x += CROSSES) {
+      for (double y = area.getMinY() + CROSSES / 2; y < area.getMaxY(); y += CROSSES) {
+        if (!fills.contains(x, y)) {
+          Pens.line(g, new Line2D.Double(x - 3, y - 3, x + 3, y + 3), Look.FAINT_INK, Look.THIN);
+          Pens.line(g, new Line2D.Double(x - 3, y + 3, x + 3, y - 3), Look.FAINT_INK, Look.THIN);
+        }
+      }
+    }
   }
 
   private static void dots(Graphics2D g, Rectangle2D area, Shape region) {
@@ -121,14 +188,18 @@ final class RoomChart {
     }
   }
 
+  private boolean hasLaps() {
+    return room.glances().stream().flatMap(Optional::stream).anyMatch(RoomChart::laps);
+  }
+
+  private static boolean laps(Glance glance) {
+    return glance.filled() && glance.worstLap() >= LapStretch.PLAIN;
+  }
+
   private void laps(Graphics2D g, XYPlot plot, Rectangle2D area) {
     for (int row = 0; row < room.upValues().size(); row++) {
       for (int column = 0; column < room.acrossValues().size(); column++) {
-        boolean laps =
-            room.at(column, row)
-                .filter(v -> v.filled() && v.worstLap() >= LapStretch.PLAIN)
-                .isPresent();
-        if (laps) {
+        if (room.at(column, row).filter(RoomChart::laps).isPresent()) {
           double x = x(plot, area, room.acrossValues().get(column));
           double y = y(plot, area, room.upValues().get(row));
           Pens.line(
@@ -164,14 +235,15 @@ final class RoomChart {
     }
     Rectangle2D strip = new Rectangle2D.Double(x, y, wide, tall);
     Pens.hatch(g, strip, Look.INK);
-    Pens.words(
-        g,
-        area,
-        levers.reason(why),
-        Look.NAME,
-        Look.INK,
-        x + Math.min(12.0, wide / 4),
-        y + Math.min(tall / 2, 24.0));
+    String words = levers.reason(why);
+    double half = 0.5 * Paper.wide(words, Look.NAME) + 8.0;
+    double middle =
+        Math.max(area.getMinX() + half, Math.min(strip.getCenterX(), area.getMaxX() - half));
+    double first = strip.getMinY() + Math.min(0.5 * tall, 20.0);
+    int before = labels.written().size();
+    for (double at = first; labels.written().size() == before && at < area.getMaxY(); at += 18.0) {
+      labels.inside(g, words, Look.NAME, Look.INK, middle, at);
+    }
   }
 
   private void lines(Graphics2D g, XYPlot plot, Rectangle2D area) {
@@ -186,6 +258,7 @@ final class RoomChart {
           path.lineTo(x, y);
         }
       }
+      labels.keepOffLine(path);
       boolean fills = line.parts() == Room.Parts.FILLS;
       Pens.line(g, path, Look.INK, fills ? Look.METAL : DASHED);
     }
@@ -213,6 +286,16 @@ final class RoomChart {
       Pens.line(g, arm, Look.INK, Look.MARK);
     }
     g.setClip(clip);
-    Pens.words(g, area, sentences.say("room.chart.here"), Look.LABEL, Look.INK, x + 12.0, y - 16.0);
+    labels.keepOff(across.getBounds2D());
+    labels.keepOff(up.getBounds2D());
+    String words = sentences.say("room.chart.here");
+    int before = labels.written().size();
+    for (double side : new double[] {HERE, -HERE}) {
+      for (double down : new double[] {18.0, -18.0, 36.0, -36.0}) {
+        if (labels.written().size() == before) {
+          labels.inside(g, words, Look.LABEL, Look.INK, x + side, y + down);
+        }
+      }
+    }
   }
 }

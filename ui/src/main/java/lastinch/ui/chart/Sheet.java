@@ -3,6 +3,7 @@ package lastinch.ui.chart;
 import java.awt.geom.Rectangle2D;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleInsets;
@@ -10,6 +11,7 @@ import org.jfree.chart.ui.RectangleInsets;
 /** Axes and plots as on ruled paper. */
 final class Sheet {
   static final double TALL = 420.0;
+  private static final double MOST_TICKS = 8.0;
   private static final double TICK_ROOM = 7.0;
 
   private Sheet() {}
@@ -26,7 +28,19 @@ final class Sheet {
     axis.setTickMarkPaint(Look.INK);
     axis.setTickLabelInsets(new RectangleInsets(TICK_ROOM, TICK_ROOM, TICK_ROOM, TICK_ROOM));
     axis.setNumberFormatOverride(new PlainNumbers());
+    axis.setTickUnit(new NumberTickUnit(step(axis.getRange().getLength())));
     return axis;
+  }
+
+  /** A step of 1, 2 or 5 times a power of ten that divides a length into at most eight. */
+  static double step(double length) {
+    double power = Math.pow(10.0, Math.floor(Math.log10(length / MOST_TICKS)));
+    for (double times : new double[] {1.0, 2.0, 5.0}) {
+      if (length / (times * power) <= MOST_TICKS) {
+        return times * power;
+      }
+    }
+    return 10.0 * power;
   }
 
   static XYPlot plot(NumberAxis across, NumberAxis up) {

@@ -19,14 +19,15 @@ import lastinch.ui.words.SureText;
 final class SureChart {
   private static final double DOT = 30.0;
   private static final double DOT_STEP = 44.0;
-  private static final double DOTS = 64.0;
+  private static final double DOTS = 92.0;
+
   private static final double STOPS = 190.0;
-  private static final double TICKS = 44.0;
+  private static final double TICKS = 52.0;
   private static final double ROW = 26.0;
   private static final double HEAD = 24.0;
   private static final double NAMES = 400.0;
   private static final double SHARES = 380.0;
-  private static final double FILLS = 0.82;
+  private static final double FILLS = 0.97;
 
   private final StopPlaces places;
   private final Sure sure;
@@ -46,8 +47,8 @@ final class SureChart {
     SureChart chart = new SureChart(plan, sure, sentences, figures);
     return new Picture(
         sentences.say("chance.chart.heading"),
-        sentences.say(
-            chart.places.fromThickEnd() ? "chance.chart.caption" : "chance.chart.caption.missing"),
+        new SureText(sentences, figures).headline(sure),
+        chart.worth.isEmpty() ? "" : sentences.say("chance.chart.caption"),
         DOTS + HEAD + STOPS + TICKS + HEAD + ROW * chart.worth.size() + TICKS,
         chart::draw);
   }
@@ -59,11 +60,23 @@ final class SureChart {
     matters(g, area, top + HEAD + STOPS + TICKS);
   }
 
+  /** The main number, and ten pours as dots. */
   private void dots(Graphics2D g, Rectangle2D area) {
-    int filled = SureText.isKnown(sure) ? SureText.tenths(sure) : 0;
+    boolean known = SureText.isKnown(sure);
+    int filled = known ? SureText.tenths(sure) : 0;
+    double left = area.getX() + 6.0;
+    if (known) {
+      String number = figures.whole(perHundred(sure.fills()));
+      g.setFont(Look.NUMBER);
+      g.setPaint(Look.INK);
+      g.drawString(number, (float) left, (float) (area.getY() + 62.0));
+      double after = left + Paper.wide(number, Look.NUMBER) + 12.0;
+      String words = sentences.say("chance.chart.of");
+      write(g, words, Look.INK, after, area.getY() + 62.0);
+      left = after + Paper.wide(words, Look.AXIS) + 50.0;
+    }
     for (int i = 0; i < 10; i++) {
-      Ellipse2D dot =
-          new Ellipse2D.Double(area.getX() + 6.0 + i * DOT_STEP, area.getY() + 10.0, DOT, DOT);
+      Ellipse2D dot = new Ellipse2D.Double(left + i * DOT_STEP, area.getY() + 34.0, DOT, DOT);
       if (i < filled) {
         g.setPaint(Look.INK);
         g.fill(dot);
@@ -77,38 +90,71 @@ final class SureChart {
     return 100.0 * days / Math.max(1, sure.days() - sure.silent());
   }
 
+  /** Whole numbers of pours in a hundred, so rounded that all of them add up to a hundred. */
+  private int[] hundred() {
+    int n = places.stretches().size();
+    double[] exact = new double[n + 1];
+    for (int i = 0; i < n; i++) {
+      exact[i] = perHundred(places.stretches().get(i).days());
+    }
+    // what fills keeps the number that is written large
+    int left =
+        100
+            - (int) Math.rint(perHundred(sure.fills()))
+            - (int) Math.rint(perHundred(sure.apart()));
+    int[] whole = new int[n];
+    for (int i = 0; i < n; i++) {
+      whole[i] = (int) exact[i];
+      left -= whole[i];
+    }
+    for (; left > 0; left--) {
+      int most = 0;
+      for (int i = 1; i < n; i++) {
+        most = exact[i] - whole[i] > exact[most] - whole[most] ? i : most;
+      }
+      if (n > 0) {
+        whole[most]++;
+      }
+    }
+    return whole;
+  }
+
   /** Days on which metal stopped in each stretch, drawn as blocks standing on the piece. */
   private void stops(Graphics2D g, Rectangle2D area, double top) {
-    write(g, sentences.say("chance.chart.stops"), Look.FAINT_INK, area.getX(), top + 14.0);
+    write(
+        g,
+        sentences.say(places.fromThickEnd() ? "chance.chart.stops" : "chance.chart.stops.missing"),
+        Look.FAINT_INK,
+        area.getX(),
+        top + 14.0);
     double left = area.getX() + 8.0;
     double wide = FILLS * area.getWidth() - 16.0;
     double ground = top + HEAD + STOPS;
+    int[] hundred = hundred();
     double most = 1.0;
-    double before = 0.0;
-    for (StopPlaces.Stretch s : places.stretches()) {
-      most = Math.max(most, s.before() ? 1.0 : perHundred(s.days()));
-      before += s.before() ? perHundred(s.days()) : 0.0;
+    int before = 0;
+    for (int i = 0; i < hundred.length; i++) {
+      boolean none = places.stretches().get(i).before();
+      most = none ? most : Math.max(most, hundred[i]);
+      before += none ? hundred[i] : 0;
     }
     double end = places.stretches().stream().mapToDouble(StopPlaces.Stretch::to).max().orElse(1.0);
-    for (StopPlaces.Stretch s : places.stretches()) {
-      if (s.before() || s.days() == 0) {
+    for (int i = 0; i < hundred.length; i++) {
+      StopPlaces.Stretch s = places.stretches().get(i);
+      if (s.before() || hundred[i] == 0) {
         continue;
       }
       double x = left + wide * s.from() / end;
-      double tall = (STOPS - 20.0) * perHundred(s.days()) / most;
+      double tall = (STOPS - 20.0) * hundred[i] / most;
       Rectangle2D block =
           new Rectangle2D.Double(
               x + 1.0, ground - tall, wide * (s.to() - s.from()) / end - 2.0, tall);
       g.setPaint(Look.FROZEN);
       g.fill(block);
       Pens.line(g, block, Look.INK, Look.OUTLINE);
-      String count = figures.whole(perHundred(s.days()));
-      if (!count.equals("0")) {
-        g.setFont(Look.TICK);
-        g.setPaint(Look.INK);
-        double middle = block.getCenterX() - 0.5 * Paper.wide(count, Look.TICK);
-        g.drawString(count, (float) middle, (float) (ground - tall - 4.0));
-      }
+      String count = figures.whole(hundred[i]);
+      double middle = block.getCenterX() - 0.5 * Paper.wide(count, Look.AXIS);
+      write(g, count, Look.INK, middle, ground - tall - 4.0);
     }
     Pens.line(g, new Line2D.Double(left, ground, left + wide, ground), Look.INK, Look.OUTLINE);
     for (int i = 0; i <= StopPlaces.FEW; i++) {
@@ -121,16 +167,14 @@ final class SureChart {
       double half = i == 0 ? 0.0 : 0.5 * Paper.wide(place, Look.TICK);
       g.drawString(place, (float) (x - half), (float) (ground + 18.0));
     }
-    double x = left + wide + 24.0;
-    String fills = figures.whole(perHundred(sure.fills()));
-    write(g, sentences.say("chance.chart.fills", "count", fills), Look.INK, x, ground - 4.0);
     if (sure.apart() > 0) {
       String apart = figures.whole(perHundred(sure.apart()));
-      write(g, sentences.say("chance.chart.apart", "count", apart), Look.INK, x, ground - 40.0);
+      String words = sentences.say("chance.chart.apart", "count", apart);
+      write(g, words, Look.INK, left + 0.5 * wide, ground + 36.0);
     }
-    if (before > 0.0) {
+    if (before > 0) {
       String none = figures.whole(before);
-      write(g, sentences.say("chance.chart.before", "count", none), Look.INK, x, ground - 22.0);
+      write(g, sentences.say("chance.chart.before", "count", none), Look.INK, left, ground + 36.0);
     }
   }
 

@@ -18,7 +18,7 @@ public record StopPlaces(boolean fromThickEnd, List<Stretch> stretches) {
   public static final int FEW = 4;
 
   /** Stretches of a picture. */
-  public static final int MANY = 16;
+  public static final int MANY = 8;
 
   /** A ruler shows no less [m]. */
   private static final double RULER = 1e-3;
