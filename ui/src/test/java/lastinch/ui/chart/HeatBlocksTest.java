@@ -91,7 +91,7 @@ class HeatBlocksTest {
         .contains(">skimming and carrying, 20 s</text")
         .contains(">sprue, 10</text")
         .contains(">piece 0 to 80 mm</text")
-        .contains(">kept warm from behind, along the way: 93</text")
+        .contains(">given back by hotter metal behind, along the way: 93</text")
         .contains(">10 degrees' worth of heat</text")
         .contains(">50 mm</text");
   }
