@@ -99,9 +99,7 @@ final class SureChart {
     }
     // what fills keeps the number that is written large
     int left =
-        100
-            - (int) Math.rint(perHundred(sure.fills()))
-            - (int) Math.rint(perHundred(sure.apart()));
+        100 - (int) Math.rint(perHundred(sure.fills())) - (int) Math.rint(perHundred(sure.apart()));
     int[] whole = new int[n];
     for (int i = 0; i < n; i++) {
       whole[i] = (int) exact[i];
