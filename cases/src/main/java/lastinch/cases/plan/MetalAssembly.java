@@ -45,7 +45,6 @@ final class MetalAssembly {
             spare.high() * massToRim,
             spare.source());
     Band melted = taken.take(metal, "metal", "melted", "metal to melt", Dimension.MASS, toMelt);
-    boolean known = metal.amount("melted").isPresent();
     Band reading = reading();
     Band usualWait =
         shop.filter(s -> s.usualSkim().isPresent())
@@ -67,7 +66,7 @@ final class MetalAssembly {
             "loses while waiting",
             "what the metal loses while it waits",
             Dimension.COOLING_RATE,
-            known ? LipLoss.forMass(common.coolingRate(), melted.value()) : common.coolingRate());
+            loss(common.coolingRate(), reading.value()));
     Band lip =
         taken.take(
             metal,
@@ -75,8 +74,14 @@ final class MetalAssembly {
             "loses over the lip",
             "what the metal loses over the lip",
             Dimension.HEAT_DIFFERENCE,
-            known ? LipLoss.forMass(common.lipLoss(), melted.value()) : common.lipLoss());
+            loss(common.lipLoss(), reading.value()));
     return new Metal(withStop(), melted.value(), reading, waiting, rate, lip);
+  }
+
+  /** A loss on the way to the cup, for what is in the crucible; of usual mass when not said. */
+  private Band loss(Band usual, double reading) {
+    Band own = LipLoss.forMetal(usual, alloy, reading);
+    return metal.amount("melted").map(q -> LipLoss.forMass(own, q.best().si())).orElse(own);
   }
 
   private Band reading() {

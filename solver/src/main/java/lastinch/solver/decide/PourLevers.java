@@ -9,6 +9,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.Bound.Reason;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
+import lastinch.solver.shop.LipLoss;
 
 /** Levers at the furnace: how fast, how hot, how soon, how much, which metal. */
 final class PourLevers {
@@ -196,9 +197,9 @@ final class PourLevers {
             Math.min(
                 alloy.pourTemperature().high(), Math.max(alloy.pourTemperature().low(), reading)));
     boolean same = alloy.name().equals(job.metal().alloy().name());
-    Metal metal = Changed.alloy(job.metal(), alloy);
-    Metal read = Changed.reading(metal, Changed.shifted(metal.reading(), same ? reading : usual));
-    return Changed.metal(Changed.mould(job, Changed.medium(job.mould(), other.medium())), read);
+    Band read = Changed.shifted(job.metal().reading(), same ? reading : usual);
+    Metal metal = LipLoss.exchanged(job.metal(), alloy, read);
+    return Changed.metal(Changed.mould(job, Changed.medium(job.mould(), other.medium())), metal);
   }
 
   private static List<Lever> flowStop(PourCase job) {

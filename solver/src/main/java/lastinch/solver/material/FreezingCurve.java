@@ -21,9 +21,11 @@ public sealed interface FreezingCurve
 
   /**
    * The same metal found to start freezing at another temperature: a composition a little off the
-   * one meant. An arrest stays where it is; a curve by points moves with its start.
+   * one meant. A straight line and a curve by points move with their start and keep their range. An
+   * arrest stays where it is; a start below it is an alloy that freezes all at that start, one
+   * above the melting point of the pure solvent takes that point with it.
    *
-   * @param newLiquidus [K], not below the end of freezing
+   * @param newLiquidus [K]
    */
   FreezingCurve startingAt(double newLiquidus);
 
@@ -56,7 +58,7 @@ public sealed interface FreezingCurve
 
     @Override
     public FreezingCurve startingAt(double newLiquidus) {
-      return new Straight(newLiquidus, endOfFreezing);
+      return new Straight(newLiquidus, endOfFreezing + newLiquidus - liquidus);
     }
 
     @Override
@@ -87,7 +89,11 @@ public sealed interface FreezingCurve
 
     @Override
     public FreezingCurve startingAt(double newLiquidus) {
-      return new Lever(newLiquidus, endOfFreezing, solventMelting, partition);
+      return new Lever(
+          newLiquidus,
+          Math.min(endOfFreezing, newLiquidus),
+          Math.max(solventMelting, newLiquidus),
+          partition);
     }
 
     @Override
@@ -124,6 +130,9 @@ public sealed interface FreezingCurve
       double bend,
       double partition)
       implements FreezingCurve {
+    /** A solute lowers the start of freezing by this much at least [K]; our own figure. */
+    private static final double NEARLY_PURE = 0.1;
+
     public Scheil {
       Checks.within("liquidus", liquidus, 250.0, 2500.0, "K");
       Checks.within("endOfFreezing", endOfFreezing, 250.0, liquidus, "K");
@@ -142,7 +151,13 @@ public sealed interface FreezingCurve
 
     @Override
     public FreezingCurve startingAt(double newLiquidus) {
-      return new Scheil(newLiquidus, endOfFreezing, solventMelting, slope, bend, partition);
+      return new Scheil(
+          newLiquidus,
+          Math.min(endOfFreezing, newLiquidus),
+          Math.max(solventMelting, newLiquidus + NEARLY_PURE),
+          slope,
+          bend,
+          partition);
     }
 
     @Override
