@@ -32,7 +32,7 @@ final class MouldAssembly {
 
   /** What the case says about how the mould was made. */
   static Materials.Make make(Fields mould) {
-    return new Materials.Make(mould.word("set with"), mould.word("rammed"));
+    return new Materials.Make(mould.word("bonded with"), mould.word("rammed"));
   }
 
   Mould build() {

@@ -98,7 +98,7 @@ public final class OwnedThings {
 
   private static Materials.Make make(Plan plan) {
     return new Materials.Make(
-        Optional.ofNullable(plan.typed().get("mould/set with")),
+        Optional.ofNullable(plan.typed().get("mould/bonded with")),
         Optional.ofNullable(plan.typed().get("mould/rammed")));
   }
 

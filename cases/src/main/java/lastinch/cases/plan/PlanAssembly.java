@@ -85,7 +85,7 @@ final class PlanAssembly {
   private static void noteMake(Fields words, Mould mould, Problems problems) {
     if (mould.medium().family() == MouldFamily.SAND) {
       if (words.typed("material").orElse("").equalsIgnoreCase("bonded sand")
-          && words.word("set with").isEmpty()) {
+          && words.word("bonded with").isEmpty()) {
         problems.note(words.span("material"), "Binder not given: oil assumed");
       }
       if (words.word("rammed").isEmpty()) {

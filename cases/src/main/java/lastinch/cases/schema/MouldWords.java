@@ -23,10 +23,10 @@ final class MouldWords {
           "mould",
           must("material", new Kind.MediumName(), "what the mould is made of")
               .twins("medium", "sand"),
-          may("set with", Choice.of("oil", "resin", "water glass"), "what binds the sand")
+          may("bonded with", Choice.of("oil", "resin", "water glass"), "what binds the sand")
               .orUnknown()
               .only(Applies.SAND)
-              .twins("binder", "bonded with"),
+              .twins("binder", "set with"),
           may("rammed", Choice.of("soft", "firm", "hard"), "a thumb leaves 3 mm, 1 mm or nothing")
               .orUnknown()
               .only(Applies.SAND),

@@ -214,7 +214,8 @@ class BadInputTest {
   void twins_are_taken_and_noted() {
     ReadResult result = bench.readChanged("wide: 20 mm, thick", "width: 20 mm, thickness");
     assertThat(Bench.lines(result.notes()))
-        .containsExactly("40:36 Taken for wide.", "40:50 Taken for thick.");
+        .containsExactly(
+            "29:3 Taken for bonded with.", "40:36 Taken for wide.", "40:50 Taken for thick.");
     assertThat(Bench.plan(result).pourCase().gating().gates().get(0).width()).isEqualTo(0.02);
   }
 

@@ -52,7 +52,7 @@ public final class BlameText {
       cause(page, i + 1, blame, shown.get(i));
     }
     if (!blame.asPlanned()) {
-      tell(page, blame);
+      tell(page, plan, blame);
       unlikely(page, blame, shown);
     }
     page.blank();
@@ -210,7 +210,7 @@ public final class BlameText {
     };
   }
 
-  private void tell(Page page, Blame blame) {
+  private void tell(Page page, Plan plan, Blame blame) {
     if (blame.tell().isEmpty() || !blame.explained()) {
       return;
     }
@@ -229,8 +229,7 @@ public final class BlameText {
               seen(kind, blame.causes().get(tell.second()).seen(), blame.found())));
     }
     Suspect suspect = blame.causes().get(tell.measure()).suspect();
-    page.wrapped(
-        "  ", "  ", sentences.say("blame.measure", "how", sentences.say(measure(suspect))));
+    page.wrapped("  ", "  ", sentences.say("blame.measure", "how", measure(plan, suspect)));
   }
 
   private String name(Suspect suspect) {
@@ -240,11 +239,11 @@ public final class BlameText {
         : sentences.say(key, "part", suspect.part());
   }
 
-  private static String measure(Suspect suspect) {
+  private String measure(Plan plan, Suspect suspect) {
     return suspect
         .unknown()
-        .map(u -> "measure." + u.name())
-        .orElse("suspect." + suspect.key() + ".measure");
+        .flatMap(u -> Measuring.how(sentences, u, plan.pourCase()))
+        .orElseGet(() -> sentences.say("suspect." + suspect.key() + ".measure"));
   }
 
   private static String numbers(Blame blame) {

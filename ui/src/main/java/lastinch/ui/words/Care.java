@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.Lever;
 import lastinch.solver.material.Hazard;
 
 /** Cautions in words: the one place that every answer, report and page takes them from. */
@@ -97,6 +98,11 @@ public final class Care {
       }
     }
     return more.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", more));
+  }
+
+  /** Prints what a lever at a value brings with it that can hurt, in the lines below that lever. */
+  void beside(Page page, String indent, PourCase job, Lever lever, double value) {
+    change(job, lever.set(job, value)).ifPresent(text -> page.wrapped(indent, indent, text));
   }
 
   /** What is not calculated and could still spoil the casting, for the end of every answer. */

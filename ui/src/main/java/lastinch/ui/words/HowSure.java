@@ -7,7 +7,6 @@ import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Swing;
 import lastinch.solver.decide.Unknown;
 import lastinch.solver.decide.Verdict;
-import lastinch.solver.material.MouldFamily;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -62,14 +61,8 @@ final class HowSure {
         });
   }
 
-  /** How a figure is found out: nothing is rammed into a mould that is not of sand. */
   private static Optional<String> how(Scene scene, Unknown unknown) {
-    String key = "measure." + unknown.name();
-    boolean sand = scene.pourCase().mould().medium().family() == MouldFamily.SAND;
-    if (!sand && scene.knows(key + ".unrammed")) {
-      return Optional.of(scene.say(key + ".unrammed"));
-    }
-    return scene.knows(key) ? Optional.of(scene.say(key)) : Optional.empty();
+    return Measuring.how(scene.sentences(), unknown, scene.pourCase());
   }
 
   private static String days(Scene scene) {

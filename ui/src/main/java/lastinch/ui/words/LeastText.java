@@ -28,6 +28,7 @@ public final class LeastText {
   private final Sentences sentences;
   private final Figures figures;
   private final LeverWords levers;
+  private final Care care;
   private final GlanceWords glances;
   private final LeastVerdict verdict;
 
@@ -35,6 +36,7 @@ public final class LeastText {
     this.sentences = Objects.requireNonNull(sentences, "sentences");
     this.figures = Objects.requireNonNull(figures, "figures");
     this.levers = new LeverWords(sentences, figures);
+    this.care = new Care(sentences);
     this.glances = new GlanceWords(sentences, figures);
     this.verdict = new LeastVerdict(sentences, figures);
   }
@@ -62,11 +64,11 @@ public final class LeastText {
             "least.base", "outcome", glances.outcome(least.base()), "asked", verdict.asked(least)));
     page.blank();
     if (least.already()) {
-      slips(page, least, all);
+      slips(page, plan, least, all);
     } else {
-      enough(page, least, all);
+      enough(page, plan, least, all);
       if (least.whole() && (all || of(least, Kind.ENOUGH).isEmpty())) {
-        notEnough(page, least, all);
+        notEnough(page, plan, least, all);
       }
       if (all || of(least, Kind.ENOUGH).isEmpty()) {
         pairs(page, least);
@@ -79,10 +81,10 @@ public final class LeastText {
       noHelp(page, least);
       noAnswer(page, least);
     }
-    sure.ifPresent(wanted -> surer(page, wanted));
+    sure.ifPresent(wanted -> surer(page, plan, wanted));
     page.blank();
     next(page, file, least);
-    new Care(sentences).add(page, plan.pourCase());
+    care.add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
   }
 
@@ -95,7 +97,7 @@ public final class LeastText {
   }
 
   /** How far each lever has to go to fill often enough. */
-  private void surer(Page page, SureChange.Wanted wanted) {
+  private void surer(Page page, Plan plan, SureChange.Wanted wanted) {
     page.blank();
     String share = figures.whole(100.0 * wanted.share());
     page.line(sentences.say("least.sure", "share", share));
@@ -118,6 +120,7 @@ public final class LeastText {
               figures.whole(100.0 * change.chance().low()),
               "high",
               figures.whole(100.0 * change.chance().high())));
+      care.beside(page, "    ", plan.pourCase(), change.lever(), change.value());
     }
   }
 
@@ -141,7 +144,7 @@ public final class LeastText {
             + sentences.say(stops));
   }
 
-  private void enough(Page page, Least least, boolean all) {
+  private void enough(Page page, Plan plan, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.ENOUGH);
     if (answers.isEmpty()) {
       return;
@@ -150,7 +153,7 @@ public final class LeastText {
     int number = 1;
     for (LeverAnswer a : shown(answers, all)) {
       row(page, least, number++, a, a.at().orElseThrow().glance(), a.at().orElseThrow().value());
-      notes(page, a, all);
+      notes(page, plan, a, all);
     }
     more(page, answers, all);
     if (all) {
@@ -171,7 +174,9 @@ public final class LeastText {
   }
 
   /** What belongs to an answer besides its figures. */
-  private void notes(Page page, LeverAnswer a, boolean all) {
+  private void notes(Page page, Plan plan, LeverAnswer a, boolean all) {
+    double value = a.at().orElseThrow().value();
+    care.beside(page, INDENT + "  ", plan.pourCase(), a.lever(), value);
     String tool = tool(a);
     if (!tool.isEmpty() && (all || a.withTool().isPresent())) {
       page.wrapped(INDENT, INDENT + "  ", tool);
@@ -238,7 +243,7 @@ public final class LeastText {
         : glances.brief(glance, least.goal().spare());
   }
 
-  private void slips(Page page, Least least, boolean all) {
+  private void slips(Page page, Plan plan, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.MAY_SLIP);
     if (!answers.isEmpty()) {
       head(page, "slip.head.one", "slip.head.fills", "slip.head.short", "slip.head.stops");
@@ -256,26 +261,24 @@ public final class LeastText {
               "slip.holds",
               "levers",
               String.join("; ", holds.stream().map(this::reachOf).toList())));
+      for (LeverAnswer a : holds) {
+        double most = a.tried().get(a.tried().size() - 1).value();
+        care.beside(page, INDENT, plan.pourCase(), a.lever(), most);
+      }
     }
   }
 
   /** A lever with the values between which it was tried. */
   private String reachOf(LeverAnswer a) {
-    return sentences.say(
-        "slip.reach",
-        "lever",
-        levers.name(a.lever()),
-        "low",
-        levers.value(a.lever(), a.tried().get(0).value()),
-        "high",
-        levers.value(a.lever(), a.tried().get(a.tried().size() - 1).value()));
+    return levers.reach(
+        a.lever(), a.tried().get(0).value(), a.tried().get(a.tried().size() - 1).value());
   }
 
   private String names(List<LeverAnswer> answers) {
     return String.join(", ", answers.stream().map(a -> levers.name(a.lever())).toList());
   }
 
-  private void notEnough(Page page, Least least, boolean all) {
+  private void notEnough(Page page, Plan plan, Least least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.NOT_ENOUGH);
     if (answers.isEmpty()) {
       return;
@@ -287,6 +290,7 @@ public final class LeastText {
         String text =
             sentences.say(a.end().isPresent() ? "least.best.end" : "least.best", pairsOf(a));
         page.wrapped("   ", "     ", text);
+        care.beside(page, "     ", plan.pourCase(), a.lever(), a.best().value());
       }
     }
     more(page, answers, all);

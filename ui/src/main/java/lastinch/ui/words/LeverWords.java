@@ -118,6 +118,19 @@ public final class LeverWords {
     return sentences.say("bound." + bound.reason().name());
   }
 
+  /** Values between which a lever was moved; a temperature with why practice ends where it does. */
+  public String reach(Lever lever, double low, double high) {
+    List<String> all =
+        new ArrayList<>(
+            List.of("lever", name(lever), "low", value(lever, low), "high", value(lever, high)));
+    if (lever.unit() != LeverUnit.HEAT) {
+      return sentences.say("slip.reach", all.toArray(new String[0]));
+    }
+    all.addAll(List.of("lowReason", reason(lever.practical().low())));
+    all.addAll(List.of("highReason", reason(lever.practical().high())));
+    return sentences.say("slip.reach.heat", all.toArray(new String[0]));
+  }
+
   /** What to look out for, in a row; empty when there is nothing. */
   public String lookOuts(List<LookOut> all) {
     return String.join("; ", all.stream().map(l -> sentences.say("lookOut." + l.name())).toList());

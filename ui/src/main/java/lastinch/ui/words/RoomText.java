@@ -50,8 +50,8 @@ public final class RoomText {
     if (room.whole()) {
       along(room).forEach(line -> page.wrapped("", "  ", line));
     }
-    limits(page, room.across());
-    limits(page, room.up());
+    limits(page, plan, room.across());
+    limits(page, plan, room.up());
     page.blank();
     new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
@@ -203,7 +203,7 @@ public final class RoomText {
         : sentences.say("room.fromTo", "from", low, "to", high);
   }
 
-  private void limits(Page page, Lever lever) {
+  private void limits(Page page, Plan plan, Lever lever) {
     for (Bound end : List.of(lever.practical().low(), lever.practical().high())) {
       page.wrapped(
           "",
@@ -216,6 +216,7 @@ public final class RoomText {
               levers.value(lever, end.value()),
               "reason",
               levers.reason(end)));
+      new Care(sentences).beside(page, "  ", plan.pourCase(), lever, end.value());
     }
   }
 

@@ -44,7 +44,7 @@ public final class SureText {
     page.blank();
     counted(page, sure);
     stops(page, plan, sure);
-    matters(page, sure);
+    matters(page, plan, sure);
     page.blank();
     page.entry(
         sentences.say("label.next"),
@@ -174,7 +174,7 @@ public final class SureText {
         : sentences.say("chance.ofHundred", "count", hundred(HUNDRED * share));
   }
 
-  private void matters(Page page, Sure sure) {
+  private void matters(Page page, Plan plan, Sure sure) {
     List<Influence> worth = worth(sure);
     if (worth.isEmpty()) {
       return;
@@ -218,7 +218,7 @@ public final class SureText {
                         "what",
                         sentences.say("unknown." + m.name()),
                         "how",
-                        sentences.say("measure." + m.name()))));
+                        Measuring.how(sentences, m, plan.pourCase()).orElseThrow())));
   }
 
   private String padded(double share) {

@@ -10,6 +10,7 @@ import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
 import lastinch.solver.decide.HeatAccount;
 import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.decide.Tried;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PushBalance;
@@ -287,6 +288,10 @@ public final class WhyText {
             case NO_ANSWER -> sentences.say("why.change.notThere", "lever", levers.name(a.lever()));
           };
       page.wrapped("  ", "    ", text);
+      if (a.kind() == LeverAnswer.Kind.ENOUGH || a.kind() == LeverAnswer.Kind.NOT_ENOUGH) {
+        double value = a.at().map(Tried::value).orElse(a.best().value());
+        new Care(sentences).beside(page, "    ", why.plan().pourCase(), a.lever(), value);
+      }
     }
   }
 

@@ -12,6 +12,11 @@ import lastinch.cases.plan.Materials;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.Levers;
+import lastinch.solver.decide.Marks;
+import lastinch.solver.decide.Owned;
+import lastinch.solver.decide.Unknown;
 import lastinch.solver.material.Band;
 import lastinch.ui.Studied;
 import org.junit.jupiter.api.Test;
@@ -150,5 +155,43 @@ class CareTest {
         .contains("water in the sand");
     assertThat(CARE.leftOut(job("tin bronze", "bonded sand", 1100, 20)))
         .isEqualTo(SENTENCES.say("left.always"));
+  }
+
+  @Test
+  void everyLeverThatHeatsZincOrGypsumCarriesItsCautionBeside() {
+    PourCase brass = job("yellow brass", "bonded sand", 1050, 20);
+    Lever reading = lever(brass, "reading");
+    Page page = new Page();
+    CARE.beside(page, "  ", brass, reading, reading.now() + 50.0);
+    assertThat(flowing(page)).contains(SENTENCES.say("care.ZINC_FUME.more"));
+    Page cooler = new Page();
+    CARE.beside(cooler, "  ", brass, reading, reading.now() - 10.0);
+    assertThat(cooler.lines()).isEmpty();
+    PourCase flask = Studied.plan("feather-investment-hot.yaml").pourCase();
+    Lever mould = lever(flask, "mouldTemperature");
+    Page hotter = new Page();
+    CARE.beside(hotter, "  ", flask, mould, mould.practical().high().value());
+    assertThat(flowing(hotter)).contains(SENTENCES.say("care.SULPHUR_FUME.more"));
+  }
+
+  private static String flowing(Page page) {
+    return String.join(" ", page.lines()).replace('\u00a0', ' ').replaceAll(" +", " ");
+  }
+
+  private static Lever lever(PourCase job, String key) {
+    // marks of a thermocouple, a ruler, calipers: 5 K, 1 mm, 0.1 mm
+    Owned nothing = Owned.nothing(new Marks(ZERO_C, 5.0, 1e-3, 1e-4));
+    return Levers.find(Levers.of(job, nothing), key, "").orElseThrow();
+  }
+
+  @Test
+  void aTrialStripIsMadeTheWayTheMouldIs() {
+    PourCase flask = Studied.plan("feather-investment-hot.yaml").pourCase();
+    for (Unknown unknown : List.of(Unknown.CONTACT_LIQUID, Unknown.FLOW_STOP)) {
+      assertThat(Measuring.how(SENTENCES, unknown, FLAT).orElseThrow()).startsWith("Ram a strip");
+      assertThat(Measuring.how(SENTENCES, unknown, flask).orElseThrow())
+          .startsWith("Invest a strip")
+          .doesNotContain("400 mm");
+    }
   }
 }
