@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.result.Accounts;
 import lastinch.solver.run.DryPour;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.GridWords;
 import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.Sentences;
 import picocli.CommandLine.Mixin;
@@ -81,14 +83,17 @@ final class PlaneWords {
    * @param file the case file as the person named it
    * @param job what it describes
    */
-  List<String> notes(Sentences sentences, Figures figures, String file, PourCase job) {
+  List<String> notes(
+      Sentences sentences, Figures figures, String file, PourCase job, Accounts accounts) {
     String range =
         DryPour.needs(job).isEmpty()
             ? sentences.say("plane.note.range.quick", "file", file, "words", HowPoured.TYPED)
             : sentences.say("plane.note.range", "file", solver.how().typed(file));
-    return List.of(
-        sentences.say("plane.note.how", "square", figures.calipers(square())),
-        sentences.say(again ? "plane.note.again" : "plane.note.one", "command", range),
-        sentences.say("plane.note.limits"));
+    List<String> notes = new ArrayList<>();
+    GridWords.astray(sentences, accounts).ifPresent(notes::add);
+    notes.add(sentences.say("plane.note.how", "square", figures.calipers(square())));
+    notes.add(sentences.say(again ? "plane.note.again" : "plane.note.one", "command", range));
+    notes.add(sentences.say("plane.note.limits"));
+    return notes;
   }
 }

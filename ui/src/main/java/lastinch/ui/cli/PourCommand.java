@@ -55,6 +55,9 @@ final class PourCommand implements Callable<Integer> {
   private static final long NANOS_PER_MILLI = 1_000_000L;
   private static final double NANOS = 1e9;
 
+  /** Parts of a pour that its bar tells apart. */
+  private static final int MANY = 1000;
+
   /** Heat to spare that is wanted where the plan does not say [-]; our own choice. */
   private static final double USUAL_SPARE = 0.20;
 
@@ -153,7 +156,10 @@ final class PourCommand implements Callable<Integer> {
     Optional<PlaneField> field;
     if (surroundings.terminal() && !json && !quiet) {
       try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
-        Poured poured = pour(plan.pourCase(), progress, stopper);
+        Pace pace = new Pace(surroundings, sentences, figures);
+        RunObserver bar =
+            (time, filled) -> progress.reached(filled, 1.0, pace.left((int) (MANY * filled), MANY));
+        Poured poured = pour(plan.pourCase(), bar, stopper);
         result = poured.result();
         field = poured.field();
       }
@@ -183,7 +189,9 @@ final class PourCommand implements Callable<Integer> {
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
     List<String> noted = notes(sound.notes());
     if (field.isPresent()) {
-      noted.addAll(planeWords.notes(sentences, figures, file.toString(), plan.pourCase()));
+      noted.addAll(
+          planeWords.notes(
+              sentences, figures, file.toString(), plan.pourCase(), result.accounts()));
     }
     PouredPlan poured =
         new PouredPlan(

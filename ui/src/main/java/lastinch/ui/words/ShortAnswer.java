@@ -54,7 +54,9 @@ final class ShortAnswer {
     }
     NextWords.add(page, scene);
     Optional<String> unsure = HowSure.unsure(scene, size.keeps(Size.WITHOUT_HOW_TO_MEASURE));
-    unsure.ifPresent(text -> page.entry(scene.say("label.unsure"), text));
+    unsure
+        .or(() -> GridWords.unsure(scene))
+        .ifPresent(text -> page.entry(scene.say("label.unsure"), text));
     if (size.keeps(Size.WITHOUT_NOTES)) {
       scene.plan().noted().forEach(note -> page.entry(scene.say("label.noted"), note));
     }
