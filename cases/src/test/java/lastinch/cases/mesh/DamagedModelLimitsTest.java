@@ -100,12 +100,14 @@ class DamagedModelLimitsTest {
             .append('\n');
       }
     }
-    String[] faces = {"1 3 4 2", "5 6 8 7", "1 2 6 5", "3 7 8 4", "1 5 7 3", "2 4 8 6"};
+    int[][] faces = {
+      {1, 3, 4, 2}, {5, 6, 8, 7}, {1, 2, 6, 5}, {3, 7, 8, 4}, {1, 5, 7, 3}, {2, 4, 8, 6}
+    };
     for (int k = 0; k < count; k++) {
-      for (String face : faces) {
+      for (int[] face : faces) {
         obj.append('f');
-        for (String corner : face.split(" ")) {
-          obj.append(' ').append(8 * k + Integer.parseInt(corner));
+        for (int corner : face) {
+          obj.append(' ').append(8 * k + corner);
         }
         obj.append('\n');
       }
