@@ -64,7 +64,7 @@ final class MetalAssembly {
             metal,
             "metal",
             "loses while waiting",
-            "what the metal loses while it waits",
+            "how fast the metal cools while it waits",
             Dimension.COOLING_RATE,
             loss(common.coolingRate(), reading.value()));
     Band lip =
@@ -72,7 +72,7 @@ final class MetalAssembly {
             metal,
             "metal",
             "loses over the lip",
-            "what the metal loses over the lip",
+            "how much it cools over the lip",
             Dimension.HEAT_DIFFERENCE,
             loss(common.lipLoss(), reading.value()));
     return new Metal(withStop(), melted.value(), reading, waiting, rate, lip);

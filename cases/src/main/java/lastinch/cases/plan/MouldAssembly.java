@@ -78,7 +78,7 @@ final class MouldAssembly {
         mould,
         "mould",
         "parting crack",
-        "gap where the mould's halves meet",
+        "gap at the parting line",
         Dimension.LENGTH,
         materials.common().partingCrack());
   }

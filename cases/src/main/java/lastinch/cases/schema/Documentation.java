@@ -58,27 +58,44 @@ public final class Documentation {
     return Optional.empty();
   }
 
-  /** Plain text for a terminal: every word, indented under the one it belongs to. */
-  public static String text(Part part) {
-    StringBuilder text = new StringBuilder();
-    for (Row row : rows(part)) {
-      int depth = (int) row.path().chars().filter(c -> c == '/').count();
-      Word word = row.word();
-      String indent = "  ".repeat(depth);
-      text.append(String.format(Locale.ROOT, "%-34s%s\n", indent + word.key() + ":", word.help()));
-      boolean nested = under(word.kind()).isPresent();
-      if (!nested) {
-        text.append(
-            String.format(Locale.ROOT, "%-34s  %s%s\n", "", word.kind().words(), tail(word)));
+  /**
+   * The rows that a typed word means, each with all that may stand under it.
+   *
+   * @param typed a key, or a word that is taken for it
+   */
+  public static List<Row> about(Part part, String typed) {
+    String key = typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    List<Row> all = rows(part);
+    List<Row> about = new ArrayList<>();
+    for (Row row : all) {
+      boolean means =
+          row.word().key().equals(key)
+              || row.word().twins().contains(key)
+              || isColumn(row.word().kind(), key);
+      boolean under = about.stream().anyMatch(r -> row.path().startsWith(r.path() + "/"));
+      if (means || under) {
+        about.add(row);
       }
     }
-    return text.toString();
+    return about;
+  }
+
+  private static boolean isColumn(Kind kind, String key) {
+    return kind instanceof Kind.Table table
+        && table.columns().stream().anyMatch(c -> c.key().equals(key) || c.twins().contains(key));
+  }
+
+  /** How a word is written, in plain words; empty where other words stand under it. */
+  public static String how(Word word) {
+    String how = under(word.kind()).isPresent() ? "" : word.kind().words();
+    String tail = tail(word);
+    return how.isEmpty() && !tail.isEmpty() ? tail.substring(2) : how + tail;
   }
 
   private static String tail(Word word) {
-    String tail = word.required() ? "; must be there" : "";
+    String tail = word.required() ? "; required" : "";
     if (word.unknown()) {
-      tail += "; don't know allowed";
+      tail += "; may be: don't know";
     }
     if (word.applies() != Applies.ALWAYS) {
       tail += "; only " + word.applies().words();
@@ -92,14 +109,12 @@ public final class Documentation {
         new StringBuilder("| word | what it is | how it is written |\n|---|---|---|\n");
     for (Row row : rows(part)) {
       Word word = row.word();
-      String how = under(word.kind()).isPresent() ? "words or lists below" : word.kind().words();
       text.append("| `")
           .append(row.path().replace("/", ": "))
           .append("` | ")
           .append(word.help())
           .append(" | ")
-          .append(how)
-          .append(tail(word))
+          .append(how(word))
           .append(" |\n");
     }
     return text.toString();

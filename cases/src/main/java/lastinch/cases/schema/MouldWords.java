@@ -73,7 +73,7 @@ final class MouldWords {
           may("wall", length("1 mm", "300 mm"), "thickness of a shell or of a mould you reuse")
               .orUnknown()
               .only(Applies.WALLED),
-          may("parting crack", length("0 mm", "0.5 mm").banded(), "gap where the halves meet")
+          may("parting crack", length("0 mm", "0.5 mm").banded(), "gap at the parting line")
               .orUnknown()
               .only(Applies.PARTED),
           may(

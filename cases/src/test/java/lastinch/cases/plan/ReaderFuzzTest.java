@@ -81,7 +81,7 @@ class ReaderFuzzTest {
             Bench.text("feather-sand-flat.yaml"),
             Bench.text("feather-sand-upright.yaml"),
             Bench.text("feather-investment-hot.yaml"),
-            Starter.WHEEL.text());
+            Bench.demo("trivet-spokes-meet.yaml"));
     Random random = new Random(seed);
     int refused = 0;
     for (int i = 0; i < rounds; i++) {

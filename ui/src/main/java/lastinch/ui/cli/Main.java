@@ -82,7 +82,8 @@ public final class Main {
           kind.command(), () -> new MaterialsCommand(surroundings, workshop, sentences, kind));
     }
     commands.put("shape", () -> new ShapeCommand(surroundings, workshop, sentences));
-    commands.put("new", () -> new NewCommand(surroundings, sentences));
+    commands.put("new", () -> new NewCommand(surroundings, workshop, sentences));
+    commands.put("words", () -> new WordsCommand(surroundings, sentences));
     if (commands.containsKey(first)) {
       root.addSubcommand(first, commands.get(first).get());
       return;

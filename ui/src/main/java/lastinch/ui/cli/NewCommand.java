@@ -29,6 +29,8 @@ final class NewCommand implements Callable<Integer> {
   private static final int LONGEST_NAME = 80;
 
   private final Surroundings surroundings;
+  private final Workshop workshop;
+  private final Sentences sentences;
   private final ProblemText problemText;
   private final StarterText starterText;
 
@@ -41,15 +43,20 @@ final class NewCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", descriptionKey = "out")
   private Optional<Path> out = Optional.empty();
 
-  NewCommand(Surroundings surroundings, Sentences sentences) {
+  @Option(names = "--ask", descriptionKey = "ask")
+  private boolean ask;
+
+  NewCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
+    this.workshop = workshop;
+    this.sentences = sentences;
     this.problemText = new ProblemText(sentences);
     this.starterText = new StarterText(sentences);
   }
 
   @Override
   public Integer call() {
-    if (name.isEmpty() && kind.isEmpty() && out.isEmpty()) {
+    if (name.isEmpty() && kind.isEmpty() && out.isEmpty() && !ask) {
       surroundings.print(starterText.offer(KINDS));
       return Exit.SOLVED;
     }
@@ -59,7 +66,7 @@ final class NewCommand implements Callable<Integer> {
           problemText.sentence(
               "new.kind.unknown", "word", chosen, "kinds", String.join(", ", KINDS)));
     }
-    String title = name.orElse(chosen).strip().replaceAll("(?i)\\.ya?ml$", "");
+    String title = name.orElse(ask ? "my piece" : chosen).strip().replaceAll("(?i)\\.ya?ml$", "");
     if (title.isEmpty()
         || title.length() > LONGEST_NAME
         || title.chars().anyMatch(Character::isISOControl)) {
@@ -69,13 +76,35 @@ final class NewCommand implements Callable<Integer> {
     if (Files.exists(file)) {
       return refuse(problemText.sentence("cli.exists", "file", file.toString()));
     }
-    return write(chosen, title, file);
+    return ask ? ask(title, file) : write(chosen, title, file);
+  }
+
+  private int ask(String title, Path file) {
+    try {
+      PlanQuestions questions =
+          new PlanQuestions(surroundings, workshop, sentences, inFile(title), file);
+      if (questions.ask(new PlanDraft(starter("asked")))) {
+        surroundings.print(starterText.written(file.toString()));
+      } else {
+        surroundings.print(starterText.paragraph("ask.nothing"));
+      }
+      return Exit.SOLVED;
+    } catch (IOException e) {
+      return refuse(
+          problemText.sentence(
+              "cli.cannot.other", "folder", file.toString(), "reason", String.valueOf(e.getMessage())));
+    }
+  }
+
+  /** A title as it may stand in a file. */
+  private static String inFile(String title) {
+    return PLAIN_TITLE.matcher(title).matches() ? title : quoted(title);
   }
 
   private int write(String chosen, String title, Path file) {
     String text =
         starter(chosen)
-            .replace("{title}", PLAIN_TITLE.matcher(title).matches() ? title : quoted(title))
+            .replace("{title}", inFile(title))
             .replace("{file}", file.toString());
     Path folder = file.toAbsolutePath().getParent();
     try (OutFolder target = OutFolder.prepare(folder)) {

@@ -1,6 +1,5 @@
 package lastinch.ui.words;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,15 +26,22 @@ public final class StarterText {
     return page.lines();
   }
 
+  /** One sentence, broken to the width of a page. */
+  public List<String> paragraph(String key, String... namesAndValues) {
+    Page page = new Page();
+    page.paragraph(sentences.say(key, namesAndValues));
+    return plain(page);
+  }
+
   /** What to do with a new file. */
   public List<String> written(String file) {
     Page page = new Page();
     page.paragraph(sentences.say("new.written", "file", file));
     page.line(sentences.say("new.written.next", "file", file));
-    List<String> lines = new ArrayList<>();
-    for (String line : page.lines()) {
-      lines.add(PlainLetters.of(line));
-    }
-    return lines;
+    return plain(page);
+  }
+
+  private static List<String> plain(Page page) {
+    return page.lines().stream().map(PlainLetters::of).toList();
   }
 }

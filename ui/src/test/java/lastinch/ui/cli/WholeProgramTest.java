@@ -62,6 +62,22 @@ class WholeProgramTest {
     assertThat(printed()).startsWith("DRY POUR (computed) My \"first\" piece #1");
   }
 
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void everyStarterFillsOnABadPourTooAndSplashesNowhere(String kind) {
+    String file = folder.resolve("piece.yaml").toString();
+    assertThat(run("new", "piece", "--kind", kind, "--out", file)).isZero();
+    out.reset();
+    assertThat(run("pour", file, "--json")).isZero();
+    assertThat(printed())
+        .contains("\"verdict\": \"fills\"")
+        .containsPattern("\"badPour\": \\{ \"outcome\": \"filled\"")
+        .doesNotContain("gateSplashes")
+        .doesNotContain("runsAgainstMould")
+        .doesNotContain("\"falls\"")
+        .doesNotContain("airPushesBack");
+  }
+
   @Test
   void startersAreOfferedByName() {
     assertThat(run("new")).isZero();
