@@ -82,7 +82,7 @@ class PlanQuestionsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "'250\n250 mm\n', There is no unit here",
+    "'250\n250 mm\n', Millimetres or inches?",
     "'9 km\n250 mm\n', is not a unit known here",
     "'?\n250 mm\n', The way the metal has to run",
   })

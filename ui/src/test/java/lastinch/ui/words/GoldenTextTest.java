@@ -79,7 +79,7 @@ class GoldenTextTest {
 
   /** What a person types, and what a grid of squares is called. */
   private static final String TYPED =
-      "--solver plane|network \\(default\\)|\\bplane:|\\bwith plane\\b|\\bgrid (of )? ?squares";
+      "--solver plane|network \\(default\\)|\\bplane:|\\bwith plane\\b|\\bgrid (of )? ?squares|flat, lens or round|\\blens: thin";
 
   private static PouredPlan plan(PourResult result) {
     return HandMade.plan(result);
