@@ -22,6 +22,7 @@ import lastinch.solver.casting.Vent;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
+import lastinch.solver.shop.LipLoss;
 
 /** Jobs that differ in one thing from another. */
 final class Changed {
@@ -121,8 +122,15 @@ final class Changed {
     return new Metal(alloy, m.melted(), m.reading(), m.waiting(), m.coolingRate(), m.lipLoss());
   }
 
+  /** Another mass cools another way: see {@link LipLoss}. */
   static Metal melted(Metal m, double melted) {
-    return new Metal(m.alloy(), melted, m.reading(), m.waiting(), m.coolingRate(), m.lipLoss());
+    return new Metal(
+        m.alloy(),
+        melted,
+        m.reading(),
+        m.waiting(),
+        LipLoss.otherMass(m.coolingRate(), m.melted(), melted),
+        LipLoss.otherMass(m.lipLoss(), m.melted(), melted));
   }
 
   static Metal reading(Metal m, Band reading) {

@@ -3,6 +3,7 @@ package lastinch.solver.decide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
@@ -105,6 +106,31 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
         : new Place.At(job.piece().limbs().get(0).name(), 0.0, Side.THICK_END);
   }
 
+  /**
+   * A thick end that is fed through thinner metal. The thinner section has less volume to its
+   * cooling surface and freezes first (Chvorinov's rule), so nothing feeds the thick end while it
+   * shrinks.
+   *
+   * @param thick thickness of the thick end [m]
+   * @param thin least thickness on the way from the nearest gate [m]
+   */
+  public record Starved(double thick, double thin) {}
+
+  /** Whether the thick end is fed through thinner metal; empty when a gate opens into it. */
+  public Optional<Starved> starved(PourCase job) {
+    List<Station> stations = job.piece().limbs().get(0).stations();
+    double thick = job.piece().boss().map(Boss::depth).orElse(stations.get(0).thickness());
+    if (thickEnd) {
+      return Optional.empty();
+    }
+    double nearest = places.get(0);
+    double thin = thicknessAt(stations, nearest);
+    for (Station s : stations) {
+      thin = s.at() < nearest ? Math.min(thin, s.thickness()) : thin;
+    }
+    return thin < thick ? Optional.of(new Starved(thick, thin)) : Optional.empty();
+  }
+
   /** No gate at the thick end is wider than what it enters [m]. */
   private static double thickEndWidth(PourCase job) {
     return job.piece()
@@ -131,19 +157,21 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
 
   /** No gate thicker than the piece where it enters. */
   private static double thickness(PourCase job, double at, Gate like) {
-    List<Station> stations = job.piece().limbs().get(0).stations();
-    double here = stations.get(stations.size() - 1).thickness();
+    double here = thicknessAt(job.piece().limbs().get(0).stations(), at);
+    double tenth = 1e-4;
+    return Math.max(THINNEST, Math.floor(Math.min(like.thickness(), here) / tenth + 1e-6) * tenth);
+  }
+
+  private static double thicknessAt(List<Station> stations, double at) {
     for (int i = 1; i < stations.size(); i++) {
       Station a = stations.get(i - 1);
       Station b = stations.get(i);
       if (at <= b.at()) {
         double share = (at - a.at()) / (b.at() - a.at());
-        here = a.thickness() + Math.max(0.0, share) * (b.thickness() - a.thickness());
-        break;
+        return a.thickness() + Math.max(0.0, share) * (b.thickness() - a.thickness());
       }
     }
-    double tenth = 1e-4;
-    return Math.max(THINNEST, Math.floor(Math.min(like.thickness(), here) / tenth + 1e-6) * tenth);
+    return stations.get(stations.size() - 1).thickness();
   }
 
   private static Runner beside(PourCase job, Owned owned) {

@@ -34,6 +34,19 @@ public record HeatAccount(List<Line> lines, double spent) {
     return lines.stream().anyMatch(l -> l.kind() == Kind.FROM_BEHIND);
   }
 
+  /** All that was given up, before what metal behind gave back is taken off [K]. */
+  public double gross() {
+    return lines.stream()
+        .filter(l -> l.kind() != Kind.FROM_BEHIND)
+        .mapToDouble(Line::degrees)
+        .sum();
+  }
+
+  /** Part of all that was given up [-]; below zero for what came back. */
+  public double share(Line line) {
+    return line.degrees() / gross();
+  }
+
   /** What a line stands for. */
   public enum Kind {
     /** Skimming and walking. */

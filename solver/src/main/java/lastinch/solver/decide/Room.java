@@ -17,6 +17,7 @@ import lastinch.solver.casting.PourCase;
  * @param lines where one outcome turns into another
  * @param spare heat to spare that was asked for [-]
  * @param plan the job as it stands
+ * @param own each lever alone, all else as it stands: where filling begins or ends
  * @param runs made for all this
  */
 public record Room(
@@ -28,6 +29,7 @@ public record Room(
     List<Line> lines,
     double spare,
     Glance plan,
+    Least own,
     int runs) {
   public Room {
     Objects.requireNonNull(across, "across");
@@ -37,6 +39,7 @@ public record Room(
     glances = List.copyOf(glances);
     lines = List.copyOf(lines);
     Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(own, "own");
   }
 
   /** The glance in a column and a row, if it was made. */
@@ -46,7 +49,7 @@ public record Room(
 
   /** Whether the study was not stopped before its end. */
   public boolean whole() {
-    return glances.stream().allMatch(Optional::isPresent);
+    return own.whole() && glances.stream().allMatch(Optional::isPresent);
   }
 
   /** What a line parts. */
@@ -143,7 +146,9 @@ public record Room(
     RoomLines maker = new RoomLines(studies, job, q, xs, ys, glances);
     lines.addAll(maker.lines(Parts.FILLS));
     lines.addAll(maker.lines(Parts.SPARE));
-    return new Room(q.across(), q.up(), xs, ys, glances, lines, q.spare(), plan, studies.runs());
+    Least own = Least.of(studies, job, List.of(q.across(), q.up()), Goal.heat(0.0));
+    return new Room(
+        q.across(), q.up(), xs, ys, glances, lines, q.spare(), plan, own, studies.runs());
   }
 
   private static List<Double> values(Lever lever, double from, double to, int count) {

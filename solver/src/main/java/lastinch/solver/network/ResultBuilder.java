@@ -242,22 +242,26 @@ final class ResultBuilder {
     }
   }
 
-  /** The front whose story is told: where the piece stays empty, else the coldest in it. */
+  /**
+   * The front whose story is told: where a limb stays empty, else the coldest in the limbs. The
+   * boss counts only where no limb has metal: poured from above it fills last, with metal that
+   * never enters the piece.
+   */
   private Front ledgerFront() {
     Channel told = run.ending.leadingChannel();
+    int most = 0;
     double coldest = Double.POSITIVE_INFINITY;
-    boolean empty = false;
     for (Channel c : state.channels) {
       boolean metal = c.full || c.volumeA > 0.0 || c.volumeB > 0.0;
       if (!NetworkRun.isPiece(c.shape) || !metal) {
         continue;
       }
-      boolean gap = !c.full;
+      int telling = (c.shape.role == Role.PIECE ? 2 : 0) + (c.full ? 0 : 1);
       double h = c.leadingFront().enthalpy;
-      if ((gap && !empty) || (gap == empty && h < coldest)) {
+      if (telling > most || (telling == most && h < coldest)) {
         told = c;
+        most = telling;
         coldest = h;
-        empty = gap;
       }
     }
     return told.leadingFront();

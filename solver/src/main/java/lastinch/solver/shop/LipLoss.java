@@ -3,6 +3,7 @@ package lastinch.solver.shop;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
+import lastinch.solver.material.Basis;
 import lastinch.solver.material.Checks;
 import lastinch.solver.material.Citation;
 
@@ -106,5 +107,22 @@ public final class LipLoss {
   private static Band scaled(Band usual, double factor, String note) {
     Citation source = new Citation(usual.source().basis(), usual.source().reference(), note);
     return new Band(usual.value() * factor, usual.low() * factor, usual.high() * factor, source);
+  }
+
+  /**
+   * A loss when another mass is in the crucible. One that was measured and typed stays as it is.
+   *
+   * @param loss with {@code before} in the crucible, while waiting [K/s] or over the lip [K]
+   * @param before mass for which it holds [kg]
+   * @param melted mass in the crucible [kg]
+   */
+  public static Band otherMass(Band loss, double before, double melted) {
+    Checks.within("melted", melted, 1e-4, 1000.0, "kg");
+    if (loss.source().basis() == Basis.TYPED) {
+      return loss;
+    }
+    double factor = StrictMath.cbrt(before / melted);
+    return new Band(
+        loss.value() * factor, loss.low() * factor, loss.high() * factor, loss.source());
   }
 }

@@ -8,9 +8,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import lastinch.solver.casting.Gate;
+import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Side;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.Basis;
+import lastinch.solver.material.Citation;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -132,5 +136,30 @@ class GatesExactSolutionTest {
   void aGateAtTheThickEndIsNoWiderThanThatEnd() {
     PourCase gated = new GateLayout(true, List.of(0.2), 0.05).on(plate(), OWNED);
     assertThat(gated.gating().gates().stream().map(Gate::width)).containsExactly(0.03, 0.05);
+  }
+
+  @Test
+  void moreMetalCoolsSlowerUnlessItsRateWasMeasured() {
+    Citation practice = new Citation(Basis.PRACTICE, "common practice, no source", "");
+    Metal m = plate().metal();
+    Band loose = new Band(2.0, 1.5, 3.0, practice);
+    Band typed = Band.typed(2.0, 0.1);
+    PourCase job =
+        Changed.metal(plate(), new Metal(m.alloy(), 1.0, m.reading(), m.waiting(), loose, typed));
+    Metal more = Changed.meltedAtSameRate(job, 8.0).metal();
+    // eight times the mass has half the surface over mass
+    assertThat(more.coolingRate().value()).isCloseTo(1.0, within(1e-12));
+    assertThat(more.coolingRate().high()).isCloseTo(1.5, within(1e-12));
+    assertThat(more.lipLoss()).isEqualTo(typed);
+  }
+
+  @Test
+  void theThickEndIsStarvedWhenItIsFedThroughThinnerMetal() {
+    PourCase feather = SampleJob.featherInSand(6.0).build();
+    assertThat(new GateLayout(true, List.of(), 0.02).starved(feather)).isEmpty();
+    GateLayout.Starved starved = new GateLayout(false, List.of(0.16), 0.02).starved(feather).get();
+    assertThat(starved.thick()).isEqualTo(18e-3);
+    assertThat(starved.thin()).isCloseTo(3.6e-3, within(1e-12));
+    assertThat(new GateLayout(false, List.of(0.15), 0.02).starved(plate())).isEmpty();
   }
 }

@@ -88,7 +88,7 @@ final class CompareCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).compared(compared));
     return new Answer(
         full,
-        full,
+        noted(asked, text.screen(compared, asked.how())),
         text.brief(compared, asked.how()),
         CompareJson.of(compared, asked.how()),
         files,

@@ -114,7 +114,7 @@ final class GatesCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).gates(plan, gates));
     return new Answer(
         full,
-        full,
+        noted(asked, text.screen(plan, gates)),
         text.brief(gates),
         GatesJson.of(plan, file.toString(), gates, asked.how()),
         files,

@@ -132,14 +132,14 @@ final class RoomCommand extends StudyCommand {
         files,
         asked,
         asked.plan().title(),
-        text.brief(room),
+        text.brief(asked.plan(), room),
         full,
         new StudyTables(sentences, asked.figures()).of(room),
         new StudyCharts(sentences, asked.figures()).room(asked.plan(), room));
     return new Answer(
         full,
-        full,
-        text.brief(room),
+        noted(asked, text.screen(asked.plan(), room)),
+        text.brief(asked.plan(), room),
         RoomJson.of(asked.plan(), file.toString(), room, asked.how()),
         files,
         room.whole(),

@@ -89,7 +89,7 @@ final class WhyCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).causes(asked.plan(), blame));
     return new Answer(
         full,
-        full,
+        noted(asked, text.screen(asked.plan(), blame)),
         text.brief(blame),
         FoundJson.of(asked.plan(), file.toString(), blame, asked.how()),
         files,
@@ -147,7 +147,7 @@ final class WhyCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).explained(explained));
     return new Answer(
         full,
-        full,
+        noted(asked, text.screen(explained, asked.how())),
         text.brief(explained),
         WhyJson.of(explained, asked.how()),
         files,

@@ -36,7 +36,7 @@ public final class WhyJson {
       json.put("from_mm", MILLI * line.from(), StudyJson.DIGITS)
           .put("to_mm", MILLI * line.to(), StudyJson.DIGITS)
           .put("degrees_degC", line.degrees(), StudyJson.DIGITS)
-          .put("percent", 100.0 * line.degrees() / why.account().spent(), StudyJson.DIGITS)
+          .put("percent", 100.0 * why.account().share(line), StudyJson.DIGITS)
           .put("seconds", line.seconds(), StudyJson.DIGITS);
       if (why.account().tellsWarmth()) {
         json.put("keptWarm_degC", line.kept(), StudyJson.DIGITS);

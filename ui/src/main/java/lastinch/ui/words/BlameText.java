@@ -19,6 +19,9 @@ import lastinch.solver.decide.Suspect;
 public final class BlameText {
   private static final int MOST = 5;
 
+  /** Causes on a screen. */
+  private static final int FEW = 3;
+
   /** A cause this many times beyond what is usual is called far off [-]. */
   private static final double FAR_OFF = 2.0;
 
@@ -32,27 +35,41 @@ public final class BlameText {
 
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, Blame blame) {
+    return page(plan, blame, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Plan plan, Blame blame) {
+    return page(plan, blame, false);
+  }
+
+  private List<String> page(Plan plan, Blame blame, boolean all) {
     Page page = new Page();
-    page.line(sentences.say("blame.title", "title", plan.title()));
-    Optional<String> limb = blame.found().limb();
-    String what = found(blame.found());
-    String seen = seen(blame, blame.planned());
-    page.paragraph(
-        limb.map(l -> sentences.say("blame.found.limb", "limb", l, "what", what))
-            .orElseGet(() -> sentences.say("blame.found", "what", what)));
-    page.paragraph(
-        sentences.say(limb.isPresent() ? "blame.plan.limb" : "blame.plan", "seen", seen));
-    page.blank();
+    List<Blame.Cause> shown = shown(blame, all ? MOST : FEW);
     page.paragraph(verdict(blame));
-    List<Blame.Cause> shown = shown(blame);
     if (!blame.explained()) {
       page.paragraph(sentences.say(shown.isEmpty() ? "blame.none.nearer" : "blame.none.nearest"));
     }
     for (int i = 0; i < shown.size(); i++) {
       cause(page, i + 1, blame, shown.get(i));
     }
+    more(page, blame, shown);
     if (!blame.asPlanned()) {
       tell(page, plan, blame);
+    }
+    page.blank();
+    page.heading(sentences.say("blame.title", "title", plan.title()));
+    Optional<String> limb = blame.found().limb();
+    String what = found(blame.found());
+    page.paragraph(
+        limb.map(l -> sentences.say("blame.found.limb", "limb", l, "what", what))
+            .orElseGet(() -> sentences.say("blame.found", "what", what)));
+    page.paragraph(
+        sentences.say(
+            limb.isPresent() ? "blame.plan.limb" : "blame.plan",
+            "seen",
+            seen(blame, blame.planned())));
+    if (!blame.asPlanned() && all) {
       unlikely(page, blame, shown);
     }
     page.blank();
@@ -61,11 +78,19 @@ public final class BlameText {
     return PlainLetters.all(page.lines());
   }
 
+  /** How many more explain it than are shown. */
+  private void more(Page page, Blame blame, List<Blame.Cause> shown) {
+    int left = blame.alike() - shown.size();
+    if (blame.explained() && !blame.asPlanned() && left > 0) {
+      page.line("     " + sentences.say("study.more", "count", Integer.toString(left)));
+    }
+  }
+
   /** One sentence. */
   public List<String> brief(Blame blame) {
     Page page = new Page();
     page.paragraph(verdict(blame));
-    shown(blame).stream().limit(1).forEach(c -> cause(page, 1, blame, c));
+    shown(blame, 1).stream().forEach(c -> cause(page, 1, blame, c));
     return PlainLetters.all(page.lines());
   }
 
@@ -86,14 +111,14 @@ public final class BlameText {
    * Causes worth a line: all that explain it, at most five; when none does, the nearest, if it is
    * nearer than the plan itself.
    */
-  private static List<Blame.Cause> shown(Blame blame) {
+  private static List<Blame.Cause> shown(Blame blame, int most) {
     if (!blame.explained()) {
       return blame.isNearer() ? blame.causes().subList(0, 1) : List.of();
     }
     if (blame.asPlanned()) {
       return List.of();
     }
-    return blame.causes().stream().filter(Blame.Cause::explains).limit(MOST).toList();
+    return blame.causes().stream().filter(Blame.Cause::explains).limit(most).toList();
   }
 
   private void cause(Page page, int number, Blame blame, Blame.Cause cause) {

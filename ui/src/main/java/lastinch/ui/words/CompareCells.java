@@ -119,7 +119,11 @@ final class CompareCells {
     for (Meeting m : p.result().meetings()) {
       parts.add(
           sentences.say(
-              "compare.meets." + Reasons.key(m.kind()), "place", figures.ruler(ruler(p, m))));
+              "compare.meets." + Reasons.key(m.kind()),
+              "place",
+              figures.ruler(ruler(p, m)),
+              "temperature",
+              figures.heat(Math.min(m.temperatureA(), m.temperatureB()))));
     }
     return parts.isEmpty() ? "-" : String.join(", ", parts);
   }

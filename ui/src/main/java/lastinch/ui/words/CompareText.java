@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.LookOut;
@@ -17,6 +16,9 @@ import lastinch.ui.words.Compared.Poured;
 public final class CompareText {
   private static final int LABEL = 21;
   private static final int NARROWEST = 18;
+
+  /** Words in which the plans differ, on a screen. */
+  private static final int INPUTS = 4;
 
   private final Sentences sentences;
   private final Figures figures;
@@ -32,7 +34,18 @@ public final class CompareText {
 
   /** The whole answer, line by line; commands in it pour the same way. */
   public List<String> full(Compared compared, HowPoured how) {
+    return page(compared, how, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Compared compared, HowPoured how) {
+    return page(compared, how, false);
+  }
+
+  private List<String> page(Compared compared, HowPoured how, boolean all) {
     Page page = new Page();
+    pick(page, compared, how);
+    page.blank();
     page.line(sentences.say("compare.title", "count", Integer.toString(compared.plans().size())));
     for (Poured p : compared.plans()) {
       page.wrapped(
@@ -42,13 +55,11 @@ public final class CompareText {
     }
     int most = (Page.WIDTH - LABEL) / NARROWEST;
     for (int from = 0; from < compared.plans().size(); from += most) {
-      table(page, compared, from, Math.min(compared.plans().size(), from + most));
+      table(page, compared, from, Math.min(compared.plans().size(), from + most), all);
     }
     page.blank();
     page.line(sentences.say("compare.difference"));
-    difference(page, compared);
-    page.blank();
-    pick(page, compared, how);
+    difference(page, compared, all);
     page.blank();
     new Care(sentences).add(page, compared.plans().stream().map(p -> p.plan().pourCase()).toList());
     return PlainLetters.all(page.lines());
@@ -61,26 +72,31 @@ public final class CompareText {
     return PlainLetters.all(page.lines());
   }
 
-  private void table(Page page, Compared compared, int from, int to) {
+  private void table(Page page, Compared compared, int from, int to, boolean all) {
     List<Poured> plans = compared.plans().subList(from, to);
     int wide = (Page.WIDTH - LABEL) / plans.size();
     page.blank();
     row(page, "", wide, plans.stream().map(Poured::letter).toList());
+    int left = compared.differing().size();
     for (Map.Entry<String, List<Optional<String>>> word : compared.differing().entrySet()) {
-      row(
-          page,
-          shortened(word.getKey()),
-          wide,
-          word.getValue().subList(from, to).stream().map(v -> v.orElse("-")).toList());
+      if (all || compared.differing().size() - left < INPUTS) {
+        left--;
+        row(
+            page,
+            label(compared, word.getKey()),
+            wide,
+            word.getValue().subList(from, to).stream().map(v -> v.orElse("-")).toList());
+      }
+    }
+    if (left > 0) {
+      page.line(" " + sentences.say("study.more", "count", Integer.toString(left)));
     }
     page.line(" " + "-".repeat(Page.WIDTH - 1));
     for (CompareCells.Row row : CompareCells.Row.values()) {
-      Function<Poured, String> cell = p -> cells.cell(row, p);
-      row(
-          page,
-          sentences.say("compare.row." + row.name()),
-          wide,
-          plans.stream().map(cell).toList());
+      List<String> texts = plans.stream().map(p -> cells.cell(row, p)).toList();
+      if (all || row == CompareCells.Row.RESULT || texts.stream().distinct().count() > 1) {
+        row(page, sentences.say("compare.row." + row.name()), wide, texts);
+      }
     }
   }
 
@@ -123,20 +139,34 @@ public final class CompareText {
     return lines;
   }
 
-  /** {@code gating/gates/end gate/wide} as {@code end gate wide}. */
-  static String shortened(String path) {
+  /**
+   * {@code gating/gates/end gate/wide} as {@code end gate wide}; a cell of a table by its row and
+   * the name of its column.
+   */
+  String label(Compared compared, String path) {
     String[] words = path.split("/", -1);
     int last = words.length - 1;
+    if (last >= 3 && words[last - 1].matches("\\d+") && words[last].matches("\\d+")) {
+      int row = path.lastIndexOf("/rows/");
+      String column = path.substring(0, Math.max(0, row)) + "/columns/" + words[last];
+      String name =
+          compared.plans().stream()
+              .flatMap(p -> Optional.ofNullable(p.plan().typed().get(column)).stream())
+              .findFirst()
+              .orElse(words[last]);
+      return sentences.say("compare.station", "number", words[last - 1], "what", name);
+    }
     return last <= 1 ? words[last] : words[last - 1] + " " + words[last];
   }
 
-  private void difference(Page page, Compared compared) {
+  private void difference(Page page, Compared compared, boolean all) {
     String a = compared.plans().get(0).letter();
     for (int i = 0; i < compared.differences().size(); i++) {
       String b = compared.plans().get(i + 1).letter();
       Difference d = compared.differences().get(i);
       String lead = " ";
-      for (String sentence : sentencesOf(a, b, d)) {
+      List<String> said = sentencesOf(a, b, d);
+      for (String sentence : all ? said : said.subList(0, Math.min(2, said.size()))) {
         page.wrapped(lead, lead + "  ", sentence);
         lead = "   ";
       }

@@ -71,7 +71,7 @@ public final class GateFile {
                 lines.add("pour:");
                 lines.add(
                     "  crucible empties in: "
-                        + String.format(Locale.ROOT, "%.2f s", s)
+                        + String.format(Locale.ROOT, "%.3f s", s)
                         + band(job.pour()));
               });
     }

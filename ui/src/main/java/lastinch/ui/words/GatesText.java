@@ -16,6 +16,9 @@ import lastinch.solver.result.Finding;
 
 /** The printed answer to: how many gates, where, how wide? */
 public final class GatesText {
+  /** Other layouts on a screen. */
+  private static final int FEW = 3;
+
   private final Sentences sentences;
   private final Figures figures;
   private final GlanceWords glances;
@@ -30,23 +33,47 @@ public final class GatesText {
 
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, Gates gates) {
+    return page(plan, gates, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Plan plan, Gates gates) {
+    return page(plan, gates, false);
+  }
+
+  private List<String> page(Plan plan, Gates gates, boolean all) {
     Page page = new Page();
-    page.line(sentences.say("gates.title", "title", plan.title()));
+    page.paragraph(verdict(gates));
+    if (gates.solved() && gates.best().glance().heat() < gates.wanted()) {
+      page.paragraph(sentences.say("gates.less", "spare", figures.percent(gates.wanted())));
+    }
+    gates
+        .best()
+        .layout()
+        .starved(plan.pourCase())
+        .ifPresent(
+            s ->
+                page.paragraph(
+                    sentences.say(
+                        "gates.starved",
+                        "thick",
+                        figures.calipers(s.thick()),
+                        "thin",
+                        figures.calipers(s.thin()))));
     page.paragraph(sentences.say("gates.plan", "outcome", glances.outcome(gates.plan())));
     if (gates.plan().findings().contains(Finding.Kind.GATE_SPLASHES)) {
       page.paragraph(
           sentences.say("gates.plan.splashes", "speed", figures.speed(gates.plan().gateSpeed())));
     }
     page.blank();
-    page.paragraph(verdict(gates));
-    if (gates.solved() && gates.best().glance().heat() < gates.wanted()) {
-      page.paragraph(sentences.say("gates.less", "spare", figures.percent(gates.wanted())));
-    }
+    page.heading(sentences.say("gates.title", "title", plan.title()));
     cuts(page, gates.best());
     page.blank();
-    others(page, gates);
+    others(page, gates, all);
     page.blank();
-    page.paragraph(sentences.say("gates.note"));
+    if (all) {
+      page.paragraph(sentences.say("gates.note"));
+    }
     page.entry(sentences.say("label.next"), sentences.say("gates.next"));
     new Care(sentences).add(page, plan.pourCase());
     return PlainLetters.all(page.lines());
@@ -125,13 +152,16 @@ public final class GatesText {
     }
   }
 
-  private void others(Page page, Gates gates) {
+  private void others(Page page, Gates gates, boolean all) {
     List<Gates.Answer> shown = shown(gates);
     if (shown.size() < 2) {
       return;
     }
     page.line(sentences.say("gates.others"));
-    shown.stream().skip(1).forEach(a -> page.wrapped("  ", "    ", other(a)));
+    shown.stream()
+        .skip(1)
+        .limit(all ? shown.size() : FEW)
+        .forEach(a -> page.wrapped("  ", "    ", other(a)));
   }
 
   /** The best layout, and the best other one of each number of gates. */

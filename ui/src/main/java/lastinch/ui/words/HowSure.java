@@ -39,7 +39,12 @@ final class HowSure {
                         "what",
                         scene.say("unknown." + m.name()),
                         "how",
-                        how(scene, m).orElseThrow())));
+                        how(scene, m).orElseThrow()
+                            + bands
+                                .get()
+                                .weakest()
+                                .map(w -> MeasureWords.why(scene.sentences(), m, w))
+                                .orElse(""))));
     page.blank();
   }
 

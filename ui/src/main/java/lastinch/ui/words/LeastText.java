@@ -16,9 +16,9 @@ import lastinch.solver.result.FlowLimit;
 
 /** The printed answer to: what is the smallest change that fills? */
 public final class LeastText {
-  private static final int MOVE = 35;
+  private static final int MOVE = 30;
   private static final int FILLS = 11;
-  private static final int SHORT = 20;
+  private static final int SHORT = 18;
   private static final int NUMBER = 4;
   private static final String INDENT = "    ";
 

@@ -38,7 +38,11 @@ final class Page {
 
   /** What the answer is about, in capitals, and the name of the plan. */
   void heading(String text) {
-    wrapped("", "  ", text);
+    if (text.length() <= WIDTH) {
+      line(text);
+    } else {
+      wrapped("", "  ", text);
+    }
   }
 
   /** A label in the first column with text beside it. */

@@ -126,7 +126,9 @@ final class Remarks {
               "place",
               scene.place(new Spot(meeting.passage(), meeting.at())),
               "time",
-              scene.figures().seconds(meeting.time())));
+              scene.figures().seconds(meeting.time()),
+              "temperature",
+              scene.figures().heat(Math.min(meeting.temperatureA(), meeting.temperatureB()))));
     }
     boolean oneStream = scene.result().gates().size() <= 1;
     page.entry(

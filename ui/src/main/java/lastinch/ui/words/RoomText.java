@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.casting.Station;
 import lastinch.solver.decide.Bound;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
+import lastinch.solver.decide.LeverAnswer;
 import lastinch.solver.decide.Room;
 import lastinch.solver.result.LapStretch;
 
@@ -17,6 +19,10 @@ import lastinch.solver.result.LapStretch;
 public final class RoomText {
   private static final int MOST_COLUMNS = 60;
   private static final int MOST_ROWS = 24;
+
+  /** Rows of the map on a screen. */
+  private static final int SCREEN_ROWS = 9;
+
   private static final int LABEL = 12;
 
   private final Sentences sentences;
@@ -33,9 +39,42 @@ public final class RoomText {
 
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, Room room) {
+    return page(plan, room, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Plan plan, Room room) {
+    return page(plan, room, false);
+  }
+
+  private List<String> page(Plan plan, Room room, boolean all) {
     Page page = new Page();
-    page.line(sentences.say("room.title", "title", plan.title()));
-    page.paragraph(
+    verdict(plan, room).forEach(page::paragraph);
+    page.blank();
+    page.heading(sentences.say("room.title", "title", plan.title()));
+    map(page, room, all ? MOST_ROWS : SCREEN_ROWS);
+    if (all && room.whole()) {
+      page.blank();
+      along(room).forEach(line -> page.wrapped("", "  ", line));
+    }
+    limits(page, plan, room.across(), all);
+    limits(page, plan, room.up(), all);
+    page.blank();
+    new Care(sentences).add(page, plan.pourCase());
+    return PlainLetters.all(page.lines());
+  }
+
+  /** What it comes to, in a few sentences. */
+  public List<String> brief(Plan plan, Room room) {
+    Page page = new Page();
+    verdict(plan, room).forEach(page::paragraph);
+    return PlainLetters.all(page.lines());
+  }
+
+  /** How the plan itself fares, and how far each of the two levers alone may or must go. */
+  private List<String> verdict(Plan plan, Room room) {
+    List<String> all = new ArrayList<>();
+    all.add(
         sentences.say(
             "room.base",
             "outcome",
@@ -44,24 +83,84 @@ public final class RoomText {
             here(room.across()),
             "up",
             here(room.up())));
-    page.blank();
-    map(page, room);
-    page.blank();
-    if (room.whole()) {
-      along(room).forEach(line -> page.wrapped("", "  ", line));
+    if (room.own().whole()) {
+      for (Lever lever : List.of(room.across(), room.up())) {
+        room.own().answers().stream()
+            .filter(a -> a.lever().equals(lever))
+            .forEach(a -> all.add(own(plan, a)));
+      }
     }
-    limits(page, plan, room.across());
-    limits(page, plan, room.up());
-    page.blank();
-    new Care(sentences).add(page, plan.pourCase());
-    return PlainLetters.all(page.lines());
+    return all;
   }
 
-  /** What it comes to, in a few sentences. */
-  public List<String> brief(Room room) {
-    Page page = new Page();
-    along(room).forEach(line -> page.wrapped("", "  ", line));
-    return PlainLetters.all(page.lines());
+  /** What one lever does alone, all else as planned. */
+  private String own(Plan plan, LeverAnswer a) {
+    Lever lever = a.lever();
+    return switch (a.kind()) {
+      case ENOUGH, MAY_SLIP -> {
+        double at = a.at().orElseThrow().value();
+        boolean slips = a.kind() == LeverAnswer.Kind.MAY_SLIP;
+        String key = slips ? "room.own.slips" : "room.own.enough";
+        String move = at == lever.now() ? levers.name(lever) : levers.move(lever, at);
+        yield sentences.say(
+                key,
+                "what",
+                move,
+                "value",
+                levers.value(lever, at),
+                "short",
+                a.justShort()
+                    .map(
+                        t ->
+                            sentences.say(
+                                "room.own.short",
+                                "value",
+                                levers.value(lever, t.value()),
+                                "outcome",
+                                glances.outcome(t.glance())))
+                    .orElse(""))
+            + thinnest(plan, lever, at);
+      }
+      case NOT_ENOUGH, NO_HELP ->
+          sentences.say(
+              "room.own.never",
+              "lever",
+              levers.name(lever),
+              "value",
+              levers.value(lever, a.best().value()),
+              "outcome",
+              glances.outcome(a.best().glance()));
+      case HOLDS, COMPARED ->
+          sentences.say(
+              "room.own.holds",
+              "lever",
+              levers.name(lever),
+              "low",
+              levers.value(lever, a.tried().get(0).value()),
+              "high",
+              levers.value(lever, a.tried().get(a.tried().size() - 1).value()));
+      case NO_ANSWER -> sentences.say("room.own.none", "lever", levers.name(lever));
+    };
+  }
+
+  /** How thin the thinnest place of the piece is at a change of its thickness all over. */
+  private String thinnest(Plan plan, Lever lever, double change) {
+    if (!lever.key().equals("thicker")) {
+      return "";
+    }
+    double now =
+        plan.pourCase().piece().limbs().stream()
+            .flatMap(l -> l.stations().stream())
+            .mapToDouble(Station::thickness)
+            .min()
+            .orElseThrow();
+    return " "
+        + sentences.say(
+            "room.own.thinnest",
+            "then",
+            figures.calipers(now + change),
+            "now",
+            figures.calipers(now));
   }
 
   private String here(Lever lever) {
@@ -69,9 +168,9 @@ public final class RoomText {
         "room.here", "lever", levers.name(lever), "value", levers.value(lever, lever.now()));
   }
 
-  private void map(Page page, Room room) {
+  private void map(Page page, Room room, int most) {
     List<Integer> columns = chosen(room.acrossValues().size(), MOST_COLUMNS);
-    List<Integer> rows = chosen(room.upValues().size(), MOST_ROWS);
+    List<Integer> rows = chosen(room.upValues().size(), most);
     int planColumn = nearest(room.acrossValues(), columns, room.across());
     int planRow = nearest(room.upValues(), rows, room.up());
     int wide = columns.size() <= MOST_COLUMNS / 2 ? 2 : 1;
@@ -83,7 +182,7 @@ public final class RoomText {
         char mark = plan ? 'X' : mark(room, columns.get(c), rows.get(r));
         line.append(wide == 2 ? " " : "").append(mark);
       }
-      boolean labelled = r % 4 == 0 || r == rows.size() - 1;
+      boolean labelled = r % (rows.size() > SCREEN_ROWS ? 4 : 2) == 0 || r == rows.size() - 1;
       String label = labelled ? levers.value(room.up(), room.upValues().get(rows.get(r))) : "";
       page.line(left(label) + " |" + line.toString().stripTrailing());
     }
@@ -95,7 +194,49 @@ public final class RoomText {
     page.line(" ".repeat(LABEL + 2) + first + " ".repeat(gap) + last);
     page.line(" ".repeat(LABEL + 2) + levers.name(room.across()));
     page.blank();
-    page.paragraph(sentences.say("room.key", "spare", figures.percent(room.spare())));
+    page.paragraph(key(room, planColumn >= 0 && planRow >= 0));
+  }
+
+  /** What the marks mean, those that are on the map. */
+  private String key(Room room, boolean planShown) {
+    TreeSet<Character> there = new TreeSet<>();
+    for (int row = 0; row < room.upValues().size(); row++) {
+      for (int column = 0; column < room.acrossValues().size(); column++) {
+        there.add(mark(room, column, row));
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    if (planShown) {
+      parts.add(sentences.say("room.key.plan"));
+    }
+    for (Key key : Key.values()) {
+      if (there.contains(key.mark)) {
+        String name = "room.key." + key.name();
+        parts.add(
+            key == Key.SPARE
+                ? sentences.say(name, "spare", figures.percent(room.spare()))
+                : sentences.say(name));
+      }
+    }
+    return String.join(", ", parts);
+  }
+
+  /** Marks of the map, the best first. */
+  private enum Key {
+    SPARE('#'),
+    LAPS('+'),
+    LESS('.'),
+    STOPS(' '),
+    APART('-'),
+    BEYOND('/'),
+    NO_ANSWER('?'),
+    NOT_RUN('_');
+
+    private final char mark;
+
+    Key(char mark) {
+      this.mark = mark;
+    }
   }
 
   private static String left(String label) {
@@ -129,25 +270,28 @@ public final class RoomText {
 
   private static char mark(Room room, int column, int row) {
     Optional<Glance> glance = room.at(column, row);
-    if (glance.isEmpty() || !glance.get().answered()) {
-      return '?';
+    if (glance.isEmpty()) {
+      return Key.NOT_RUN.mark;
+    }
+    if (!glance.get().answered()) {
+      return Key.NO_ANSWER.mark;
     }
     if (glance.get().end() == Glance.End.APART) {
-      return '-';
+      return Key.APART.mark;
     }
     if (!glance.get().filled()) {
-      return ' ';
+      return Key.STOPS.mark;
     }
     boolean practical =
         room.across().practical().holds(room.acrossValues().get(column))
             && room.up().practical().holds(room.upValues().get(row));
     if (!practical) {
-      return '/';
+      return Key.BEYOND.mark;
     }
     if (!glance.get().fillsWith(room.spare())) {
-      return '.';
+      return Key.LESS.mark;
     }
-    return glance.get().worstLap() >= LapStretch.PLAIN ? '+' : '#';
+    return glance.get().worstLap() >= LapStretch.PLAIN ? Key.LAPS.mark : Key.SPARE.mark;
   }
 
   /** In three rows, where along the bottom it fills. */
@@ -203,8 +347,13 @@ public final class RoomText {
         : sentences.say("room.fromTo", "from", low, "to", high);
   }
 
-  private void limits(Page page, Plan plan, Lever lever) {
+  /** Why practice ends where it does; on a screen only where an end brings a caution with it. */
+  private void limits(Page page, Plan plan, Lever lever, boolean all) {
+    Care care = new Care(sentences);
     for (Bound end : List.of(lever.practical().low(), lever.practical().high())) {
+      if (!all && care.change(plan.pourCase(), lever.set(plan.pourCase(), end.value())).isEmpty()) {
+        continue;
+      }
       page.wrapped(
           "",
           "  ",
@@ -216,7 +365,7 @@ public final class RoomText {
               levers.value(lever, end.value()),
               "reason",
               levers.reason(end)));
-      new Care(sentences).beside(page, "  ", plan.pourCase(), lever, end.value());
+      care.beside(page, "  ", plan.pourCase(), lever, end.value());
     }
   }
 

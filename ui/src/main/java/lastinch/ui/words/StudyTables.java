@@ -45,8 +45,9 @@ public final class StudyTables {
     List<String> head = new ArrayList<>(List.of(""));
     compared.plans().forEach(p -> head.add(p.letter()));
     List<List<String>> inputs = new ArrayList<>();
+    CompareText text = new CompareText(sentences, figures);
     for (Map.Entry<String, List<Optional<String>>> word : compared.differing().entrySet()) {
-      List<String> row = new ArrayList<>(List.of(CompareText.shortened(word.getKey())));
+      List<String> row = new ArrayList<>(List.of(text.label(compared, word.getKey())));
       word.getValue().forEach(v -> row.add(v.orElse(NONE)));
       inputs.add(row);
     }
@@ -241,7 +242,7 @@ public final class StudyTables {
           List.of(
               text.place(why, line),
               figures.degrees(line.degrees()),
-              figures.percent(line.degrees() / why.account().spent())));
+              figures.percent(why.account().share(line))));
     }
     List<Table> all = new ArrayList<>();
     all.add(

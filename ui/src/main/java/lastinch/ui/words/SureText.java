@@ -20,6 +20,9 @@ public final class SureText {
 
   private static final int MOST = 8;
 
+  /** Lines of that on a screen. */
+  private static final int FEW = 3;
+
   /** A chance that asks for no more [-]. */
   private static final double SURE = 0.9;
 
@@ -35,16 +38,23 @@ public final class SureText {
 
   /** The whole answer, line by line. */
   public List<String> full(Plan plan, String file, Sure sure) {
+    return page(plan, file, sure, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Plan plan, String file, Sure sure) {
+    return page(plan, file, sure, false);
+  }
+
+  private List<String> page(Plan plan, String file, Sure sure, boolean all) {
     Page page = new Page();
-    page.line(sentences.say("chance.title", "title", plan.title()));
-    page.blank();
     page.paragraph(headline(sure));
+    counted(page, sure, all);
     page.blank();
+    page.heading(sentences.say("chance.title", "title", plan.title()));
     page.line(dots(sure));
-    page.blank();
-    counted(page, sure);
     stops(page, plan, sure);
-    matters(page, plan, sure);
+    matters(page, plan, sure, all);
     page.blank();
     page.entry(
         sentences.say("label.next"),
@@ -108,7 +118,7 @@ public final class SureText {
     return dots + "   " + sentences.say("chance.key");
   }
 
-  private void counted(Page page, Sure sure) {
+  private void counted(Page page, Sure sure, boolean all) {
     if (sure.influences().isEmpty()) {
       page.paragraph(sentences.say("chance.nothingOpen"));
       return;
@@ -131,7 +141,9 @@ public final class SureText {
                 ? " " + sentences.say("chance.silent", "count", Integer.toString(sure.silent()))
                 : ""));
     page.paragraph(sentences.say("chance.plan", "outcome", glances.outcome(sure.plan())));
-    page.paragraph(sentences.say("chance.limits"));
+    if (all) {
+      page.paragraph(sentences.say("chance.limits"));
+    }
   }
 
   private String hundred(double share) {
@@ -174,7 +186,7 @@ public final class SureText {
         : sentences.say("chance.ofHundred", "count", hundred(HUNDRED * share));
   }
 
-  private void matters(Page page, Plan plan, Sure sure) {
+  private void matters(Page page, Plan plan, Sure sure, boolean all) {
     List<Influence> worth = worth(sure);
     if (worth.isEmpty()) {
       return;
@@ -182,7 +194,7 @@ public final class SureText {
     page.blank();
     boolean thorough = !sure.inAll().isEmpty();
     page.line(sentences.say("chance.matters"));
-    for (Influence i : worth) {
+    for (Influence i : worth.subList(0, Math.min(all ? MOST : FEW, worth.size()))) {
       String share =
           sentences.say(
               "chance.share",
@@ -207,7 +219,9 @@ public final class SureText {
                     Math.min(HUNDRED, HUNDRED * sure.inAll().get(sure.influences().indexOf(i))))));
       }
     }
-    page.wrapped("  ", "  ", sentences.say("chance.matters.note"));
+    if (all) {
+      page.wrapped("  ", "  ", sentences.say("chance.matters.note"));
+    }
     sure.measure()
         .ifPresent(
             m ->
@@ -218,7 +232,8 @@ public final class SureText {
                         "what",
                         sentences.say("unknown." + m.name()),
                         "how",
-                        Measuring.how(sentences, m, plan.pourCase()).orElseThrow())));
+                        Measuring.how(sentences, m, plan.pourCase()).orElseThrow()
+                            + MeasureWords.why(sentences, m, worth.get(0).unknown()))));
   }
 
   private String padded(double share) {

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
 import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.decide.Least;
 import lastinch.solver.decide.LeverAnswer;
 import lastinch.solver.decide.Tried;
 import lastinch.solver.result.Outcome;
@@ -18,9 +19,12 @@ import lastinch.solver.result.Stop;
 
 /** The printed answer to: why did it end as it did? */
 public final class WhyText {
-  private static final int PLACE = 34;
+  private static final int PLACE = 36;
   private static final int NUMBER = 6;
   private static final int BAR = 26;
+
+  /** Changes on a screen. */
+  private static final int FEW = 3;
 
   /** Places of the example, in lengths of the piece [-]. */
   private static final double STOPPED = 0.6;
@@ -44,26 +48,42 @@ public final class WhyText {
 
   /** The whole answer, line by line; commands in it pour the same way. */
   public List<String> full(Explained why, HowPoured how) {
+    return page(why, how, true);
+  }
+
+  /** As much of it as fits a screen. */
+  public List<String> screen(Explained why, HowPoured how) {
+    return page(why, how, false);
+  }
+
+  private List<String> page(Explained why, HowPoured how, boolean all) {
     Page page = new Page();
     boolean fills = why.result().outcome() instanceof Outcome.Filled;
-    page.line(sentences.say(fills ? "why.title.fills" : "why.title", "title", why.plan().title()));
     breath(page, why);
     page.blank();
-    account(page, why);
+    page.heading(
+        sentences.say(fills ? "why.title.fills" : "why.title", "title", why.plan().title()));
+    account(page, why, all);
     page.blank();
-    race(page, why);
+    if (all) {
+      race(page, why);
+      page.blank();
+      push(page, why);
+      WhatWasShort.add(page, new Scene(poured(why), sentences, figures));
+      page.blank();
+    }
+    changes(page, why, all);
     page.blank();
-    push(page, why);
-    WhatWasShort.add(page, new Scene(poured(why), sentences, figures));
-    page.blank();
-    changes(page, why);
-    next(page, why, how.typed(why.file()));
-    page.blank();
+    String file = how.typed(why.file());
+    page.entry(sentences.say("label.next"), sentences.say("why.next", "file", file));
+    if (all) {
+      page.entry("", found(why, file));
+    }
     new Care(sentences).add(page, why.plan().pourCase());
     return PlainLetters.all(page.lines());
   }
 
-  /** One sentence. */
+  /** What it comes to. */
   public List<String> brief(Explained why) {
     Page page = new Page();
     breath(page, why);
@@ -82,66 +102,119 @@ public final class WhyText {
         OptionalLong.empty());
   }
 
-  /** How much of the heat was gone on entry into the piece, and where most of it went. */
+  /** How much of the heat was gone on entry into the piece, where most of it went, what helps. */
   private void breath(Page page, Explained why) {
-    double before = 0.0;
-    HeatAccount.Line most = why.account().lines().get(0);
-    for (HeatAccount.Line line : why.account().lines()) {
-      if (line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND) {
-        before += line.degrees() - line.kept();
-      }
-      if (line.degrees() > most.degrees()) {
-        most = line;
-      }
+    List<HeatAccount.Line> lines = why.account().lines();
+    List<Integer> percents = percents(why.account());
+    int before = 0;
+    int most = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      before += isBefore(lines.get(i)) ? percents.get(i) : 0;
+      most = lines.get(i).degrees() > lines.get(most).degrees() ? i : most;
     }
+    String help =
+        why.changes().whole()
+            ? why.changes()
+                .pick()
+                .flatMap(Least.Pick::answer)
+                .map(a -> " " + sentences.say("why.helps", "what", change(a)))
+                .orElse("")
+            : "";
     page.paragraph(
         sentences.say(
-            "why.breath",
-            "outcome",
-            glances.outcome(why.changes().base()),
-            "before",
-            figures.percent(before / why.account().spent()),
-            "most",
-            place(why, most)));
+                "why.breath",
+                "outcome",
+                glances.outcome(why.changes().base()),
+                "before",
+                percent(before),
+                "most",
+                place(why, lines.get(most)),
+                "share",
+                percent(percents.get(most)))
+            + help);
   }
 
-  private void account(Page page, Explained why) {
+  private String change(LeverAnswer a) {
+    double to = a.chosen().orElseThrow().value();
+    return levers.move(a.lever(), to) + ", " + levers.fromTo(a.lever(), to);
+  }
+
+  private static boolean isBefore(HeatAccount.Line line) {
+    return line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND;
+  }
+
+  private static String percent(int whole) {
+    return whole + " %";
+  }
+
+  /**
+   * Whole percents of all that was given up, one for each line, rounded so that those of what was
+   * given up add to 100.
+   */
+  static List<Integer> percents(HeatAccount account) {
+    List<Integer> all = new ArrayList<>();
+    double exact = 0.0;
+    int told = 0;
+    for (HeatAccount.Line line : account.lines()) {
+      if (line.kind() == HeatAccount.Kind.FROM_BEHIND) {
+        all.add((int) Math.rint(100.0 * account.share(line)));
+        continue;
+      }
+      exact += 100.0 * account.share(line);
+      int percent = (int) Math.rint(exact) - told;
+      told += percent;
+      all.add(percent);
+    }
+    return all;
+  }
+
+  private void account(Page page, Explained why, boolean all) {
     HeatAccount account = why.account();
     page.line(sentences.say("why.account"));
-    page.wrapped(
-        "  ",
-        "  ",
-        sentences.say(
-            "why.account.spent",
-            "spent",
-            figures.degrees(account.spent()),
-            "reading",
-            figures.heat(why.plan().pourCase().metal().reading().value()),
-            "freezing",
-            figures.heat(why.plan().pourCase().metal().alloy().liquidus())));
-    page.blank();
-    for (HeatAccount.Line line : account.lines()) {
-      int bar = (int) Math.round(BAR * Math.max(0.0, line.degrees()) / account.spent());
-      String number = figures.degrees(line.degrees());
-      String percent = figures.percent(line.degrees() / account.spent());
-      page.line(
-          "  "
-              + Page.pad(place(why, line), PLACE)
-              + " ".repeat(Math.max(0, NUMBER - number.length()))
-              + number
-              + "  "
-              + Page.pad("#".repeat(bar), BAR)
-              + " ".repeat(Math.max(0, NUMBER - percent.length()))
-              + percent);
+    if (all) {
+      page.wrapped(
+          "  ",
+          "  ",
+          sentences.say(
+              "why.account.spent",
+              "spent",
+              figures.degrees(account.spent()),
+              "reading",
+              figures.heat(why.plan().pourCase().metal().reading().value()),
+              "freezing",
+              figures.heat(why.plan().pourCase().metal().alloy().liquidus())));
+      page.blank();
     }
-    String all = figures.degrees(account.spent());
+    List<Integer> percents = percents(account);
+    int last = account.lines().size() - (account.tellsWarmth() ? 1 : 0);
+    for (int i = 0; i < last; i++) {
+      HeatAccount.Line line = account.lines().get(i);
+      String place = (isBefore(line) ? "  " : "* ") + place(why, line);
+      row(page, place, line.degrees(), account.gross(), percents.get(i));
+    }
+    row(page, "  " + sentences.say("why.gross"), account.gross(), Double.NaN, 100);
+    if (account.tellsWarmth()) {
+      HeatAccount.Line behind = account.lines().get(last);
+      row(page, "  " + place(why, behind), behind.degrees(), Double.NaN, percents.get(last));
+      int net = 100 + percents.get(last);
+      row(page, "  " + sentences.say("why.net"), account.spent(), Double.NaN, net);
+    }
+    page.wrapped("  ", "  ", sentences.say("why.account.key"));
+  }
+
+  /** A line of the account; no bar where there is nothing to measure it by. */
+  private void row(Page page, String place, double degrees, double whole, int percent) {
+    int bar = Double.isNaN(whole) ? 0 : (int) Math.round(BAR * Math.max(0.0, degrees) / whole);
+    String number = figures.degrees(degrees);
+    String share = percent(percent);
     page.line(
-        " ".repeat(PLACE + 2)
-            + " ".repeat(Math.max(0, NUMBER - all.length()))
-            + all
+        Page.pad(place, PLACE)
+            + " ".repeat(Math.max(0, NUMBER - number.length()))
+            + number
             + "  "
-            + " ".repeat(BAR)
-            + " 100 %");
+            + Page.pad("#".repeat(bar), BAR)
+            + " ".repeat(Math.max(0, NUMBER - share.length()))
+            + share);
   }
 
   /** Name of a place of the account. */
@@ -252,7 +325,7 @@ public final class WhyText {
     page.blank();
   }
 
-  private void changes(Page page, Explained why) {
+  private void changes(Page page, Explained why, boolean all) {
     boolean already = why.changes().already();
     if (why.changes().answers().isEmpty()) {
       return;
@@ -261,7 +334,7 @@ public final class WhyText {
         already
             ? sentences.say("why.slips", "spare", figures.percent(why.changes().goal().spare()))
             : sentences.say("why.changes"));
-    for (LeverAnswer a : why.changes().answers()) {
+    for (LeverAnswer a : shown(why, all)) {
       String text =
           switch (a.kind()) {
             case ENOUGH, MAY_SLIP ->
@@ -295,9 +368,9 @@ public final class WhyText {
     }
   }
 
-  private void next(Page page, Explained why, String file) {
-    page.entry(sentences.say("label.next"), sentences.say("why.next", "file", file));
-    page.entry("", found(why, file));
+  private static List<LeverAnswer> shown(Explained why, boolean all) {
+    List<LeverAnswer> answers = why.changes().answers();
+    return all ? answers : answers.subList(0, Math.min(FEW, answers.size()));
   }
 
   /** How to say what was found, with places that lie on this piece. */

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
@@ -49,6 +50,60 @@ class GoldenStudyTest {
         gates.full(FLAT, Studied.gates(FLAT, j -> j.gating().gates().size() == 2 ? 0.4 : -0.1)));
     texts.put("gates-none", gates.full(FLAT, Studied.gates(FLAT, j -> -0.3)));
     return texts;
+  }
+
+  /** Every answer of a study, as much as is printed on a screen. */
+  static Map<String, List<String>> screens() {
+    Sentences sentences = Sentences.english();
+    Figures mm = new Figures(DisplayUnits.METRIC);
+    Map<String, List<String>> screens = new LinkedHashMap<>();
+    SureText sure = new SureText(sentences, mm);
+    screens.put("sure", sure.screen(FLAT, "f.yaml", Studied.sure(FLAT, j -> late(j, 6.5), false)));
+    LeastText least = new LeastText(sentences, mm);
+    screens.put(
+        "least",
+        least.screen(
+            FLAT, "f.yaml", Studied.least(FLAT, j -> late(j, 5.0), 0.2), Optional.empty()));
+    screens.put(
+        "least-already",
+        least.screen(
+            FLAT, "f.yaml", Studied.least(FLAT, j -> late(j, 9.0), 0.2), Optional.empty()));
+    screens.put(
+        "least-none",
+        least.screen(
+            FLAT, "f.yaml", Studied.least(FLAT, j -> late(j, 0.1), 0.2), Optional.empty()));
+    screens.put(
+        "room", new RoomText(sentences, mm).screen(FLAT, Studied.room(FLAT, j -> late(j, 7.0))));
+    screens.put(
+        "compare",
+        new CompareText(sentences, mm)
+            .screen(
+                Studied.compared(
+                    j -> late(j, 5.0), "feather-sand-flat.yaml", "feather-sand-tilted.yaml"),
+                HowPoured.ALONG));
+    screens.put(
+        "found",
+        new BlameText(sentences, mm).screen(FLAT, Studied.blame(FLAT, j -> slowOrCold(j), 0.18)));
+    screens.put(
+        "gates",
+        new GatesText(sentences, mm)
+            .screen(FLAT, Studied.gates(FLAT, j -> j.gating().gates().size() == 2 ? 0.4 : -0.1)));
+    return screens;
+  }
+
+  static Stream<String> screenNames() {
+    return screens().keySet().stream();
+  }
+
+  /** About 24 lines is what a small terminal shows; the cautions may grow by some. */
+  @ParameterizedTest
+  @MethodSource("screenNames")
+  void aScreenShowsTheAnswerFirstAndFits(String name) {
+    List<String> lines = screens().get(name);
+    assertThat(lines).allMatch(line -> line.matches("[ -~]{0,78}"));
+    assertThat(lines).hasSizeLessThanOrEqualTo(30);
+    // the heading with the name of the plan comes after the answer
+    assertThat(lines.get(0)).doesNotContain("Tail feather");
   }
 
   private static double slowOrCold(PourCase job) {

@@ -42,7 +42,7 @@ class StudyTextTest {
         .startsWith("My pick for next time: pour faster, 6.0 -> 3.0 s: then it fills with 20 %")
         .contains("as planned it stops 32 mm short");
     assertThat(lines)
-        .contains(" 1  pour faster  6.0 -> 3.0 s          20 %       3.1 s: 19 %         5.1 s");
+        .contains(" 1  pour faster  6.0 -> 3.0 s     20 %       3.1 s: 19 %       5.1 s");
     assertThat(String.join(" ", lines)).contains("makes a pour safe");
   }
 
@@ -90,6 +90,7 @@ class StudyTextTest {
     assertThat(lines).contains("   1100 degC | # # # # . .");
     assertThat(String.join(" ", lines))
         .contains("metal temperature 1100 degC: it fills up to 7.0 s.")
+        .contains("It still fills with nothing but this changed: pour slower, 7.0 s; at 7.1 s it")
         .contains("metal temperature: no higher than 1250 degC; above it metal picks up gas");
     assertThat(lines).anyMatch(l -> l.contains("X"));
   }
@@ -193,11 +194,38 @@ class StudyTextTest {
             .orElseThrow();
     // still liquid there, so that degrees are degrees' worth; the cell is 5 mm long
     double gone = FLAT.pourCase().metal().reading().value() - atThePiece;
+    double spent = 0.0;
+    double share = 0.0;
+    for (HeatAccount.Line line : why.account().lines()) {
+      if (line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND) {
+        spent += line.degrees() - line.kept();
+        share += why.account().share(line);
+      }
+    }
+    assertThat(spent).isCloseTo(gone, within(0.02 * why.account().spent()));
     String text = String.join(" ", new WhyText(SENTENCES, METRIC).brief(why));
-    Matcher percent = Pattern.compile("(\\d+) % of the heat was gone").matcher(text);
+    Matcher percent = Pattern.compile("(\\d+) % went before it reached the piece").matcher(text);
     assertThat(percent.find()).isTrue();
-    assertThat(Double.parseDouble(percent.group(1)))
-        .isCloseTo(100.0 * gone / why.account().spent(), within(2.0));
+    assertThat(Double.parseDouble(percent.group(1))).isCloseTo(100.0 * share, within(0.51));
+  }
+
+  @Test
+  void percentsOfTheAccountAddUpAsPrinted() {
+    List<String> lines = new WhyText(SENTENCES, METRIC).full(why(0.6), HowPoured.ALONG);
+    Pattern row = Pattern.compile("([ *]) \\S.* (-?\\d+)  [# ]* (-?\\d+) %");
+    int sum = 0;
+    int before = 0;
+    for (String line : lines) {
+      Matcher m = row.matcher(line);
+      if (m.matches() && line.startsWith("  all that it gave up")) {
+        assertThat(sum).isEqualTo(100);
+      } else if (m.matches() && !line.contains("given back") && !line.contains("in the end")) {
+        sum += Integer.parseInt(m.group(3));
+        before += m.group(1).equals(" ") ? Integer.parseInt(m.group(3)) : 0;
+      }
+    }
+    assertThat(sum).isEqualTo(100);
+    assertThat(String.join(" ", lines)).contains(before + " % went before it reached the piece");
   }
 
   @Test

@@ -1,0 +1,24 @@
+package lastinch.ui.words;
+
+import lastinch.solver.decide.Unknown;
+
+/** Why one thing is measured first though another matters more. */
+final class MeasureWords {
+  private MeasureWords() {}
+
+  /**
+   * A sentence with a space before it; empty when what is measured is what matters most.
+   *
+   * @param measure what is measured first: it tells most for the effort
+   * @param most what matters most
+   */
+  static String why(Sentences sentences, Unknown measure, Unknown most) {
+    return measure == most
+        ? ""
+        : " "
+            + sentences.say(
+                "measure.first." + measure.effort().name(),
+                "most",
+                sentences.say("unknown." + most.name()));
+  }
+}
