@@ -56,8 +56,12 @@ class DamagedCaseLimitsTest {
   void words_to_leave_out_of_a_shop_are_answered() {
     bench.write(
         "shop.yaml",
-        "format: last inch shop 1\nleave out: [kiln]\n"
-            + "crucibles:\n  - {name: small, holds: 2 kg bronze, leave out: [holds]}\n");
+        """
+        format: last inch shop 1
+        leave out: [kiln]
+        crucibles:
+          - {name: small, holds: 2 kg bronze, leave out: [holds]}
+        """);
     assertThat(Bench.problems(bench.read(Bench.text("feather-sand-flat.yaml"))))
         .hasSize(2)
         .allMatch(p -> p.contains("There is nothing of this name to leave out"));
