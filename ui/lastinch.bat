@@ -19,7 +19,10 @@ if "%~1"=="" set "OPTIONS=-XX:TieredStopAtLevel=1 -Djava.awt.headless=true"
 for %%c in (pour new alloys moulds help --help -h --version) do (
   if "%~1"=="%%c" set "OPTIONS=-XX:TieredStopAtLevel=1 -Djava.awt.headless=true"
 )
-for %%a in (%*) do if "%%~a"=="plane" set "OPTIONS=-Djava.awt.headless=true"
+for %%a in (%*) do if "%%~a"=="plane" (
+  set "MEMORY=-Xmx1g -XX:+UseSerialGC"
+  set "OPTIONS=-Djava.awt.headless=true"
+)
 if "%~1"=="desk" set "OPTIONS="
 if exist "%ARCHIVE%" set OPTIONS=%OPTIONS% -XX:SharedArchiveFile="%ARCHIVE%" -Xshare:auto -Xlog:disable
 "%JAVA%" %MEMORY% %OPTIONS% -jar "%JAR%" %*

@@ -22,9 +22,9 @@ public final class LipLoss {
   private static final double USUAL_MASS = 1.5;
 
   /**
-   * The metal for which they hold, tin bronze: reading [K], [J/(kg K)] and [kg/m3] as in its file.
+   * The metal for which they hold, tin bronze: reading of 1150 degC [K], [J/(kg K)] and [kg/m3] as in its file.
    */
-  private static final double BRONZE_READING = 1150.0 + 273.15;
+  private static final double BRONZE_READING = 1423.15;
 
   private static final double BRONZE_HEAT = 480.0;
   private static final double BRONZE_DENSITY = 7880.0;
