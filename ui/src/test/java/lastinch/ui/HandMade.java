@@ -163,6 +163,7 @@ public final class HandMade {
         new Stop(
             "piece",
             0.214,
+            Stop.Way.UP,
             0.106,
             1.9,
             StopReason.SLUSH,
@@ -198,6 +199,7 @@ public final class HandMade {
         new Stop(
             "piece",
             at,
+            Stop.Way.UP,
             LENGTH - at,
             1.9,
             reason,
@@ -221,6 +223,7 @@ public final class HandMade {
             new Stop(
                 "end gate",
                 0.009,
+                Stop.Way.UP,
                 0.006,
                 0.9,
                 StopReason.SKIN,
@@ -324,6 +327,7 @@ public final class HandMade {
         new Stop(
             "piece",
             0.09,
+            Stop.Way.DOWN,
             0.09,
             1.7,
             StopReason.SLUSH,
@@ -372,6 +376,107 @@ public final class HandMade {
         base.accounts(),
         base.record(),
         base.course());
+  }
+
+  /** Metal comes from both ends and leaves 152 to 164 mm empty. */
+  public static PourResult hole() {
+    PushBalance balance = new PushBalance(2300, 100, 310, 0);
+    double solid = 0.3;
+    Stop low =
+        new Stop(
+            "piece",
+            0.152,
+            Stop.Way.UP,
+            0.012,
+            3.6,
+            StopReason.SLUSH,
+            Optional.empty(),
+            ZERO_C + 950,
+            solid,
+            balance);
+    Stop high =
+        new Stop(
+            "piece",
+            0.164,
+            Stop.Way.DOWN,
+            0.0,
+            3.1,
+            StopReason.SLUSH,
+            Optional.empty(),
+            ZERO_C + 950,
+            solid,
+            balance);
+    PourResult base = misrun(low, low.at(), FlowLimit.HAND, List.of(), List.of(), List.of());
+    List<PassageRecord> upper = fromTip(base, high.at()).passages();
+    List<PassageRecord> passages =
+        base.passages().stream()
+            .map(p -> p.role() == PassageRecord.Role.PIECE ? joined(p, upper) : p)
+            .toList();
+    return new PourResult(
+        base.outcome(),
+        0.98,
+        base.reach(),
+        base.flowLimitedBy(),
+        base.entered(),
+        base.mouldAtEdge(),
+        base.slurryShare(),
+        base.sprueStanding(),
+        base.cupFullAt(),
+        base.massToRim(),
+        List.of(low, high),
+        base.edges(),
+        base.gates(),
+        base.meetings(),
+        base.laps(),
+        base.findings(),
+        new Margin(0.0, OptionalDouble.of(-low.missing()), Margin.LimitedBy.HEAT),
+        base.ledger(),
+        passages,
+        base.track(),
+        base.accounts(),
+        base.record(),
+        HandMadeCourse.of(passages));
+  }
+
+  /** One limb with what either pour reached of it. */
+  private static PassageRecord joined(PassageRecord p, List<PassageRecord> others) {
+    PassageRecord q =
+        others.stream().filter(o -> o.name().equals(p.name())).findFirst().orElseThrow();
+    int n = p.size();
+    double[][] c = new double[12][n];
+    for (int i = 0; i < n; i++) {
+      PassageRecord r = p.reached(i) ? p : q;
+      c[0][i] = p.at(i);
+      c[1][i] = p.width(i);
+      c[2][i] = p.thickness(i);
+      c[3][i] = p.height(i);
+      c[4][i] = r.arrivalTime(i);
+      c[5][i] = r.arrivalTemperature(i);
+      c[6][i] = r.arrivalSolid(i);
+      c[7][i] = r.arrivalSpeed(i);
+      c[8][i] = r.freezeTime(i);
+      c[9][i] = r.finalTemperature(i);
+      c[10][i] = r.finalSolid(i);
+      c[11][i] = r.lapIndex(i);
+    }
+    return new PassageRecord(
+        p.name(),
+        p.role(),
+        p.length(),
+        p.start(),
+        c[0],
+        c[1],
+        c[2],
+        c[3],
+        c[4],
+        c[5],
+        c[6],
+        c[7],
+        c[8],
+        c[9],
+        c[10],
+        c[11],
+        Collections.nCopies(n, ""));
   }
 
   private static PourResult fromTip(PourResult base, double standing) {

@@ -42,23 +42,28 @@ final class Stops {
   /** Stops in the piece, or the one that kept metal out of it. */
   List<Stop> list(double time) {
     List<Stop> stops = new ArrayList<>();
+    List<Stop> waiting = new ArrayList<>();
     for (Channel c : state.channels) {
       if (!NetworkRun.isPiece(c.shape) || c.full) {
         continue;
       }
       boolean a = c.hasPlugA() && (c.volumeA > 0.0 || !c.hasPlugB());
       boolean b = c.hasPlugB() && c.volumeB > 0.0;
-      if (a) {
-        stops.add(stop(c, c.frontA, c.positionA(), ahead(c), time));
+      if (c.hasPlugA()) {
+        double missing = a || !b ? ahead(c) : 0.0;
+        (a ? stops : waiting).add(stop(c, c.frontA, Stop.Way.UP, missing, time));
       }
-      if (b) {
-        stops.add(stop(c, c.frontB, c.positionB(), a ? 0.0 : behind(c), time));
+      if (c.hasPlugB()) {
+        double missing = c.hasPlugA() && (a || !b) ? 0.0 : behind(c);
+        (b ? stops : waiting).add(stop(c, c.frontB, Stop.Way.DOWN, missing, time));
       }
     }
+    // metal at the mouth of a channel that none went into
+    stops.addAll(waiting);
     if (stops.isEmpty()) {
       Channel c = run.ending.leadingChannel();
-      double at = c.full || c.hasPlugA() ? c.positionA() : c.positionB();
-      stops.add(stop(c, c.leadingFront(), at, missing(), time));
+      boolean up = c.full || c.hasPlugA();
+      stops.add(stop(c, c.leadingFront(), up ? Stop.Way.UP : Stop.Way.DOWN, missing(), time));
     }
     return stops;
   }
@@ -110,7 +115,8 @@ final class Stops {
     }
   }
 
-  private Stop stop(Channel c, Front front, double at, double missing, double time) {
+  private Stop stop(Channel c, Front front, Stop.Way way, double missing, double time) {
+    double at = way == Stop.Way.UP ? c.positionA() : c.positionB();
     StopReason reason = run.ending.reason(c, front);
     Optional<Spot> closed = Optional.empty();
     if (reason == StopReason.FROZE_UPSTREAM) {
@@ -125,6 +131,7 @@ final class Stops {
     return new Stop(
         c.shape.limb,
         run.recorder.offset(c) + at,
+        way,
         missing,
         time,
         reason,

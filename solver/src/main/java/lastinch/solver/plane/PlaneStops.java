@@ -117,7 +117,12 @@ final class PlaneStops {
         int front = below ? line.middle[from - 1] : i < line.count ? line.middle[i] : -1;
         double at = (below || front < 0 ? from : i) * line.stretch;
         int beyond = line.middle[below || front < 0 ? from : i - 1];
-        stops.add(stop(line, at, missing, front, beyond, time));
+        boolean down = !below && front >= 0;
+        stops.add(stop(line, at, down ? Stop.Way.DOWN : Stop.Way.UP, missing, front, beyond, time));
+        if (below && i < line.count) {
+          int last = line.middle[i - 1];
+          stops.add(stop(line, i * line.stretch, Stop.Way.DOWN, 0.0, line.middle[i], last, time));
+        }
       }
       i++;
     }
@@ -146,7 +151,7 @@ final class PlaneStops {
       if (worst >= 0) {
         double share = all / run.pieceVolume * line.count * line.stretch;
         int cell = front[worst] >= 0 ? front[worst] : line.middle[worst];
-        stops.add(stop(line, line.at(worst), share, cell, beyond[worst], time));
+        stops.add(stop(line, line.at(worst), Stop.Way.ASIDE, share, cell, beyond[worst], time));
       }
     }
   }
@@ -162,7 +167,13 @@ final class PlaneStops {
   }
 
   private Stop stop(
-      PlaneLimbs.Line line, double at, double missing, int front, int beyond, double time) {
+      PlaneLimbs.Line line,
+      double at,
+      Stop.Way way,
+      double missing,
+      int front,
+      int beyond,
+      double time) {
     double h = front < 0 ? run.melt.enthalpyIn : run.heat.leading().enthalpy[front];
     double air = run.flow.state.airPressure[beyond];
     double capillary = run.melt.capillary(run.grid.gap[beyond]);
@@ -170,6 +181,7 @@ final class PlaneStops {
     return new Stop(
         line.part.name(),
         at,
+        way,
         missing,
         time,
         reason(front, head, air),

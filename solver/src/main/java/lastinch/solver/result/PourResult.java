@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param outcome how it ended
  * @param filledFraction of the piece's volume [-]
- * @param reach furthest metal on the piece's ruler [m]
+ * @param reach metal without a break on the ruler of the first limb, from the end it came from [m]
  * @param flowLimitedBy what held the flow back
  * @param entered temperature of the metal entering the cup [K]
  * @param mouldAtEdge mould temperature at the nearest edge as metal arrives [K]
@@ -128,5 +128,10 @@ public record PourResult(
     Objects.requireNonNull(accounts, "accounts");
     Objects.requireNonNull(record, "record");
     Objects.requireNonNull(course, "course");
+  }
+
+  /** Stretches of the piece that stay empty right across, when it stops short. */
+  public List<Gap> gaps() {
+    return Gap.of(this);
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param passage channel name
  * @param at distance along it [m]
+ * @param way which way its metal came
  * @param missing length of channel left empty beyond it [m]; of a hole between two fronts it is
  *     told with the first of them, 0 with the other
  * @param time [s]
@@ -20,6 +21,7 @@ import java.util.Optional;
 public record Stop(
     String passage,
     double at,
+    Way way,
     double missing,
     double time,
     StopReason reason,
@@ -27,7 +29,18 @@ public record Stop(
     double temperature,
     double solidFraction,
     PushBalance balance) {
+  /** Which way a front was going. */
+  public enum Way {
+    /** Away from the channel's start, towards the tip. */
+    UP,
+    /** Towards the channel's start, from the tip. */
+    DOWN,
+    /** Across: it stopped beside metal that goes on along the channel. */
+    ASIDE
+  }
+
   public Stop {
+    Objects.requireNonNull(way, "way");
     Objects.requireNonNull(passage, "passage");
     Objects.requireNonNull(reason, "reason");
     Objects.requireNonNull(closedAt, "closedAt");

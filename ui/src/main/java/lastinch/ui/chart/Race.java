@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import lastinch.solver.result.Gap;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -29,6 +30,7 @@ final class Race {
   private final List<Point> points = new ArrayList<>();
   private final List<End> ends = new ArrayList<>();
   private final List<Meeting> meetings = new ArrayList<>();
+  private final List<Gap> gaps = new ArrayList<>();
   private final double start;
   private final double step;
 
@@ -57,6 +59,7 @@ final class Race {
         end(stop);
       }
     }
+    result.gaps().stream().filter(g -> g.passage().equals(p.name())).forEach(gaps::add);
     for (Meeting m : result.meetings()) {
       if (m.passage().equals(p.name())) {
         meetings.add(m);
@@ -88,26 +91,23 @@ final class Race {
   /** Puts the very place of a stop at the end of the metal that stopped there. */
   private void end(Stop stop) {
     double at = start + stop.at();
-    Optional<Point> below = points.stream().filter(q -> q.at() <= at).reduce((a, b) -> b);
-    Optional<Point> above = points.stream().filter(q -> q.at() > at).findFirst();
-    boolean up = above.isEmpty() || (below.isPresent() && isFrom(below.get(), at, above.get()));
-    Point beside = up ? below.orElseThrow() : above.get();
+    boolean up = stop.way() != Stop.Way.DOWN;
+    ends.add(new End(stop, at, up));
+    Optional<Point> beside =
+        up
+            ? points.stream().filter(q -> q.at() <= at).reduce((a, b) -> b)
+            : points.stream().filter(q -> q.at() > at).findFirst();
+    if (beside.isEmpty()) {
+      return;
+    }
     double freezes =
         switch (stop.reason()) {
           case SLUSH, SKIN -> stop.time();
-          default -> Math.max(stop.time(), beside.freezes());
+          default -> Math.max(stop.time(), beside.get().freezes());
         };
     points.removeIf(q -> Math.abs(q.at() - at) < step && (up ? q.at() > at : q.at() < at));
     points.add(new Point(at, stop.time(), freezes));
     points.sort(Comparator.comparingDouble(Point::at));
-    ends.add(new End(stop, at, up));
-  }
-
-  /** Whether the metal that ends at a place is that below it, not that above it. */
-  private boolean isFrom(Point below, double at, Point above) {
-    double nearer = (above.at() - at) - (at - below.at());
-    // where both are as near, one front ended here and the other came later
-    return Math.abs(nearer) < step ? below.arrives() <= above.arrives() : nearer > 0.0;
   }
 
   /** First and last number of points of metal without a gap or a cold shut in it. */
@@ -125,6 +125,7 @@ final class Race {
 
   private boolean isApart(double a, double b) {
     return b - a > GAP * step
+        || gaps.stream().anyMatch(g -> start + g.from() >= a && start + g.to() <= b)
         || meetings.stream()
             .filter(m -> m.kind() == Meeting.Kind.COLD_SHUT)
             .mapToDouble(m -> start + m.at())

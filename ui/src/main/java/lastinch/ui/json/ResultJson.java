@@ -1,5 +1,6 @@
 package lastinch.ui.json;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +11,7 @@ import lastinch.solver.result.Accounts;
 import lastinch.solver.result.EdgeAtStation;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.Gap;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Margin;
@@ -56,6 +58,7 @@ public final class ResultJson {
     head(json, plan);
     plan.next().ifPresent(n -> NextJson.put(json, n));
     stops(json, result);
+    gaps(json, result);
     edges(json, result);
     gates(json, result);
     meetings(json, result);
@@ -119,11 +122,23 @@ public final class ResultJson {
     for (Stop stop : result.stops()) {
       json.open('{').put("passage", stop.passage());
       length(json, "at_mm", stop.at());
+      json.put("way", stop.way().name().toLowerCase(Locale.ROOT));
       length(json, "short_mm", stop.missing());
       json.put("time_s", stop.time(), DIGITS).put("reason", Reasons.key(stop.reason()));
       spot(json, "closedAt", stop.closedAt());
       heat(json, "temperature_degC", stop.temperature());
       json.put("solidFraction", stop.solidFraction(), DIGITS).close('}');
+    }
+    json.close(']');
+  }
+
+  private static void gaps(JsonText json, PourResult result) {
+    json.open("gaps", '[');
+    for (Gap gap : result.gaps()) {
+      json.open('{').put("passage", gap.passage());
+      length(json, "from_mm", gap.from());
+      length(json, "to_mm", gap.to());
+      json.put("hole", gap.hole()).close('}');
     }
     json.close(']');
   }

@@ -69,6 +69,7 @@ final class CompareCells {
   }
 
   private String result(Poured p, Glance glance) {
+    Gaps gaps = new Gaps(p.result(), sentences, figures);
     return switch (glance.end()) {
       case FILLED ->
           sentences.say(
@@ -77,7 +78,9 @@ final class CompareCells {
                   : glance.edgesRounded() ? "compare.result.edges" : "compare.result.fills");
       case APART -> sentences.say("compare.result.apart");
       case STOPPED ->
-          sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
+          gaps.anyHole()
+              ? sentences.say("compare.result.hole", "span", gaps.hole())
+              : sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
       case BROKE_DOWN -> sentences.say("compare.result.brokeDown");
       case NOT_THERE -> sentences.say("compare.result.notThere");
     };

@@ -116,6 +116,10 @@ final class HowSure {
     if (!(result.outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
       return scene.say("day.unknown");
     }
+    Gaps gaps = scene.gaps();
+    if (gaps.anyHole()) {
+      return scene.say("day.stops.hole", "span", gaps.hole());
+    }
     Stop stop = scene.stop().get();
     PassageRecord.Role role = scene.role(stop.passage()).orElse(PassageRecord.Role.PIECE);
     if (role == PassageRecord.Role.BOSS) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import lastinch.solver.result.Gap;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -37,7 +38,7 @@ final class RulerStrip {
     strip.drawKnot();
     page.line(strip.ruler());
     page.line(new String(strip.strip));
-    if (scene.result().outcome() instanceof Outcome.Misrun && !scene.isHole()) {
+    if (scene.result().outcome() instanceof Outcome.Misrun && !strip.isBesideMetal()) {
       strip.keys.add("strip.key.blank");
     }
     List<String> words = new ArrayList<>();
@@ -82,15 +83,27 @@ final class RulerStrip {
     if (!(reach > 0.0)) {
       return;
     }
-    boolean hole = scene.isHole();
-    boolean filled = hole || scene.result().outcome() instanceof Outcome.Filled;
-    if (!filled && scene.fromTip() && scene.stop().isPresent()) {
-      risen(scene.stop().get());
-      return;
-    }
-    int end = filled ? strip.length - 2 : column(reach);
+    int end = isDecided() ? strip.length - 2 : column(reach);
     Arrays.fill(strip, origin, end + 1, '=');
     keys.add("strip.key.clean");
+    drawLaps(end);
+    if (!isDecided()) {
+      lip("strip.key.still", end);
+    }
+    gaps().forEach(this::drawGap);
+    if (isBesideMetal()) {
+      Stop stop = scene.stop().orElseThrow();
+      strip[column(scene.onRuler(stop.passage(), stop.at()))] = 'o';
+      key("strip.key.hole");
+    }
+  }
+
+  /** Whether the hole leaves metal along the whole ruler. */
+  private boolean isBesideMetal() {
+    return scene.isHole() && gaps().isEmpty();
+  }
+
+  private void drawLaps(int end) {
     boolean faint = false;
     boolean plain = false;
     for (LapStretch lap : scene.result().laps()) {
@@ -110,34 +123,53 @@ final class RulerStrip {
     if (plain) {
       keys.add("strip.key.plain");
     }
-    if (hole) {
-      Stop stop = scene.stop().orElseThrow();
-      strip[column(scene.onRuler(stop.passage(), stop.at()))] = 'o';
-      keys.add("strip.key.hole");
+  }
+
+  /** Blank where there is no metal, with the lips of the metal that ends there. */
+  private void drawGap(Gap gap) {
+    int from = column(scene.onRuler(gap.passage(), gap.from()));
+    int to = column(scene.onRuler(gap.passage(), gap.to()));
+    boolean below = gap.from() > 0.0;
+    boolean above = gap.to() < scene.length();
+    int last = above ? Math.min(strip.length - 2, Math.max(to, from + 2)) : strip.length - 2;
+    Arrays.fill(strip, from, last + 1, BLANK);
+    if (below) {
+      lip(lip(gap), from);
     }
-    if (!filled) {
-      String lip = lip();
-      strip[Math.max(origin, end - 1)] = scene.say(lip).charAt(0);
-      strip[end] = scene.say(lip).charAt(1);
-      keys.add(lip);
+    if (above) {
+      strip[last] = scene.say("strip.key.back").charAt(0);
+      key("strip.key.back");
     }
   }
 
-  /** Metal from the tip back to where it stands; its lip looks the other way. */
-  private void risen(Stop stop) {
-    int from = column(scene.onRuler(stop.passage(), stop.at()));
-    Arrays.fill(strip, from, strip.length - 1, '=');
-    keys.add("strip.key.clean");
-    strip[from] = '(';
-    keys.add("strip.key.back");
+  private void lip(String key, int end) {
+    strip[Math.max(origin, end - 1)] = scene.say(key).charAt(0);
+    strip[end] = scene.say(key).charAt(1);
+    key(key);
   }
 
-  private String lip() {
-    if (!(scene.result().outcome() instanceof Outcome.Misrun)) {
-      return "strip.key.still";
+  private void key(String key) {
+    if (!keys.contains(key)) {
+      keys.add(key);
     }
-    return scene
-        .stop()
+  }
+
+  private boolean isDecided() {
+    return lastinch.solver.decide.Verdict.isDecided(scene.result());
+  }
+
+  /** What stays empty of the limb that is drawn. */
+  private List<Gap> gaps() {
+    Optional<String> limb = scene.first(PassageRecord.Role.PIECE).map(PassageRecord::name);
+    return scene.result().gaps().stream()
+        .filter(g -> limb.filter(g.passage()::equals).isPresent())
+        .toList();
+  }
+
+  private String lip(Gap gap) {
+    return scene.result().stops().stream()
+        .filter(s -> s.passage().equals(gap.passage()) && s.at() == gap.from())
+        .findFirst()
         .map(
             s ->
                 switch (s.reason()) {
@@ -171,8 +203,14 @@ final class RulerStrip {
     String end = figures.ruler(scene.length());
     put(marks, column(scene.length()) - figures.rulerBare(scene.length()).length() + 1, end);
     double reach = scene.result().reach();
-    if (!(scene.result().outcome() instanceof Outcome.Filled) && reach > 0.0) {
+    if (!isDecided() && reach > 0.0) {
       put(marks, column(reach), figures.rulerBare(reach));
+    }
+    for (Gap gap : gaps()) {
+      for (double place : new double[] {gap.from(), gap.to()}) {
+        double at = scene.onRuler(gap.passage(), place);
+        put(marks, column(at), figures.rulerBare(at));
+      }
     }
     double inUnit = 1.0 / figures.length(1.0);
     double step = step(scene.length() / inUnit / 4.0) * inUnit;

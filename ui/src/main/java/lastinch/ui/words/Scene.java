@@ -77,6 +77,11 @@ final class Scene {
     return result().stops().stream().findFirst();
   }
 
+  /** What stays empty of the piece, in words. */
+  Gaps gaps() {
+    return new Gaps(result(), sentences, figures);
+  }
+
   Optional<PassageRecord> channel(String name) {
     return result().passages().stream().filter(p -> p.name().equals(name)).findFirst();
   }
@@ -104,12 +109,12 @@ final class Scene {
     return p.reached(tip) && (!p.reached(0) || p.arrivalTime(tip) < p.arrivalTime(0));
   }
 
-  /** Whether metal runs along the whole piece, as far as its middle goes, and leaves a hole. */
+  /** Whether metal that flows over the plane reaches both ends and leaves a hole. */
   boolean isHole() {
     return plan.field().isPresent()
         && result().outcome() instanceof Outcome.Misrun
         && stop().isPresent()
-        && result().reach() >= 0.999 * length();
+        && (result().reach() >= 0.999 * length() || gaps().anyHole());
   }
 
   /** Distance on the piece's ruler [m] of a place in a channel. */

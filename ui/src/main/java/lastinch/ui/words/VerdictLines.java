@@ -138,6 +138,10 @@ final class VerdictLines {
           "place",
           scene.place(new Spot(stop.get().passage(), stop.get().at())));
     }
+    Gaps gaps = scene.gaps();
+    if (gaps.anyHole()) {
+      return gaps.verdict(scene, word);
+    }
     PassageRecord.Role role = scene.role(stop.get().passage()).orElse(PassageRecord.Role.PIECE);
     double reach =
         role == PassageRecord.Role.PIECE

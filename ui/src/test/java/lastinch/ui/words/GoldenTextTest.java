@@ -100,6 +100,8 @@ class GoldenTextTest {
     texts.put("just-fills-and-watch", mm.full(plan(HandMade.filled(0.06, everyFinding()))));
     texts.put("fills-from-tip", mm.full(plan(HandMade.filledFromTip())));
     texts.put("stops-from-tip", mm.full(plan(HandMade.stoppedFromTip())));
+    texts.put("hole", mm.full(plan(HandMade.hole())));
+    texts.put("hole-one-screen", mm.brief(plan(HandMade.hole())));
     texts.put("edges-rounded", mm.full(plan(HandMade.roundedEdges())));
     texts.put("cancelled", mm.full(plan(HandMade.cancelled())));
     texts.put("broke-down", mm.full(plan(HandMade.brokeDown())));
