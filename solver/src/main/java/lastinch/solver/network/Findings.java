@@ -20,6 +20,9 @@ final class Findings {
   /** Widths of a side gate above which a piece lets its jet shoot across [-]; common practice. */
   private static final double JET = 3.0;
 
+  /** Share of its length above which a piece fills across as much as along [-]; our own figure. */
+  private static final double BROAD = 0.5;
+
   private static final double TIMES_APART = 0.2;
 
   private final NetworkRun run;
@@ -137,7 +140,7 @@ final class Findings {
     }
   }
 
-  /** A jet from a gate in the side of a much wider piece crosses it, which is not seen. */
+  /** A jet from a gate into a much wider piece crosses it, which is not seen. */
   private void jets() {
     for (Gate gate : run.job.gating().gates()) {
       if (!(gate.place() instanceof Place.At at)) {
@@ -148,7 +151,8 @@ final class Findings {
         boolean here = along >= 0.0 && along <= c.shape.length && c.shape.limb.equals(at.limb());
         if (here && c.shape.role == Role.PIECE) {
           double width = c.shape.width[c.shape.cellAt(along)];
-          if (width > JET * gate.width()) {
+          boolean broad = width > BROAD * c.shape.length && width > gate.width();
+          if (broad || width > JET * gate.width()) {
             found.add(
                 Kind.WIDE_PIECE,
                 Severity.WATCH,

@@ -97,6 +97,11 @@ public final class ChartFiles {
     return pictures.keySet();
   }
 
+  /** How many there are. */
+  public int count() {
+    return pictures.size();
+  }
+
   /** Writes one chart at twice its size in dots. */
   public void png(String name, Path file) throws IOException {
     if (!ImageIO.write(image(name), "png", file.toFile())) {

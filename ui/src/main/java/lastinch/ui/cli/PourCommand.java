@@ -294,7 +294,7 @@ final class PourCommand implements Callable<Integer> {
     List<String> text = new PourText(sentences, figures).full(plan);
     folder.add("answer.txt", f -> Files.write(f, text, StandardCharsets.US_ASCII));
     folder.add(
-        "result.json",
+        "answer.json",
         f -> Files.writeString(f, ResultJson.of(plan) + "\n", StandardCharsets.US_ASCII));
     ChartFiles charts = new ChartFiles(plan, sentences, figures);
     for (String chart : charts.names()) {

@@ -223,8 +223,8 @@ final class ShapeCommand implements Callable<Integer> {
 
   private void write(
       OutFolder folder, ModelLook look, Figures figures, String answer, List<String> lines) {
-    folder.add("shape.txt", f -> Files.write(f, lines, StandardCharsets.US_ASCII));
-    folder.add("shape.json", f -> Files.writeString(f, answer + "\n", StandardCharsets.US_ASCII));
+    folder.add("answer.txt", f -> Files.write(f, lines, StandardCharsets.US_ASCII));
+    folder.add("answer.json", f -> Files.writeString(f, answer + "\n", StandardCharsets.US_ASCII));
     ChartFiles charts = ChartFiles.ofModel(file.toString(), look, sentences, figures);
     for (String chart : charts.names()) {
       folder.add(chart + ".png", f -> charts.png(chart, f));

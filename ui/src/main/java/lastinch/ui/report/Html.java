@@ -1,5 +1,6 @@
 package lastinch.ui.report;
 
+import java.io.IOException;
 import java.util.List;
 
 /** Writes a page that is well-formed, letter by letter; every text is escaped. */
@@ -36,6 +37,18 @@ final class Html {
   Html raw(String wellFormed) {
     out.append(wellFormed);
     return this;
+  }
+
+  /** Something that is read when it is opened, and printed when it is open. */
+  Html fold(String heading, Content content) throws IOException {
+    open("details").element("summary", heading);
+    content.write();
+    return close("details");
+  }
+
+  /** Writes a part of the page. */
+  interface Content {
+    void write() throws IOException;
   }
 
   /** A table of a kind that the style knows. */

@@ -9,13 +9,15 @@ import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.words.Care;
 import lastinch.ui.words.Figures;
+import lastinch.ui.words.Point;
 import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
 
 /**
- * One page with everything a dry pour found: the verdict first, then the pictures, the answer in
- * words, tables, where every figure comes from, and the books on its last page. It fetches nothing.
+ * Everything a dry pour found: two pages to print with the verdict, what to do next, two pictures
+ * and the cautions; then, folded, the other pictures, the answer in words, tables, where every
+ * figure comes from, and the books. It fetches nothing.
  */
 public final class Report {
   private static final Pattern SVG_HEAD = Pattern.compile("^.*?(?=<svg)", Pattern.DOTALL);
@@ -50,11 +52,25 @@ public final class Report {
       tr { break-inside: avoid; }
       .small { font-size: .86em; }
       .care { border: 2px solid #201d1a; padding: .5em .8em .5em 2em; margin: 1em 0; }
-      .last { break-before: page; }
+      dl { display: grid; grid-template-columns: max-content 1fr; gap: .3em .9em; margin: .6em 0; }
+      dt { font-weight: bold; }
+      dd { margin: 0; }
+      code { overflow-wrap: anywhere; }
+      details { overflow-x: auto; border-top: 1px solid #201d1a; }
+      summary { font-size: 1.1em; font-weight: bold; padding: .5em 0; cursor: pointer; }
       @page { margin: 15mm 16mm; }
       @media print { body { margin: 0; max-width: none; padding: 0; font-size: 11.5px; }
-        pre { font-size: 9.5px; white-space: pre-wrap; } }
+        .verdict { font-size: 1.5em; } figure { margin: .6em 0; }
+        body > figure svg { max-height: 95mm; }
+        pre { font-size: 9.5px; white-space: pre-wrap; }
+        details, .folded { display: none; } details[open] { display: block; } }
+      @media (max-width: 34em) { body { margin: .8em auto; }
+        .verdict { font-size: 1.3em; } dl { display: block; } dd { margin: 0 0 .5em; }
+        h1, .verdict, p, dd, li { overflow-wrap: anywhere; } }
       """;
+
+  /** How many pictures are shown, and printed, without being opened. */
+  static final int SHOWN = 2;
 
   private final PouredPlan plan;
   private final List<MaterialSheet> sheets;
@@ -95,11 +111,9 @@ public final class Report {
       throws IOException {
     Report report = new Report(plan, sheets, sentences, figures, version);
     report.head();
-    report.pictures(charts);
-    report.words();
-    new ReportTables(report.html, plan, sentences, figures).add();
-    new ReportSources(report.html, sentences, figures).add(report.sheets);
-    report.lastPage();
+    pictures(report.html, charts, sentences, 0, SHOWN);
+    report.cautions();
+    report.details(charts);
     return report.html.close("body").close("html").toString();
   }
 
@@ -113,7 +127,47 @@ public final class Report {
         html,
         say("report.title", "title", plan.pourCase().title()),
         String.join(" ", text.verdict(plan)));
+    points(html, text.points(plan));
     html.element("p", say("report.file", "file", plan.file()), "class", "small");
+  }
+
+  /** What limits it, what to do next and what is least sure. */
+  private static void points(Html html, List<Point> points) {
+    List<Point> labelled = points.stream().filter(p -> !p.label().isEmpty()).toList();
+    points.stream().filter(p -> p.label().isEmpty()).forEach(p -> html.element("p", p.text()));
+    if (labelled.isEmpty()) {
+      return;
+    }
+    html.open("dl");
+    for (Point point : labelled) {
+      html.element("dt", point.label());
+      html.open("dd").text(point.text());
+      if (!point.command().isEmpty()) {
+        html.text(" ").element("code", point.command());
+      }
+      html.close("dd");
+    }
+    html.close("dl");
+  }
+
+  private void cautions() {
+    care(html, new Care(sentences).all(plan.pourCase()));
+    html.element(
+        "p",
+        say(plan.field().isPresent() ? "report.limits.plane" : "report.limits"),
+        "class",
+        "small");
+    html.element("p", say("report.folded"), "class", "folded small");
+  }
+
+  private void details(ChartFiles charts) throws IOException {
+    morePictures(html, charts, sentences, SHOWN);
+    html.fold(say("report.words"), this::words);
+    html.fold(say("report.tables"), () -> new ReportTables(html, plan, sentences, figures).add());
+    html.fold(
+        say("report.materials"), () -> new ReportSources(html, sentences, figures).add(sheets));
+    html.fold(
+        say("report.books"), () -> new ReportBooks(html, plan, sentences, figures).add(version));
   }
 
   private static final String XHTML = "http://www.w3.org/1999/xhtml";
@@ -129,14 +183,15 @@ public final class Report {
     html.element("p", verdict, "class", "verdict");
   }
 
-  private void pictures(ChartFiles charts) throws IOException {
-    pictures(html, charts, sentences);
-  }
-
-  /** All pictures with their captions, one under the other. */
-  static void pictures(Html html, ChartFiles charts, Sentences sentences) throws IOException {
-    html.element("h2", sentences.say("report.pictures"));
+  /** Pictures from one number up to another, with their captions, one under the other. */
+  static void pictures(Html html, ChartFiles charts, Sentences sentences, int from, int to)
+      throws IOException {
+    int number = 0;
     for (String name : charts.names()) {
+      number++;
+      if (number <= from || number > to) {
+        continue;
+      }
       html.open("figure", "id", name);
       String message = charts.message(name);
       html.element("h3", message.isEmpty() ? charts.heading(name) : message);
@@ -148,6 +203,16 @@ public final class Report {
     }
   }
 
+  /** Those beyond a number, folded; nothing where there are no more. */
+  static void morePictures(Html html, ChartFiles charts, Sentences sentences, int shown)
+      throws IOException {
+    if (charts.count() > shown) {
+      html.fold(
+          sentences.say("report.pictures"),
+          () -> pictures(html, charts, sentences, shown, charts.count()));
+    }
+  }
+
   /** A picture as part of a page: names inside it must not meet those of other pictures. */
   static String inline(String svg, String name) {
     String bare = SVG_HEAD.matcher(svg).replaceFirst("");
@@ -156,7 +221,6 @@ public final class Report {
   }
 
   private void words() {
-    html.element("h2", say("report.words"));
     List<String> lines = new PourText(sentences, figures).full(plan);
     html.open("pre").text(String.join("\n", lines)).close("pre");
   }
@@ -166,17 +230,5 @@ public final class Report {
     html.open("ul", "class", "care");
     cautions.forEach(caution -> html.element("li", caution));
     html.close("ul");
-  }
-
-  private void lastPage() {
-    html.open("div", "class", "last").raw("\n");
-    new ReportBooks(html, plan, sentences, figures).add(version);
-    care(html, new Care(sentences).all(plan.pourCase()));
-    html.element(
-        "p",
-        say(plan.field().isPresent() ? "report.limits.plane" : "report.limits"),
-        "class",
-        "small");
-    html.close("div");
   }
 }

@@ -32,7 +32,6 @@ final class ReportBooks {
 
   void add(String version) {
     Accounts a = plan.result().accounts();
-    html.element("h2", say("report.books"));
     html.element("p", say("report.books.why"), "class", "small");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of(say("report.books.poured"), figures.mass(a.poured())));

@@ -26,7 +26,6 @@ final class ReportSources {
   }
 
   void add(List<MaterialSheet> sheets) {
-    html.element("h2", say("report.materials"));
     html.element("p", say("material.range"), "class", "small");
     Map<String, String> sources = new LinkedHashMap<>();
     for (MaterialSheet sheet : sheets) {

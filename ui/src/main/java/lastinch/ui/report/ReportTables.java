@@ -48,7 +48,6 @@ final class ReportTables {
   }
 
   void add() {
-    html.element("h2", say("report.tables"));
     for (Limb limb : plan.pourCase().piece().limbs()) {
       plan.result().passages().stream()
           .filter(p -> p.name().equals(limb.name()))

@@ -78,28 +78,31 @@ public record StudyReport(
     for (Described plan : plans) {
       html.element("p", sentences.say("report.file", "file", plan.file()), "class", "small");
     }
-    Report.pictures(html, charts, sentences);
-    html.element("h2", sentences.say("report.words"));
     html.open("pre").text(String.join("\n", answer)).close("pre");
+    Report.pictures(html, charts, sentences, 0, 1);
+    Report.care(html, new Care(sentences).all(plans.stream().map(Described::job).toList()));
+    html.element("p", sentences.say("report.study.limits"), "class", "small");
+    html.element("p", sentences.say("report.folded"), "class", "folded small");
+    Report.morePictures(html, charts, sentences, 1);
     if (!tables.isEmpty()) {
-      html.element("h2", sentences.say("report.study.tables"));
+      html.fold(sentences.say("report.study.tables"), () -> tables(html));
     }
+    html.fold(sentences.say("report.study.assumed"), () -> assumed(html, sentences));
+    html.fold(
+        sentences.say("report.materials"),
+        () -> new ReportSources(html, sentences, figures).add(sheets));
+    html.fold(sentences.say("report.repeat"), () -> repeat(html, sentences, version));
+    return html.close("body").close("html").toString();
+  }
+
+  private void tables(Html html) {
     for (Table table : tables) {
       html.element("h3", table.heading());
       html.table("plain", table.head(), table.rows());
     }
-    assumed(html, sentences);
-    new ReportSources(html, sentences, figures).add(sheets);
-    html.open("div", "class", "last").raw("\n");
-    repeat(html, sentences, version);
-    Report.care(html, new Care(sentences).all(plans.stream().map(Described::job).toList()));
-    html.element("p", sentences.say("report.study.limits"), "class", "small");
-    html.close("div");
-    return html.close("body").close("html").toString();
   }
 
   private void assumed(Html html, Sentences sentences) {
-    html.element("h2", sentences.say("report.study.assumed"));
     for (Described plan : plans) {
       if (plans.size() > 1) {
         html.element("h3", plan.title());
@@ -115,7 +118,6 @@ public record StudyReport(
   }
 
   private void repeat(Html html, Sentences sentences, String version) {
-    html.element("h3", sentences.say("report.repeat"));
     List<List<String>> rows =
         new ArrayList<>(
             List.of(

@@ -2,6 +2,7 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What was assumed, what was left out, what to do next, and care. */
 final class Closing {
@@ -38,7 +39,9 @@ final class Closing {
   }
 
   private static void next(Page page, Scene scene) {
-    String label = NextWords.add(page, scene) ? "" : scene.say("label.next");
+    Optional<Point> step = NextWords.of(scene);
+    step.ifPresent(point -> point.add(page));
+    String label = step.isPresent() ? "" : scene.say("label.next");
     if (Verdict.of(scene.plan()).isEmpty()) {
       return;
     }

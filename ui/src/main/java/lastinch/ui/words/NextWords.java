@@ -14,37 +14,26 @@ import lastinch.solver.decide.Trouble;
 final class NextWords {
   private NextWords() {}
 
-  /**
-   * What to do, in one or two sentences; then the command to type, if there is one.
-   *
-   * @return whether there was anything to say
-   */
-  static boolean add(Page page, Scene scene) {
+  /** What to do, in one or two sentences, with the command to type, if there is one. */
+  static Optional<Point> of(Scene scene) {
     String label = scene.say("label.next");
     if (scene.plan().next().isEmpty()) {
-      if (scene.plan().field().isPresent() && Verdict.of(scene.plan()).isPresent()) {
-        page.entry(label, scene.say("next.plane"));
-        command(page, scene);
-        return true;
-      }
-      return false;
+      return scene.plan().field().isPresent() && Verdict.of(scene.plan()).isPresent()
+          ? Optional.of(new Point(label, scene.say("next.plane"), command(scene)))
+          : Optional.empty();
     }
     NextStep next = scene.plan().next().get();
     if (next.troubles().isEmpty()) {
-      page.entry(label, scene.say("next.fine"));
-    } else if (next.change().isPresent()) {
-      page.entry(label, sentence(scene, next, next.change().get()));
-    } else {
-      page.entry(label, none(scene, next));
-      command(page, scene);
+      return Optional.of(new Point(label, scene.say("next.fine")));
     }
-    return true;
+    return Optional.of(
+        next.change().isPresent()
+            ? new Point(label, sentence(scene, next, next.change().get()))
+            : new Point(label, none(scene, next), command(scene)));
   }
 
-  private static void command(Page page, Scene scene) {
-    page.line(
-        " ".repeat(Page.LABEL + 2)
-            + scene.say("next.least", "file", scene.plan().how().typed(scene.plan().file())));
+  private static String command(Scene scene) {
+    return scene.say("next.least", "file", scene.plan().how().typed(scene.plan().file()));
   }
 
   private static String none(Scene scene, NextStep next) {

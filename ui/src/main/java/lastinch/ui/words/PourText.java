@@ -20,6 +20,13 @@ public final class PourText {
     return plain(ShortAnswer.of(new Scene(plan, sentences, figures)));
   }
 
+  /** The points of the short answer, below verdict and ruler. */
+  public List<Point> points(PouredPlan plan) {
+    return ShortAnswer.points(new Scene(plan, sentences, figures)).stream()
+        .map(p -> new Point(p.label(), PlainLetters.of(p.text()), PlainLetters.of(p.command())))
+        .toList();
+  }
+
   /** The whole answer, line by line. */
   public List<String> full(PouredPlan plan) {
     Scene scene = new Scene(plan, sentences, figures);

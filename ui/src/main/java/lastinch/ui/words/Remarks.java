@@ -1,6 +1,7 @@
 package lastinch.ui.words;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,28 @@ final class Remarks {
   private static final double WEIGHED = 1e-3;
 
   private static final double PULSES = 1.0;
+
+  /** A smaller share of the metal left over than this is warned of [-]; our own, no source. */
+  private static final double SMALL_INGOT = 0.02;
+
+  /** What spoils a casting before what may, and that before what only makes the answer unsure. */
+  private static final List<Finding.Kind> WEIGHT =
+      List.of(
+          Finding.Kind.ABOVE_CEILING,
+          Finding.Kind.TOO_LITTLE_METAL,
+          Finding.Kind.CUP_RUNS_EMPTY,
+          Finding.Kind.CUP_OVERFLOWS,
+          Finding.Kind.POUR_TIMES_DISAGREE,
+          Finding.Kind.WIDE_PIECE,
+          Finding.Kind.GATE_SPLASHES,
+          Finding.Kind.FALLS,
+          Finding.Kind.RUNS_AGAINST_MOULD,
+          Finding.Kind.FRONT_SPLASHES,
+          Finding.Kind.AIR_PUSHES_BACK,
+          Finding.Kind.PUDDLES,
+          Finding.Kind.TABLE_CLAMPED,
+          Finding.Kind.MUSH_SHARE_COUNTS,
+          Finding.Kind.GAP_COUNTS);
 
   private Remarks() {}
 
@@ -231,10 +254,14 @@ final class Remarks {
             .filter(f -> f.kind() != Finding.Kind.BOSS_UNFED)
             .filter(f -> f.kind() != Finding.Kind.SPRUE_NEVER_FULL)
             .filter(f -> f.kind() != Finding.Kind.FLASK_EDGE)
-            .collect(Collectors.toList());
+            .sorted(
+                Comparator.comparing(Finding::severity, Comparator.reverseOrder())
+                    .thenComparing(f -> WEIGHT.indexOf(f.kind())))
+            .toList();
     List<Finding> puddles =
         rest.stream().filter(f -> f.kind() == Finding.Kind.PUDDLES).collect(Collectors.toList());
     List<String> facts = new ArrayList<>();
+    tight(scene).ifPresent(facts::add);
     for (Finding finding : rest) {
       if (finding.kind() != Finding.Kind.PUDDLES) {
         facts.add(sentence(FindingWords.of(scene, finding)));
@@ -243,6 +270,16 @@ final class Remarks {
       }
     }
     return facts;
+  }
+
+  /** Metal that is only just enough. */
+  private static Optional<String> tight(Scene scene) {
+    double melted = scene.pourCase().metal().melted();
+    double left = melted - scene.result().massToRim();
+    boolean decided = Verdict.of(scene.plan()).isPresent();
+    return decided && left > WEIGHED && left < SMALL_INGOT * melted
+        ? Optional.of(scene.say("watch.tight", "left", scene.figures().mass(left)))
+        : Optional.empty();
   }
 
   private static void watch(Page page, Scene scene) {

@@ -2,7 +2,6 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The answer on one screen: verdict, ruler, what limits it, what to do next, what is least sure,
@@ -48,21 +47,31 @@ final class ShortAnswer {
     Page page = new Page();
     VerdictLines.add(page, scene);
     RulerStrip.add(page, scene);
-    WhatWasShort.limit(scene).ifPresent(text -> page.wrapped("", " ".repeat(Page.LABEL), text));
-    if (size.keeps(Size.WITHOUT_WATCH)) {
-      Remarks.worst(scene).ifPresent(text -> page.entry(scene.say("label.watch"), text));
-    }
-    NextWords.add(page, scene);
-    Optional<String> unsure = HowSure.unsure(scene, size.keeps(Size.WITHOUT_HOW_TO_MEASURE));
-    unsure
-        .or(() -> GridWords.unsure(scene))
-        .ifPresent(text -> page.entry(scene.say("label.unsure"), text));
-    if (size.keeps(Size.WITHOUT_NOTES)) {
-      scene.plan().noted().forEach(note -> page.entry(scene.say("label.noted"), note));
-    }
+    points(size).forEach(point -> point.add(page));
     page.entry(scene.say("label.care"), new Care(scene.sentences()).brief(scene.pourCase()));
     page.entry(scene.say("label.more"), scene.say("more.where"));
     return size.keeps(Size.WITHOUT_GAPS) ? page.lines() : withoutGaps(page.lines());
+  }
+
+  /** What it says below the ruler and above the cautions. */
+  static List<Point> points(Scene scene) {
+    return new ShortAnswer(scene).points(Size.WHOLE);
+  }
+
+  private List<Point> points(Size size) {
+    List<Point> points = new ArrayList<>();
+    WhatWasShort.limit(scene).ifPresent(text -> points.add(new Point("", text)));
+    if (size.keeps(Size.WITHOUT_WATCH)) {
+      Remarks.worst(scene).ifPresent(t -> points.add(new Point(scene.say("label.watch"), t)));
+    }
+    NextWords.of(scene).ifPresent(points::add);
+    HowSure.unsure(scene, size.keeps(Size.WITHOUT_HOW_TO_MEASURE))
+        .or(() -> GridWords.unsure(scene))
+        .ifPresent(text -> points.add(new Point(scene.say("label.unsure"), text)));
+    if (size.keeps(Size.WITHOUT_NOTES)) {
+      scene.plan().noted().forEach(n -> points.add(new Point(scene.say("label.noted"), n)));
+    }
+    return points;
   }
 
   private static List<String> withoutGaps(List<String> lines) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.result.Finding;
+import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -132,7 +133,10 @@ final class TimeLine {
             .filter(f -> f.kind() == Finding.Kind.GATE_SPLASHES)
             .anyMatch(f -> f.where().filter(w -> w.passage().equals(gate.name())).isPresent());
     if (told || gate.peakSpeed() > QUIET) {
-      return "happens.gate.loud";
+      boolean slow =
+          scene.result().outcome() instanceof Outcome.Misrun
+              && scene.result().flowLimitedBy() == FlowLimit.HAND;
+      return slow ? "happens.gate.loud.small" : "happens.gate.loud";
     }
     return gate.peakSpeed() > ONLY_JUST * QUIET ? "happens.gate.onlyJust" : "happens.gate.quiet";
   }

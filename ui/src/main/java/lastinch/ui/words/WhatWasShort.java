@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lastinch.solver.casting.Vent;
+import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.Margin;
@@ -118,7 +119,10 @@ final class WhatWasShort {
     } else if (stop.reason() == StopReason.AIR || stop.reason() == StopReason.NO_METAL) {
       return;
     } else {
-      key = balance.head() > wanted ? "short.push.not" : "short.push.also";
+      boolean rim =
+          scene.result().edges().stream().anyMatch(e -> e.cause() == EdgeStretch.Cause.PUSH);
+      String enough = rim ? "short.push.not.middle" : "short.push.not";
+      key = balance.head() > wanted ? enough : "short.push.also";
     }
     indented(page, scene.say(key, "had", had, "needed", needed));
   }

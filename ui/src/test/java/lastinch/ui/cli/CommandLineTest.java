@@ -271,7 +271,7 @@ class CommandLineTest {
     assertThat(
             run(new Ready(sound(), HandMade::slush), "pour", "f.yaml", "--out", target.toString()))
         .isZero();
-    assertThat(left()).contains("a/b/answer.txt", "a/b/result.json");
+    assertThat(left()).contains("a/b/answer.txt", "a/b/answer.json");
     assertThat(left()).noneMatch(name -> name.contains(".lastinch-"));
   }
 

@@ -59,10 +59,10 @@ class ShapeCommandTest {
         .contains("unit: mm}");
     assertThat(left("maps"))
         .containsExactly(
+            "answer.json",
+            "answer.txt",
             "freezes-last.png",
             "freezes-last.svg",
-            "shape.json",
-            "shape.txt",
             "thickness.png",
             "thickness.svg");
     assertThat(Files.readString(folder.resolve("maps").resolve("thickness.svg")))
@@ -115,7 +115,7 @@ class ShapeCommandTest {
         .contains("as you say")
         .contains("leans over the flat parting")
         .contains("unit: mm, parting at: 0.75 mm}");
-    assertThat(Files.readString(folder.resolve("maps").resolve("shape.json")))
+    assertThat(Files.readString(folder.resolve("maps").resolve("answer.json")))
         .contains("\"partingM\": 0.00075");
   }
 

@@ -138,6 +138,7 @@ class WholeProgramTest {
     try (Stream<Path> files = Files.list(target)) {
       assertThat(files.map(f -> f.getFileName().toString()))
           .containsExactlyInAnyOrder(
+              "answer.json",
               "answer.txt",
               "broken-out.png",
               "broken-out.svg",
@@ -153,8 +154,7 @@ class WholeProgramTest {
               "mould.svg",
               "race.png",
               "race.svg",
-              "report.html",
-              "result.json");
+              "report.html");
     }
   }
 

@@ -115,15 +115,26 @@ class ReportTest {
     for (String part :
         List.of(
             "IT STOPS SHORT.",
+            "Why it stops:",
             "<svg",
-            SENTENCES.say("report.words"),
-            SENTENCES.say("report.tables"),
-            SENTENCES.say("report.materials"),
-            SENTENCES.say("report.books") + "</h2>",
-            Html.escaped(SENTENCES.say("care.NEVER_SAFE")) + "</li>")) {
+            Html.escaped(SENTENCES.say("care.NEVER_SAFE")) + "</li>",
+            SENTENCES.say("report.words") + "</summary>",
+            SENTENCES.say("report.tables") + "</summary>",
+            SENTENCES.say("report.materials") + "</summary>",
+            SENTENCES.say("report.books") + "</summary>")) {
       order.add(page.indexOf(part));
     }
     assertThat(order).isSorted().doesNotContain(-1);
+  }
+
+  @Test
+  void twoPicturesAndNoTableAreSeenWithoutOpeningAPart() throws IOException {
+    String page = report(HandMade.slush(), DisplayUnits.METRIC);
+    String seen = page.substring(0, page.indexOf("<details>"));
+    assertThat(seen.split("<figure", -1)).hasSize(3);
+    assertThat(seen).doesNotContain("<table").doesNotContain("<pre");
+    assertThat(page.split("<details>", -1)).hasSize(6);
+    assertThat(page).contains("details, .folded { display: none; }");
   }
 
   @Test
@@ -181,7 +192,6 @@ class ReportTest {
         .contains("@media print")
         .contains("@page { margin:")
         .doesNotContain("size: A4")
-        .contains("break-inside: avoid")
-        .contains("break-before: page");
+        .contains("break-inside: avoid");
   }
 }
