@@ -111,8 +111,15 @@ public final class Care {
   }
 
   private String leftOut(List<PourCase> jobs) {
-    boolean damp =
-        jobs.stream().anyMatch(j -> j.mould().medium().givesOff().contains(Hazard.STEAM));
-    return sentences.say(damp ? "left.damp" : "left.always");
+    return sentences.say(jobs.stream().anyMatch(Care::isDamp) ? "left.damp" : "left.always");
+  }
+
+  /** In one line what is not calculated of a damp mould; empty for any other. */
+  Optional<String> damp(PourCase job) {
+    return isDamp(job) ? Optional.of(sentences.say("left.damp.short")) : Optional.empty();
+  }
+
+  private static boolean isDamp(PourCase job) {
+    return job.mould().medium().givesOff().contains(Hazard.STEAM);
   }
 }

@@ -51,17 +51,12 @@ final class Closing {
   }
 
   private static void care(Page page, Scene scene) {
-    StringBuilder text = new StringBuilder(new Care(scene.sentences()).brief(scene.pourCase()));
+    List<String> lines = new ArrayList<>(new Care(scene.sentences()).all(scene.pourCase()));
     scene
         .plan()
         .milliseconds()
         .ifPresent(
-            ms ->
-                text.append(' ')
-                    .append(
-                        scene
-                            .say("solved", "time", scene.figures().seconds(1e-3 * ms))
-                            .replace(' ', '\u00a0')));
-    page.entry(scene.say("label.care"), text.toString());
+            ms -> lines.add(scene.say("solved", "time", scene.figures().seconds(1e-3 * ms))));
+    listed(page, scene, "label.care", lines);
   }
 }

@@ -48,7 +48,9 @@ final class ShortAnswer {
     VerdictLines.add(page, scene);
     RulerStrip.add(page, scene);
     points(size).forEach(point -> point.add(page));
-    page.entry(scene.say("label.care"), new Care(scene.sentences()).brief(scene.pourCase()));
+    Care care = new Care(scene.sentences());
+    care.damp(scene.pourCase()).ifPresent(text -> page.entry(scene.say("label.left"), text));
+    page.entry(scene.say("label.care"), care.brief(scene.pourCase()));
     page.entry(scene.say("label.more"), scene.say("more.where"));
     return size.keeps(Size.WITHOUT_GAPS) ? page.lines() : withoutGaps(page.lines());
   }

@@ -153,6 +153,8 @@ class CareTest {
     assertThat(CARE.leftOut(job("tin bronze", "green sand", 1100, 20)))
         .isEqualTo(SENTENCES.say("left.damp"))
         .contains("water in the sand");
+    assertThat(CARE.damp(job("tin bronze", "green sand", 1100, 20))).isPresent();
+    assertThat(CARE.damp(job("tin bronze", "bonded sand", 1100, 20))).isEmpty();
     assertThat(CARE.leftOut(job("tin bronze", "bonded sand", 1100, 20)))
         .isEqualTo(SENTENCES.say("left.always"));
   }
