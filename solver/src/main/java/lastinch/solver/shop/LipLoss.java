@@ -22,7 +22,8 @@ public final class LipLoss {
   private static final double USUAL_MASS = 1.5;
 
   /**
-   * The metal for which they hold, tin bronze: reading of 1150 degC [K], [J/(kg K)] and [kg/m3] as in its file.
+   * The metal for which they hold, tin bronze: reading of 1150 degC [K], [J/(kg K)] and [kg/m3] as
+   * in its file.
    */
   private static final double BRONZE_READING = 1423.15;
 

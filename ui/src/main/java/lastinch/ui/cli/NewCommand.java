@@ -92,7 +92,11 @@ final class NewCommand implements Callable<Integer> {
     } catch (IOException e) {
       return refuse(
           problemText.sentence(
-              "cli.cannot.other", "folder", file.toString(), "reason", String.valueOf(e.getMessage())));
+              "cli.cannot.other",
+              "folder",
+              file.toString(),
+              "reason",
+              String.valueOf(e.getMessage())));
     }
   }
 
@@ -103,9 +107,7 @@ final class NewCommand implements Callable<Integer> {
 
   private int write(String chosen, String title, Path file) {
     String text =
-        starter(chosen)
-            .replace("{title}", inFile(title))
-            .replace("{file}", file.toString());
+        starter(chosen).replace("{title}", inFile(title)).replace("{file}", file.toString());
     Path folder = file.toAbsolutePath().getParent();
     try (OutFolder target = OutFolder.prepare(folder)) {
       target.add(

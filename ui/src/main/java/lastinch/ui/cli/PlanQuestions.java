@@ -26,9 +26,26 @@ import lastinch.ui.words.StarterText;
 final class PlanQuestions {
   private static final List<String> QUESTIONS =
       List.of(
-          "length", "thickStart", "thickMiddle", "thickTip", "wideStart", "wideMiddle", "wideTip",
-          "section", "boss", "bossLong", "bossWide", "bossDeep", "mould", "temperature", "stands",
-          "alloy", "reads", "waiting", "pour", "melted");
+          "length",
+          "thickStart",
+          "thickMiddle",
+          "thickTip",
+          "wideStart",
+          "wideMiddle",
+          "wideTip",
+          "section",
+          "boss",
+          "bossLong",
+          "bossWide",
+          "bossDeep",
+          "mould",
+          "temperature",
+          "stands",
+          "alloy",
+          "reads",
+          "waiting",
+          "pour",
+          "melted");
   private static final List<String> LENGTHS =
       QUESTIONS.stream().filter(k -> k.matches("length|(thick|wide)\\w+|boss\\w+")).toList();
   private static final Map<String, List<String>> CHOICES =
@@ -91,7 +108,10 @@ final class PlanQuestions {
       surroundings
           .out()
           .print(
-              sentences.say("ask." + key) + " " + sentences.say("ask.enter", "usual", shown(draft, key)) + " ");
+              sentences.say("ask." + key)
+                  + " "
+                  + sentences.say("ask.enter", "usual", shown(draft, key))
+                  + " ");
       surroundings.out().flush();
       Optional<String> typed = surroundings.readLine();
       if (typed.isEmpty()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import lastinch.solver.casting.Vent;
+import lastinch.solver.decide.Verdict;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
@@ -40,7 +41,9 @@ final class WhatWasShort {
   static Optional<String> limit(Scene scene) {
     Outcome outcome = scene.result().outcome();
     if (outcome instanceof Outcome.Filled) {
-      String text = scene.say("limit.filled", "beyond", beyond(scene), "held", held(scene));
+      // what breaks apart is not to be told how much further it would have filled
+      String beyond = Verdict.fills(scene.result()) ? beyond(scene) : "";
+      String text = scene.say("limit.filled", "beyond", beyond, "held", held(scene));
       return Optional.of(text.strip());
     }
     if (outcome instanceof Outcome.Misrun && scene.stop().isPresent()) {

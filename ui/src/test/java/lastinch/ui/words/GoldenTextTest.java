@@ -246,6 +246,13 @@ class GoldenTextTest {
   }
 
   @Test
+  void whatBreaksApartIsNotToldHowMuchFurtherItWouldHaveFilled() {
+    PourText mm = new PourText(Sentences.english(), new Figures(DisplayUnits.METRIC));
+    String text = String.join(" ", mm.brief(plan(HandMade.coldShut())));
+    assertThat(text).contains("What limits it:").doesNotContain("longer");
+  }
+
+  @Test
   void theShortAnswerFitsOneScreen() {
     assertThat(texts().entrySet())
         .filteredOn(text -> text.getKey().startsWith("one-screen"))
