@@ -2,7 +2,9 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Limb;
@@ -76,6 +78,27 @@ final class ChoiceTable {
                   .map(d -> sentences.say("choices.beyond", "distance", distance(d)))
                   .orElse(""));
     }
+    cautions(page, plan, a);
+  }
+
+  /** What choices bring with them that can hurt, each caution once with all whom it concerns. */
+  private void cautions(Page page, Plan plan, LeverAnswer a) {
+    Care care = new Care(sentences);
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    for (Tried t : ranked(a)) {
+      care.change(plan.pourCase(), a.lever().set(plan.pourCase(), t.value()))
+          .ifPresent(
+              text ->
+                  names
+                      .computeIfAbsent(text, k -> new ArrayList<>())
+                      .add(levers.value(a.lever(), t.value())));
+    }
+    names.forEach(
+        (text, all) ->
+            page.wrapped(
+                "  ",
+                "    ",
+                sentences.say("choices.care", "names", String.join(", ", all), "caution", text)));
   }
 
   /** Distance beyond the end of the piece [m], where it filled and has one end. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Station;
@@ -13,28 +12,21 @@ import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.Lever;
 import lastinch.solver.decide.LeverAnswer;
 import lastinch.solver.decide.Room;
-import lastinch.solver.result.LapStretch;
 
 /** The printed map of room to move, and its table. */
 public final class RoomText {
-  private static final int MOST_COLUMNS = 60;
-  private static final int MOST_ROWS = 24;
-
-  /** Rows of the map on a screen. */
-  private static final int SCREEN_ROWS = 9;
-
-  private static final int LABEL = 12;
-
   private final Sentences sentences;
   private final Figures figures;
   private final LeverWords levers;
   private final GlanceWords glances;
+  private final RoomMap map;
 
   public RoomText(Sentences sentences, Figures figures) {
     this.sentences = Objects.requireNonNull(sentences, "sentences");
     this.figures = Objects.requireNonNull(figures, "figures");
     this.levers = new LeverWords(sentences, figures);
     this.glances = new GlanceWords(sentences, figures);
+    this.map = new RoomMap(sentences, figures);
   }
 
   /** The whole answer, line by line. */
@@ -52,7 +44,7 @@ public final class RoomText {
     verdict(plan, room).forEach(page::paragraph);
     page.blank();
     page.heading(sentences.say("room.title", "title", plan.title()));
-    map(page, room, all ? MOST_ROWS : SCREEN_ROWS);
+    map.add(page, room, all);
     if (all && room.whole()) {
       page.blank();
       along(room).forEach(line -> page.wrapped("", "  ", line));
@@ -132,13 +124,14 @@ public final class RoomText {
               glances.outcome(a.best().glance()));
       case HOLDS, COMPARED ->
           sentences.say(
-              "room.own.holds",
-              "lever",
-              levers.name(lever),
-              "low",
-              levers.value(lever, a.tried().get(0).value()),
-              "high",
-              levers.value(lever, a.tried().get(a.tried().size() - 1).value()));
+                  "room.own.holds",
+                  "lever",
+                  levers.name(lever),
+                  "low",
+                  levers.value(lever, a.tried().get(0).value()),
+                  "high",
+                  levers.value(lever, a.tried().get(a.tried().size() - 1).value()))
+              + thinnest(plan, lever, a.tried().get(0).value());
       case NO_ANSWER -> sentences.say("room.own.none", "lever", levers.name(lever));
     };
   }
@@ -168,135 +161,9 @@ public final class RoomText {
         "room.here", "lever", levers.name(lever), "value", levers.value(lever, lever.now()));
   }
 
-  private void map(Page page, Room room, int most) {
-    List<Integer> columns = chosen(room.acrossValues().size(), MOST_COLUMNS);
-    List<Integer> rows = chosen(room.upValues().size(), most);
-    int planColumn = nearest(room.acrossValues(), columns, room.across());
-    int planRow = nearest(room.upValues(), rows, room.up());
-    int wide = columns.size() <= MOST_COLUMNS / 2 ? 2 : 1;
-    page.line(" " + levers.name(room.up()));
-    for (int r = rows.size() - 1; r >= 0; r--) {
-      StringBuilder line = new StringBuilder();
-      for (int c = 0; c < columns.size(); c++) {
-        boolean plan = c == planColumn && r == planRow;
-        char mark = plan ? 'X' : mark(room, columns.get(c), rows.get(r));
-        line.append(wide == 2 ? " " : "").append(mark);
-      }
-      boolean labelled = r % (rows.size() > SCREEN_ROWS ? 4 : 2) == 0 || r == rows.size() - 1;
-      String label = labelled ? levers.value(room.up(), room.upValues().get(rows.get(r))) : "";
-      page.line(left(label) + " |" + line.toString().stripTrailing());
-    }
-    page.line(" ".repeat(LABEL) + " +" + "-".repeat(wide * columns.size() + 1));
-    String first = levers.value(room.across(), room.acrossValues().get(0));
-    String last =
-        levers.value(room.across(), room.acrossValues().get(room.acrossValues().size() - 1));
-    int gap = Math.max(1, wide * columns.size() + 1 - first.length() - last.length());
-    page.line(" ".repeat(LABEL + 2) + first + " ".repeat(gap) + last);
-    page.line(" ".repeat(LABEL + 2) + levers.name(room.across()));
-    page.blank();
-    page.paragraph(key(room, planColumn >= 0 && planRow >= 0));
-  }
-
-  /** What the marks mean, those that are on the map. */
-  private String key(Room room, boolean planShown) {
-    TreeSet<Character> there = new TreeSet<>();
-    for (int row = 0; row < room.upValues().size(); row++) {
-      for (int column = 0; column < room.acrossValues().size(); column++) {
-        there.add(mark(room, column, row));
-      }
-    }
-    List<String> parts = new ArrayList<>();
-    if (planShown) {
-      parts.add(sentences.say("room.key.plan"));
-    }
-    for (Key key : Key.values()) {
-      if (there.contains(key.mark)) {
-        String name = "room.key." + key.name();
-        parts.add(
-            key == Key.SPARE
-                ? sentences.say(name, "spare", figures.percent(room.spare()))
-                : sentences.say(name));
-      }
-    }
-    return String.join(", ", parts);
-  }
-
-  /** Marks of the map, the best first. */
-  private enum Key {
-    SPARE('#'),
-    LAPS('+'),
-    LESS('.'),
-    STOPS(' '),
-    APART('-'),
-    BEYOND('/'),
-    NO_ANSWER('?'),
-    NOT_RUN('_');
-
-    private final char mark;
-
-    Key(char mark) {
-      this.mark = mark;
-    }
-  }
-
-  private static String left(String label) {
-    return " ".repeat(Math.max(0, LABEL - label.length())) + label;
-  }
-
-  /** So many of the values, the first and the last among them. */
-  private static List<Integer> chosen(int count, int most) {
-    TreeSet<Integer> chosen = new TreeSet<>();
-    int shown = Math.min(count, most);
-    for (int i = 0; i < shown; i++) {
-      chosen.add(shown == 1 ? 0 : (int) Math.round((double) i * (count - 1) / (shown - 1)));
-    }
-    return List.copyOf(chosen);
-  }
-
-  /** Number of the shown value next to where the plan stands; -1 when it stands outside. */
-  private static int nearest(List<Double> values, List<Integer> shown, Lever lever) {
-    if (lever.now() < values.get(0) || lever.now() > values.get(values.size() - 1)) {
-      return -1;
-    }
-    int best = 0;
-    for (int i = 0; i < shown.size(); i++) {
-      double here = Math.abs(values.get(shown.get(i)) - lever.now());
-      if (here < Math.abs(values.get(shown.get(best)) - lever.now())) {
-        best = i;
-      }
-    }
-    return best;
-  }
-
-  private static char mark(Room room, int column, int row) {
-    Optional<Glance> glance = room.at(column, row);
-    if (glance.isEmpty()) {
-      return Key.NOT_RUN.mark;
-    }
-    if (!glance.get().answered()) {
-      return Key.NO_ANSWER.mark;
-    }
-    if (glance.get().end() == Glance.End.APART) {
-      return Key.APART.mark;
-    }
-    if (!glance.get().filled()) {
-      return Key.STOPS.mark;
-    }
-    boolean practical =
-        room.across().practical().holds(room.acrossValues().get(column))
-            && room.up().practical().holds(room.upValues().get(row));
-    if (!practical) {
-      return Key.BEYOND.mark;
-    }
-    if (!glance.get().fillsWith(room.spare())) {
-      return Key.LESS.mark;
-    }
-    return glance.get().worstLap() >= LapStretch.PLAIN ? Key.LAPS.mark : Key.SPARE.mark;
-  }
-
   /** In three rows, where along the bottom it fills. */
   private List<String> along(Room room) {
-    List<Integer> rows = chosen(room.upValues().size(), 3);
+    List<Integer> rows = RoomMap.chosen(room.upValues().size(), 3);
     List<String> lines = new ArrayList<>();
     for (int row : rows) {
       lines.add(
