@@ -41,7 +41,8 @@ public final class Main {
     }
   }
 
-  private CommandLine commands(Faults faults, String... args) {
+  /** The commands that a command line may mean. */
+  CommandLine commands(Faults faults, String... args) {
     CommandLine root = new CommandLine(new LastInch());
     addCommands(root, args.length == 0 ? "" : args[0]);
     root.getCommandSpec()

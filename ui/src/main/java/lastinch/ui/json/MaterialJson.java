@@ -6,7 +6,7 @@ import lastinch.cases.catalogue.MaterialSheet;
 /** Metals and mould materials, in the formats {@value #NAMES} and {@value #SHEET}. */
 public final class MaterialJson {
   /** Name and version of the list. */
-  public static final String NAMES = "last inch material names 1";
+  public static final String NAMES = "last inch material names 2";
 
   /** Name and version of one material. */
   public static final String SHEET = "last inch material 2";

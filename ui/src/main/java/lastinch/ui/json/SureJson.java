@@ -36,7 +36,7 @@ public final class SureJson {
         .put("high", sure.chance().high(), StudyJson.DIGITS)
         .close('}');
     StudyJson.glance(json.open("plan", '{'), sure.plan()).close('}');
-    json.open("stoppedDays", '[');
+    json.open("stoppedPours", '[');
     for (Glance g : sure.stopped()) {
       json.open('{')
           .put("reach_mm", MILLI * g.reach(), StudyJson.DIGITS)
