@@ -47,7 +47,7 @@ class PlanQuestionsTest {
 
   @Test
   void whatIsSaidStandsInAPlanThatIsSoundAndTheRestIsMarkedAsAssumed() throws IOException {
-    assertThat(ask("250 mm\n4 mm\n\n2 mm\n25 mm\n\n\nlens\nno\n" + "green sand\n\n\n\n\n\n3 s\n\n"))
+    assertThat(ask("250 mm\n4 mm\n\n2 mm\n25 mm\n\n\nlens\nno\ngreen sand\n\n\n\n\n\n3 s\n\n"))
         .isZero();
     assertThat(read()).isInstanceOf(ReadResult.Sound.class);
     assertThat(file())
