@@ -341,6 +341,11 @@ public final class HandMade {
 
   /** Full, but two fronts met at 195 mm and did not join. */
   public static PourResult coldShut() {
+    return coldShut(1);
+  }
+
+  /** The same in so many places alike. */
+  public static PourResult coldShut(int places) {
     PourResult base = filled(0.05, List.of());
     return new PourResult(
         base.outcome(),
@@ -356,7 +361,8 @@ public final class HandMade {
         base.stops(),
         base.edges(),
         base.gates(),
-        List.of(
+        Collections.nCopies(
+            places,
             new Meeting(
                 "piece",
                 0.195,

@@ -8,8 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.decide.Blame;
 import lastinch.solver.decide.Gates;
@@ -94,7 +92,7 @@ public final class StudyCharts {
 
   /** Pictures of the plan that is explained, its heat as blocks, and its levers as rulers. */
   public ChartFiles explained(Explained why) {
-    PouredPlan poured = poured(new Compared.Poured("", why.file(), why.plan(), why.result()));
+    PouredPlan poured = why.poured();
     return new ChartFiles(poured, sentences, figures)
         .with("heat-eaten", HeatBlocks.of(why, sentences, figures))
         .with("levers", LeverRulers.of(why.changes(), sentences, figures));
@@ -114,7 +112,7 @@ public final class StudyCharts {
     List<Picture> each = new ArrayList<>();
     double tall = 0.0;
     for (Compared.Poured p : compared.plans()) {
-      Picture picture = BrokenOutPicture.fromAbove(poured(p), sentences, figures);
+      Picture picture = BrokenOutPicture.fromAbove(p.poured(), sentences, figures);
       each.add(picture);
       tall += LETTER + picture.tall();
     }
@@ -149,17 +147,5 @@ public final class StudyCharts {
     g.setPaint(Look.FAINT_INK);
     float after = (float) (x + Paper.wide(result, Look.LABEL) + 14.0);
     g.drawString(PlainLetters.of(p.plan().title()), after, (float) y);
-  }
-
-  private static PouredPlan poured(Compared.Poured p) {
-    return new PouredPlan(
-        p.plan().pourCase(),
-        p.result(),
-        p.file(),
-        p.plan().digest(),
-        List.of(),
-        List.of(),
-        OptionalDouble.empty(),
-        OptionalLong.empty());
   }
 }

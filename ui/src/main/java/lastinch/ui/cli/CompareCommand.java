@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
@@ -66,7 +67,9 @@ final class CompareCommand extends StudyCommand {
     for (int i = 0; i < results.size(); i++) {
       PourResult result = results.get(i).orElseThrow(Studies.Cancelled::new);
       Plan plan = asked.plans().get(i);
-      poured.add(new Compared.Poured(letter(i), files().get(i).toString(), plan, result));
+      Optional<BandStudy> bands =
+          workshop.bands(plan.pourCase(), result, asked.how(), studies::stopRequested);
+      poured.add(new Compared.Poured(letter(i), files().get(i).toString(), plan, result, bands));
     }
     List<Difference> differences = new ArrayList<>();
     for (int i = 1; i < poured.size(); i++) {

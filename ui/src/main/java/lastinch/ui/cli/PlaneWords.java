@@ -27,6 +27,11 @@ final class PlaneWords {
   @Option(names = "--again", descriptionKey = "again")
   private boolean again;
 
+  /** The way that was asked for. */
+  HowPoured how() {
+    return solver.how();
+  }
+
   /** Whether the plan is poured as a plane. */
   boolean isPlane() {
     return solver.isPlane();

@@ -174,9 +174,7 @@ final class PourCommand implements Callable<Integer> {
             ? again(plan.pourCase(), result, seconds, figures, stopper)
             : Optional.empty();
     Optional<BandStudy> bands =
-        plan.pourCase().checking().isOn() || planeWords.isPlane()
-            ? Optional.empty()
-            : workshop.bands(plan.pourCase(), result, stopper::stopRequested);
+        workshop.bands(plan.pourCase(), result, planeWords.how(), stopper::stopRequested);
     Optional<NextStep> next =
         bands.flatMap(
             b ->

@@ -132,6 +132,7 @@ final class WhyCommand extends StudyCommand {
             asked.plan(),
             file.toString(),
             result,
+            workshop.bands(asked.plan().pourCase(), result, asked.how(), studies::stopRequested),
             HeatAccount.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());

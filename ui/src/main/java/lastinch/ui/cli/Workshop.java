@@ -18,6 +18,7 @@ import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.ui.words.HowPoured;
 
 /** What a command line needs from the other modules. */
 interface Workshop {
@@ -82,6 +83,19 @@ interface Workshop {
   default Optional<BandStudy> bands(
       PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
     return Optional.empty();
+  }
+
+  /**
+   * How far an answer holds, in every command alike: with it goes the word of a plan.
+   *
+   * @param how it was poured
+   * @return empty also where a single pour is the answer
+   */
+  default Optional<BandStudy> bands(
+      PourCase pourCase, PourResult best, HowPoured how, BooleanSupplier stopRequested) {
+    return pourCase.checking().isOn() || how.isPlane()
+        ? Optional.empty()
+        : bands(pourCase, best, stopRequested);
   }
 
   /**

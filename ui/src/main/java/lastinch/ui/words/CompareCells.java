@@ -69,21 +69,20 @@ final class CompareCells {
   }
 
   private String result(Poured p, Glance glance) {
+    if (!glance.answered()) {
+      return sentences.say(
+          glance.end() == Glance.End.BROKE_DOWN
+              ? "compare.result.brokeDown"
+              : "compare.result.notThere");
+    }
+    String key = "compare.result." + Verdict.of(p.poured()).orElseThrow().key();
+    if (glance.end() != Glance.End.STOPPED) {
+      return sentences.say(key);
+    }
     Gaps gaps = new Gaps(p.result(), sentences, figures);
-    return switch (glance.end()) {
-      case FILLED ->
-          sentences.say(
-              glance.heat() < lastinch.solver.decide.Verdict.JUST
-                  ? "compare.result.just"
-                  : glance.edgesRounded() ? "compare.result.edges" : "compare.result.fills");
-      case APART -> sentences.say("compare.result.apart");
-      case STOPPED ->
-          gaps.anyHole()
-              ? sentences.say("compare.result.hole", "span", gaps.hole())
-              : sentences.say("compare.result.stops", "reach", figures.ruler(p.result().reach()));
-      case BROKE_DOWN -> sentences.say("compare.result.brokeDown");
-      case NOT_THERE -> sentences.say("compare.result.notThere");
-    };
+    return gaps.anyHole()
+        ? sentences.say(key + ".hole", "span", gaps.hole())
+        : sentences.say(key, "reach", figures.ruler(p.result().reach()));
   }
 
   /** Coldest leading metal on arrival in the piece, and where. */

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import lastinch.cases.plan.Plan;
+import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.LookOut;
@@ -36,13 +37,26 @@ public record Compared(List<Poured> plans, List<Difference> differences, int run
    *
    * @param letter it goes by
    * @param file as the person named it
+   * @param bands how far the result holds, where it was worked out
    */
-  public record Poured(String letter, String file, Plan plan, PourResult result) {
+  public record Poured(
+      String letter, String file, Plan plan, PourResult result, Optional<BandStudy> bands) {
+    /** Of which one run is known. */
+    public Poured(String letter, String file, Plan plan, PourResult result) {
+      this(letter, file, plan, result, Optional.empty());
+    }
+
     public Poured {
       Objects.requireNonNull(letter, "letter");
       Objects.requireNonNull(file, "file");
       Objects.requireNonNull(plan, "plan");
       Objects.requireNonNull(result, "result");
+      Objects.requireNonNull(bands, "bands");
+    }
+
+    /** The plan as it was poured. */
+    public PouredPlan poured() {
+      return PouredPlan.studied(plan, file, result, bands);
     }
 
     /** Gates that bring hardly any of the metal. */

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.decide.BandStudy;
 import lastinch.solver.decide.NextStep;
@@ -66,6 +67,20 @@ public record PouredPlan(
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** A plan that a study poured along its channels. */
+  static PouredPlan studied(Plan plan, String file, PourResult result, Optional<BandStudy> bands) {
+    return new PouredPlan(
+        plan.pourCase(),
+        result,
+        file,
+        plan.digest(),
+        List.of(),
+        List.of(),
+        OptionalDouble.empty(),
+        OptionalLong.empty(),
+        bands);
   }
 
   /** The way it was poured. */

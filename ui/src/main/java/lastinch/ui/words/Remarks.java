@@ -141,9 +141,9 @@ final class Remarks {
   }
 
   private static void meetings(Page page, Scene scene) {
-    List<String> parts = new ArrayList<>();
+    Map<String, Integer> times = new LinkedHashMap<>();
     for (Meeting meeting : scene.result().meetings()) {
-      parts.add(
+      String told =
           scene.say(
               "meeting." + Reasons.key(meeting.kind()),
               "place",
@@ -151,14 +151,21 @@ final class Remarks {
               "time",
               scene.figures().seconds(meeting.time()),
               "temperature",
-              scene.figures().heat(Math.min(meeting.temperatureA(), meeting.temperatureB()))));
+              scene.figures().heat(Math.min(meeting.temperatureA(), meeting.temperatureB())));
+      times.merge(told, 1, Integer::sum);
     }
+    List<String> parts = new ArrayList<>();
+    times.forEach((told, n) -> parts.add(n == 1 ? told : alike(scene, told, n)));
     boolean oneStream = scene.result().gates().size() <= 1;
     page.entry(
         scene.say("label.meeting"),
         parts.isEmpty()
             ? scene.say(oneStream ? "meeting.none.one" : "meeting.none")
             : String.join("; ", parts));
+  }
+
+  private static String alike(Scene scene, String told, int places) {
+    return scene.say("meeting.alike", "told", told, "count", scene.figures().whole(places));
   }
 
   /** Which gate filled what, where there is a choice. */

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
 import lastinch.solver.decide.HeatAccount;
@@ -69,7 +67,7 @@ public final class WhyText {
       race(page, why);
       page.blank();
       push(page, why);
-      WhatWasShort.add(page, new Scene(poured(why), sentences, figures));
+      WhatWasShort.add(page, new Scene(why.poured(), sentences, figures));
       page.blank();
     }
     changes(page, why, all);
@@ -88,18 +86,6 @@ public final class WhyText {
     Page page = new Page();
     breath(page, why);
     return PlainLetters.all(page.lines());
-  }
-
-  private static PouredPlan poured(Explained why) {
-    return new PouredPlan(
-        why.plan().pourCase(),
-        why.result(),
-        why.file(),
-        why.plan().digest(),
-        List.of(),
-        List.of(),
-        OptionalDouble.empty(),
-        OptionalLong.empty());
   }
 
   /** How much of the heat was gone on entry into the piece, where most of it went, what helps. */
@@ -310,7 +296,7 @@ public final class WhyText {
       return;
     }
     PushBalance b = stop.get().balance();
-    Scene scene = new Scene(poured(why), sentences, figures);
+    Scene scene = new Scene(why.poured(), sentences, figures);
     page.paragraph(
         sentences.say(
             "why.push",

@@ -20,6 +20,8 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.ui.HandMade;
+import lastinch.ui.HandMadeBands;
 import lastinch.ui.Studied;
 import org.junit.jupiter.api.Test;
 
@@ -236,5 +238,29 @@ class StudyTextTest {
         .contains(": anywhere in its practical range")
         .doesNotContain("What single changes would do")
         .contains("--stopped 190mm --lap 130mm");
+  }
+
+  @Test
+  void meetingsThatAreMirrorImagesAreToldOnce() {
+    PourText text = new PourText(Sentences.english(), new Figures(DisplayUnits.METRIC));
+    String told = String.join(" ", text.full(HandMade.plan(HandMade.coldShut(2))));
+    assertThat(told.replaceAll("\\s+", " ")).containsOnlyOnce("(in 2 places alike)");
+  }
+
+  @Test
+  void theWordOfOnePlanIsThatOfItsPourInEveryStudy() {
+    Plan plan = Studied.plan("feather-sand-flat.yaml");
+    PouredPlan poured =
+        HandMadeBands.plan(
+            HandMade.filled(0.24, List.of()), HandMade.slush(), HandMade.filled(0.4, List.of()));
+    Compared.Poured one =
+        new Compared.Poured("A", "feather.yaml", plan, poured.result(), poured.bands());
+    assertThat(Verdict.of(one.poured()))
+        .isEqualTo(Verdict.of(poured))
+        .contains(Verdict.LIKELY_FILLS);
+    CompareCells cells = new CompareCells(Sentences.english(), new Figures(DisplayUnits.METRIC));
+    assertThat(cells.cell(CompareCells.Row.RESULT, one)).isEqualTo("PROBABLY FILLS");
+    Compared.Poured hole = new Compared.Poured("B", "feather.yaml", plan, HandMade.hole());
+    assertThat(cells.cell(CompareCells.Row.RESULT, hole)).isEqualTo("HOLE from 152 to 164 mm");
   }
 }
