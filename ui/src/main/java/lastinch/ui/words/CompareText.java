@@ -2,10 +2,12 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import lastinch.solver.decide.Difference;
 import lastinch.solver.decide.Glance;
 import lastinch.solver.decide.LookOut;
@@ -18,7 +20,17 @@ public final class CompareText {
   private static final int NARROWEST = 18;
 
   /** Words in which the plans differ, on a screen. */
-  private static final int INPUTS = 4;
+  private static final int INPUTS = 3;
+
+  /** What came of the plans, on a screen. */
+  private static final Set<CompareCells.Row> ON_SCREEN =
+      EnumSet.of(
+          CompareCells.Row.RESULT,
+          CompareCells.Row.HEAT,
+          CompareCells.Row.COLDEST,
+          CompareCells.Row.MEETS,
+          CompareCells.Row.LAPS,
+          CompareCells.Row.NOISE);
 
   private final Sentences sentences;
   private final Figures figures;
@@ -51,7 +63,9 @@ public final class CompareText {
       page.wrapped(
           " " + p.letter() + "  ",
           "    ",
-          sentences.say("compare.plan", "title", p.plan().title(), "file", p.file()));
+          all
+              ? sentences.say("compare.plan", "title", p.plan().title(), "file", p.file())
+              : p.file());
     }
     int most = (Page.WIDTH - LABEL) / NARROWEST;
     for (int from = 0; from < compared.plans().size(); from += most) {
@@ -94,7 +108,8 @@ public final class CompareText {
     page.line(" " + "-".repeat(Page.WIDTH - 1));
     for (CompareCells.Row row : CompareCells.Row.values()) {
       List<String> texts = plans.stream().map(p -> cells.cell(row, p)).toList();
-      if (all || row == CompareCells.Row.RESULT || texts.stream().distinct().count() > 1) {
+      boolean differs = texts.stream().distinct().count() > 1;
+      if (all || row == CompareCells.Row.RESULT || (differs && ON_SCREEN.contains(row))) {
         row(page, sentences.say("compare.row." + row.name()), wide, texts);
       }
     }

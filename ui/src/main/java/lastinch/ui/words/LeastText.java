@@ -226,7 +226,8 @@ public final class LeastText {
         a.justShort()
             .map(t -> levers.value(a.lever(), t.value()) + ": " + shortOf(least, t.glance()))
             .orElse("-");
-    String stops = a.stopsAt().map(t -> levers.value(a.lever(), t.value())).orElse("-");
+    boolean same = a.stopsAt().isPresent() && a.stopsAt().equals(a.justShort());
+    String stops = same ? "" : a.stopsAt().map(t -> levers.value(a.lever(), t.value())).orElse("-");
     String first = " " + Page.pad(Integer.toString(number), NUMBER - 1);
     String rest = Page.pad(glances.brief(glance), FILLS) + Page.pad(shorter, SHORT) + stops;
     if (move.length() >= MOVE) {
@@ -376,16 +377,16 @@ public final class LeastText {
             .toList();
     if (moved.size() == 2) {
       page.entry(sentences.say("label.next"), sentences.say("least.next.room"));
-      page.line(
-          " ".repeat(Page.LABEL)
-              + sentences.say(
-                  "least.next.room.command",
-                  "file",
-                  file,
-                  "across",
-                  levers.spelled(moved.get(0).lever()),
-                  "up",
-                  levers.spelled(moved.get(1).lever())));
+      page.entry(
+          "",
+          sentences.say(
+              "least.next.room.command",
+              "file",
+              file,
+              "across",
+              Page.kept(levers.spelled(moved.get(0).lever())),
+              "up",
+              Page.kept(levers.spelled(moved.get(1).lever()))));
     }
   }
 }

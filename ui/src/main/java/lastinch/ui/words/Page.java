@@ -86,6 +86,11 @@ final class Page {
     line(line.toString());
   }
 
+  /** Words that stay on one line together. */
+  static String kept(String words) {
+    return words.replace(' ', '\u00a0');
+  }
+
   /** Numbers keep their units on the same line. */
   private static String glued(String text) {
     return UNIT.matcher(text.strip()).replaceAll("\u00a0");

@@ -73,6 +73,13 @@ class GoldenStudyTest {
         least.screen(
             FLAT, "f.yaml", Studied.least(FLAT, j -> late(j, 0.1), 0.2), Optional.empty()));
     screens.put(
+        "least-two",
+        least.screen(
+            FLAT,
+            "cases/demo/feather-sand-flat.yaml",
+            Studied.least(FLAT, j -> slowOrCold(j), 0.2),
+            Optional.empty()));
+    screens.put(
         "room", new RoomText(sentences, mm).screen(FLAT, Studied.room(FLAT, j -> late(j, 7.0))));
     screens.put(
         "compare",
