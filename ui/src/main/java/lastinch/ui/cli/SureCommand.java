@@ -83,7 +83,7 @@ final class SureCommand extends StudyCommand {
         new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
     return new Answer(
         full,
-        noted(asked, text.screen(asked.plan(), file.toString(), sure)),
+        noted(asked, text.screen(asked.plan(), asked.how().typed(file.toString()), sure)),
         text.brief(sure),
         SureJson.of(asked.plan(), file.toString(), sure, asked.how()),
         files,

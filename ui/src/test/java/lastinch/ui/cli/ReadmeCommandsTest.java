@@ -1,12 +1,14 @@
 package lastinch.ui.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,7 +45,7 @@ class ReadmeCommandsTest {
 
   private static String text(String page) {
     try {
-      return Files.readString(TOP.resolve(page), StandardCharsets.UTF_8);
+      return Files.readString(TOP.resolve(page), UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -58,7 +60,8 @@ class ReadmeCommandsTest {
 
   /** Reads a command line as the program does, without running it. */
   private static void parse(List<String> words) {
-    Surroundings here = new Surroundings(System.out, System.err, false, Path.of("."));
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, UTF_8);
+    Surroundings here = new Surroundings(nowhere, nowhere, false, Path.of("."));
     String[] line = words.toArray(String[]::new);
     Faults faults = new Faults(here, new ProblemText(Sentences.english()));
     new Main(here, new Shop()).commands(faults, line).parseArgs(line);
