@@ -45,6 +45,12 @@ class SeededNetworksConservationTest {
     booksClose(SeededPour.network(680), SeededNetworks.words(680), 3);
   }
 
+  @Test
+  void aPlugThatIsPushedBackLosesLittleOfItselfInAStep() {
+    // shut-in air threw half of a new plug out in one step from rest: off by 0.35 %
+    booksClose(SeededPour.network(703), SeededNetworks.words(703), 3);
+  }
+
   private static void booksClose(SeededPour pour, String words, int mostUnsettled) {
     assertThat(pour.ended()).as("%s: %s", words, pour.result.outcome()).isTrue();
     Accounts accounts = pour.result.accounts();
