@@ -100,6 +100,20 @@ final class Messages {
         : say("broken.stops", "place", place(stop.passage(), stop.at()));
   }
 
+  /** Of the casting as it comes out of a pour over the plane. */
+  String brokenOutOfThePlane() {
+    Optional<Meeting> apart = apart();
+    if (apart.isPresent()) {
+      return say("broken.shut", "place", place(apart.get().passage(), apart.get().at()));
+    }
+    if (filled()) {
+      return whole();
+    }
+    return stop()
+        .map(s -> say("broken.stops", "place", place(s.passage(), s.at())))
+        .orElseGet(this::unfinished);
+  }
+
   private boolean severalLimbs() {
     return plan.pourCase().piece().limbs().size() > 1;
   }

@@ -11,6 +11,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
@@ -25,7 +27,7 @@ final class PlaneBrokenOut {
   private static final double EVERY = 8e-3;
 
   private static final double HALF = 2e-3;
-  private static final double KEY = 40.0;
+  private static final double KEY = 8.0;
 
   /** Half the size of a cross [px]. */
   private static final double CROSS = 4.0;
@@ -49,10 +51,39 @@ final class PlaneBrokenOut {
   static Picture of(PouredPlan plan, PlaneField field, Sentences sentences, Figures figures) {
     PlaneBrokenOut picture = new PlaneBrokenOut(plan, field, sentences, figures);
     return new Picture(
-        sentences.say("chart.broken.heading"),
-        sentences.say("chart.plane.broken.caption"),
-        picture.sheet.tall() + KEY,
-        picture::draw);
+            sentences.say("chart.broken.heading"),
+            picture.caption(),
+            picture.sheet.tall() + KEY,
+            picture::draw)
+        .saying(new Messages(plan, sentences, figures).brokenOutOfThePlane());
+  }
+
+  /** What the marks mean that are drawn, and no others. */
+  private String caption() {
+    List<String> said = new ArrayList<>();
+    said.add(sentences.say("chart.plane.broken.caption"));
+    marks(
+        "laps", !laps.isEmpty() && any(k -> isWithin(k) && field.lap(k) >= LapStretch.CLEAN), said);
+    marks("joined", anyLine(Meeting.Kind.JOINED), said);
+    marks("line", anyLine(Meeting.Kind.LAP), said);
+    marks("shut", anyLine(Meeting.Kind.COLD_SHUT), said);
+    marks("air", !holes().isEmpty(), said);
+    marks("mould", any(field::runsAgainstMould), said);
+    return String.join(" ", said);
+  }
+
+  private void marks(String name, boolean drawn, List<String> said) {
+    if (drawn) {
+      said.add(sentences.say("chart.plane.broken." + name));
+    }
+  }
+
+  private boolean anyLine(Meeting.Kind kind) {
+    return any(k -> map.isOpen(k) && field.isLine(k) && field.line(k) == kind);
+  }
+
+  private boolean any(IntPredicate square) {
+    return IntStream.range(0, map.grid().size()).anyMatch(square);
   }
 
   private boolean isPiece(int k) {
@@ -89,7 +120,6 @@ final class PlaneBrokenOut {
     air(g, area);
     impacts(g, area);
     sheet.ruler(g, area, figures);
-    key(g, area);
   }
 
   /** Strokes along the front as it came, where it left laps. */
@@ -244,14 +274,5 @@ final class PlaneBrokenOut {
       }
     }
     return closed;
-  }
-
-  private void key(Graphics2D g, Rectangle2D area) {
-    g.setFont(Look.TICK);
-    g.setPaint(Look.INK);
-    float x = (float) (area.getX() + PlaneSheet.LEFT);
-    float y = (float) (area.getY() + sheet.tall() + 14.0);
-    g.drawString(sentences.say("chart.plane.broken.key"), x, y);
-    g.drawString(sentences.say("chart.plane.broken.key.second"), x, y + 16.0f);
   }
 }

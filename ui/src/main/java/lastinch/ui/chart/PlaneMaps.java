@@ -77,24 +77,30 @@ final class PlaneMaps {
   private Picture heat() {
     GlowScale glow = glow(plan, field);
     return picture(
-        "chart.plane.heat",
-        field::reached,
-        field::temperature,
-        new double[] {glow.coldest(), glow.hottest()},
-        glow::color,
-        figures::heat,
-        Map.of());
+            "chart.plane.heat",
+            field::reached,
+            field::temperature,
+            new double[] {glow.coldest(), glow.hottest()},
+            glow::color,
+            figures::heat,
+            Map.of())
+        .saying(sentences.say("chart.plane.heat.says", "coldest", figures.heat(glow.coldest())));
   }
 
   private Picture time() {
     return picture(
-        "chart.plane.time",
-        field::reached,
-        field::time,
-        most(field::reached, field::time),
-        inks(most(field::reached, field::time)),
-        v -> figures.fixed(v, 2) + " s",
-        Map.of());
+            "chart.plane.time",
+            field::reached,
+            field::time,
+            most(field::reached, field::time),
+            inks(most(field::reached, field::time)),
+            v -> figures.fixed(v, 2) + " s",
+            Map.of())
+        .saying(
+            sentences.say(
+                "chart.plane.time.says",
+                "last",
+                figures.seconds(range(field::reached, field::time)[1])));
   }
 
   private Picture gap() {
@@ -102,7 +108,14 @@ final class PlaneMaps {
     double[] range = range(all, field.map()::gap);
     range[0] = 0.0;
     return picture(
-        "chart.plane.gap", all, field.map()::gap, range, inks(range), figures::calipers, Map.of());
+            "chart.plane.gap",
+            all,
+            field.map()::gap,
+            range,
+            inks(range),
+            figures::calipers,
+            Map.of())
+        .saying(sentences.say("chart.plane.gap.says", "thickest", figures.calipers(range[1])));
   }
 
   /** The moment when half of what will be full is full. */
@@ -132,13 +145,15 @@ final class PlaneMaps {
     range[0] = Math.max(0.0, range[0]);
     double weight = plan.pourCase().metal().alloy().densityLiquid().value() * GRAVITY;
     return picture(
-        "chart.plane.pressure",
-        wet,
-        k -> Math.max(range[0], Math.min(range[1], m.pressure(k))),
-        range,
-        inks(range),
-        v -> figures.ruler(v / weight),
-        Map.of("time", figures.fixed(m.time(), 2)));
+            "chart.plane.pressure",
+            wet,
+            k -> Math.max(range[0], Math.min(range[1], m.pressure(k))),
+            range,
+            inks(range),
+            v -> figures.ruler(v / weight),
+            Map.of("time", figures.fixed(m.time(), 2)))
+        .saying(
+            sentences.say("chart.plane.pressure.says", "head", figures.ruler(range[1] / weight)));
   }
 
   private double[] range(IntPredicate shown, IntToDoubleFunction value) {
@@ -247,26 +262,28 @@ final class PlaneMaps {
   private Picture origin() {
     int n = field.gates().size();
     return new Picture(
-        sentences.say("chart.plane.origin.heading"),
-        sentences.say("chart.plane.origin.caption"),
-        sheet.tall() + KEY,
-        (g, area) -> {
-          sheet.inside(g, area, k -> shade(k, n));
-          sheet.ruler(g, area, figures);
-          double left = area.getX() + PlaneSheet.LEFT;
-          double top = area.getY() + sheet.tall() + 4.0;
-          g.setFont(Look.TICK);
-          for (int gate = 0; gate < n; gate++) {
-            String name = PlainLetters.of(field.gates().get(gate));
-            Rectangle2D patch = new Rectangle2D.Double(left, top, 26.0, 12.0);
-            g.setPaint(ink((gate + 0.5) / n));
-            g.fill(patch);
-            Pens.line(g, patch, Look.FAINT_INK, Look.THIN);
-            g.setPaint(Look.INK);
-            g.drawString(name, (float) (left + 32.0), (float) (top + 11.0));
-            left += 52.0 + Paper.wide(name, Look.TICK);
-          }
-        });
+            sentences.say("chart.plane.origin.heading"),
+            sentences.say("chart.plane.origin.caption"),
+            sheet.tall() + KEY,
+            (g, area) -> {
+              sheet.inside(g, area, k -> shade(k, n));
+              sheet.ruler(g, area, figures);
+              double left = area.getX() + PlaneSheet.LEFT;
+              double top = area.getY() + sheet.tall() + 4.0;
+              g.setFont(Look.TICK);
+              for (int gate = 0; gate < n; gate++) {
+                String name = PlainLetters.of(field.gates().get(gate));
+                Rectangle2D patch = new Rectangle2D.Double(left, top, 26.0, 12.0);
+                g.setPaint(ink((gate + 0.5) / n));
+                g.fill(patch);
+                Pens.line(g, patch, Look.FAINT_INK, Look.THIN);
+                g.setPaint(Look.INK);
+                g.drawString(name, (float) (left + 32.0), (float) (top + 11.0));
+                left += 52.0 + Paper.wide(name, Look.TICK);
+              }
+            })
+        .saying(
+            sentences.say("chart.plane.origin.says", "count", figures.whole(field.gates().size())));
   }
 
   private Color shade(int k, int gates) {
