@@ -3,13 +3,12 @@ package lastinch.solver.decide;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.result.Finding;
-import lastinch.solver.result.Meeting;
 
 /** What spoils a casting, worst first, judged on a plan's best pour and on its bad one together. */
 public enum Trouble {
   /** The best pour does not fill. */
   STOPS,
-  /** In the best pour two streams meet and do not join. */
+  /** The best pour is full, but two streams in it do not join. */
   APART,
   /** The bad pour does not fill, or its streams do not join. */
   BAD_POUR_FAILS,
@@ -23,9 +22,9 @@ public enum Trouble {
   /** Whether a pair of pours has it. */
   boolean isIn(Pair pair) {
     return switch (this) {
-      case STOPS -> !pair.best().filled() && !apart(pair.best());
-      case APART -> apart(pair.best());
-      case BAD_POUR_FAILS -> !pair.bad().filled() || apart(pair.bad());
+      case STOPS -> pair.best().end() != Glance.End.FILLED && pair.best().end() != Glance.End.APART;
+      case APART -> pair.best().end() == Glance.End.APART;
+      case BAD_POUR_FAILS -> !pair.bad().filled();
       case LITTLE_SPARE -> pair.best().filled() && pair.bad().filled() && measure(pair) < 0.0;
       case EDGE_ROUNDED -> pair.best().edgesRounded();
       case SPLASHES -> pair.best().findings().contains(Finding.Kind.GATE_SPLASHES);
@@ -42,10 +41,6 @@ public enum Trouble {
       case EDGE_ROUNDED -> 0.0;
       case SPLASHES -> -pair.best().gateSpeed();
     };
-  }
-
-  private static boolean apart(Glance glance) {
-    return glance.meeting().filter(m -> m == Meeting.Kind.COLD_SHUT).isPresent();
   }
 
   /** All troubles of a pair, worst first. */

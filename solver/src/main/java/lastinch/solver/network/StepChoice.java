@@ -8,7 +8,7 @@ import lastinch.solver.casting.Checking;
 final class StepChoice {
   /**
    * What a plug that draws back may lose of its volume in one step [-]: with more, its inertia
-   * changes so much within the step that 0.5 % of the energy of a run went astray (our own figure,
+   * changes so much within the step that 0.35 % of the energy of a run went astray (our own figure,
    * no source; halved, a quarter of the error is left).
    */
   private static final double DRAWN_BACK = 0.1;

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
+import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.DryPour;
@@ -65,6 +66,29 @@ class NextStepLimitsTest {
 
   private static double gate(PourCase job) {
     return job.gating().gates().get(0).width();
+  }
+
+  @Test
+  void aPourThatStopsShortStopsWhateverItsStreamsDo() {
+    Glance stopped = glance(-0.5, 0.3);
+    Glance met =
+        new Glance(
+            stopped.end(),
+            stopped.heat(),
+            stopped.reach(),
+            stopped.missing(),
+            stopped.signed(),
+            stopped.time(),
+            stopped.coldest(),
+            stopped.worstLap(),
+            stopped.edgesRounded(),
+            stopped.gateSpeed(),
+            Optional.of(Meeting.Kind.COLD_SHUT),
+            stopped.limitedBy(),
+            stopped.reason(),
+            stopped.findings());
+    assertThat(Trouble.of(new Trouble.Pair(met, met, WANTED)))
+        .containsExactly(Trouble.STOPS, Trouble.BAD_POUR_FAILS);
   }
 
   @Test

@@ -126,7 +126,6 @@ final class VerdictLines {
           "percent",
           figures.percent(scene.result().filledFraction()));
     }
-    double length = scene.length();
     if (scene.isHole()) {
       // over the plane metal may run the whole way and leave a hole beside it
       return scene.say(
@@ -142,10 +141,17 @@ final class VerdictLines {
     if (gaps.anyHole()) {
       return gaps.verdict(scene, word);
     }
-    PassageRecord.Role role = scene.role(stop.get().passage()).orElse(PassageRecord.Role.PIECE);
+    return stopsAt(scene, word, stop.get());
+  }
+
+  /** Where a single front stands, and what stays empty ahead of it. */
+  private static String stopsAt(Scene scene, String word, Stop stop) {
+    Figures figures = scene.figures();
+    double length = scene.length();
+    PassageRecord.Role role = scene.role(stop.passage()).orElse(PassageRecord.Role.PIECE);
     double reach =
         role == PassageRecord.Role.PIECE
-            ? scene.onRuler(stop.get().passage(), stop.get().at())
+            ? scene.onRuler(stop.passage(), stop.at())
             : scene.result().reach();
     if (role != PassageRecord.Role.PIECE && !(reach > 0.0)) {
       return role == PassageRecord.Role.BOSS
@@ -155,9 +161,9 @@ final class VerdictLines {
               "word",
               word,
               "channel",
-              stop.get().passage(),
+              stop.passage(),
               "at",
-              figures.ruler(stop.get().at()));
+              figures.ruler(stop.at()));
     }
     if (scene.fromTip() && role == PassageRecord.Role.PIECE) {
       return scene.say(
