@@ -6,12 +6,18 @@ module lastinch.solver {
   requires commons.math3;
 
   exports lastinch.solver.casting;
-  exports lastinch.solver.decide;
+  exports lastinch.solver.casting.gating;
+  exports lastinch.solver.diagnosis;
+  exports lastinch.solver.geometry.cavity;
+  exports lastinch.solver.geometry.solid;
+  exports lastinch.solver.levers;
   exports lastinch.solver.material;
   exports lastinch.solver.result;
   exports lastinch.solver.run;
-  exports lastinch.solver.shape;
+  exports lastinch.solver.search;
   exports lastinch.solver.shop;
+  exports lastinch.solver.study;
+  exports lastinch.solver.uncertainty;
   exports lastinch.solver.physics to
       lastinch.validation;
   exports lastinch.solver.wall to

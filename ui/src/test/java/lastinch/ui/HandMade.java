@@ -8,26 +8,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.casting.Well;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.casting.gating.Well;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
@@ -36,7 +36,7 @@ import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.Hazard;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
@@ -95,7 +95,13 @@ public final class HandMade {
                     0.0)),
             Optional.of(new Boss(0.040, 0.022, 0.018))),
         new Mould(
-            sand(), Band.typed(ZERO_C + 20), 0.0, Optional.empty(), Attitude.FLAT, 0.0, 101_325.0),
+            sand(),
+            Band.typed(ZERO_C + 20),
+            0.0,
+            Optional.empty(),
+            Orientation.FLAT,
+            0.0,
+            101_325.0),
         new Gating(
             new Cup(0.045, 0.030),
             new Sprue(0.120, 0.018, 0.014, Optional.empty()),
@@ -633,8 +639,8 @@ public final class HandMade {
         passages(reach),
         track(reach),
         shortOfMetal(stops)
-            ? new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
-            : new Accounts(2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0),
+            ? new ConservationFigures(2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
+            : new ConservationFigures(2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0),
         new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)),
         HandMadeCourse.of(passages(reach)));
   }

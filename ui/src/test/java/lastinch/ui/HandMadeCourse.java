@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 
 /** A course made by hand: metal stands where it has arrived and cools evenly from then on. */
@@ -16,7 +16,7 @@ public final class HandMadeCourse {
 
   private HandMadeCourse() {}
 
-  public static Course of(List<PassageRecord> passages) {
+  public static FillHistory of(List<PassageRecord> passages) {
     double end = 0.1;
     for (PassageRecord p : passages) {
       for (int i = 0; i < p.size(); i++) {
@@ -31,7 +31,7 @@ public final class HandMadeCourse {
       full[k] = 0.5;
       warm[k] = 1350.0;
     }
-    Map<String, Course.Held> held = new LinkedHashMap<>();
+    Map<String, FillHistory.Held> held = new LinkedHashMap<>();
     List<String> gates = new ArrayList<>();
     List<double[]> passed = new ArrayList<>();
     for (PassageRecord p : passages) {
@@ -46,11 +46,15 @@ public final class HandMadeCourse {
         passed.add(mass);
       }
     }
-    return new Course(
-        time, full, warm, held, new Course.Gates(gates, time, passed.toArray(double[][]::new)));
+    return new FillHistory(
+        time,
+        full,
+        warm,
+        held,
+        new FillHistory.Gates(gates, time, passed.toArray(double[][]::new)));
   }
 
-  private static Course.Held held(PassageRecord p, double[] time) {
+  private static FillHistory.Held held(PassageRecord p, double[] time) {
     float[][] fill = new float[MOMENTS][p.size()];
     float[][] temperature = new float[MOMENTS][p.size()];
     float[][] solid = new float[MOMENTS][p.size()];
@@ -64,6 +68,6 @@ public final class HandMadeCourse {
         }
       }
     }
-    return new Course.Held(fill, temperature, solid);
+    return new FillHistory.Held(fill, temperature, solid);
   }
 }

@@ -15,22 +15,22 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Found;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Goal;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.Room;
-import lastinch.solver.decide.Studies;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.Difference;
+import lastinch.solver.diagnosis.Observation;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.Levers;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.Goal;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.uncertainty.FillProbability;
 import lastinch.ui.words.Compared;
 
 /** Studies of the demo feather with invented outcomes in place of runs. */
@@ -58,7 +58,7 @@ public final class Studied {
   public static Compared compared(ToDoubleFunction<PourCase> law, String... files) {
     List<Compared.Poured> poured = new ArrayList<>();
     List<Difference> differences = new ArrayList<>();
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
       for (String file : files) {
         Plan plan = plan(file);
         String letter = String.valueOf((char) ('A' + poured.size()));
@@ -80,10 +80,10 @@ public final class Studied {
   }
 
   /** A glance at a made-up result with so much heat to spare; negative: so much is missing. */
-  public static Glance glance(PourCase job, double spare) {
+  public static RunSummary glance(PourCase job, double spare) {
     PourResult result = result(spare);
-    Glance g = Glance.of(job, result);
-    return new Glance(
+    RunSummary g = RunSummary.of(job, result);
+    return new RunSummary(
         g.end(),
         g.heat(),
         g.reach(),
@@ -112,56 +112,56 @@ public final class Studied {
   }
 
   /** The smallest change by a law. */
-  public static Least least(Plan plan, ToDoubleFunction<PourCase> law, double spare) {
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
-      return Least.of(studies, plan.pourCase(), levers(plan), Goal.heat(spare));
+  public static SmallestChange least(Plan plan, ToDoubleFunction<PourCase> law, double spare) {
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
+      return SmallestChange.of(studies, plan.pourCase(), levers(plan), Goal.heat(spare));
     }
   }
 
   /** A map of pouring time and reading by a law. */
-  public static Room room(Plan plan, ToDoubleFunction<PourCase> law) {
+  public static OperatingMap room(Plan plan, ToDoubleFunction<PourCase> law) {
     List<Lever> levers = levers(plan);
     Lever seconds = Levers.find(levers, "emptiesIn", "").orElseThrow();
     Lever reading = Levers.find(levers, "reading", "").orElseThrow();
-    Room.Question question =
-        new Room.Question(seconds, 2.0, 8.0, reading, 1373.15, 1573.15, 7, 6, 0.2);
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
-      return Room.of(studies, plan.pourCase(), question);
+    OperatingMap.Question question =
+        new OperatingMap.Question(seconds, 2.0, 8.0, reading, 1373.15, 1573.15, 7, 6, 0.2);
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
+      return OperatingMap.of(studies, plan.pourCase(), question);
     }
   }
 
   /** How sure a plan is, by a law. */
-  public static Sure sure(Plan plan, ToDoubleFunction<PourCase> law, boolean thorough) {
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
-      return Sure.of(studies, plan.pourCase(), 256, thorough);
+  public static FillProbability sure(Plan plan, ToDoubleFunction<PourCase> law, boolean thorough) {
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
+      return FillProbability.of(studies, plan.pourCase(), 256, thorough);
     }
   }
 
   /** What explains a casting that stopped somewhere, by a law. */
-  public static Blame blame(Plan plan, ToDoubleFunction<PourCase> law, double stopped) {
-    Found found =
-        new Found(
+  public static Diagnosis blame(Plan plan, ToDoubleFunction<PourCase> law, double stopped) {
+    Observation found =
+        new Observation(
             OptionalDouble.of(stopped),
             OptionalDouble.empty(),
-            Optional.of(Found.Lip.ROUNDED),
+            Optional.of(Observation.Lip.ROUNDED),
             Optional.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty());
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
-      return Blame.of(
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
+      return Diagnosis.of(
           studies, (job, stop) -> result(law.applyAsDouble(job)), plan.pourCase(), found);
     }
   }
 
   /** Where to gate, by a law. */
-  public static Gates gates(Plan plan, ToDoubleFunction<PourCase> law) {
-    try (Studies studies = new Studies(by(law), 2, Studies.Watch.NONE, () -> false)) {
-      return Gates.of(
+  public static GatePlacement gates(Plan plan, ToDoubleFunction<PourCase> law) {
+    try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
+      return GatePlacement.of(
           studies,
           plan.pourCase(),
           OwnedThings.of(plan, MATERIALS, DisplayUnits.METRIC),
           0.2,
-          Gates.MOST);
+          GatePlacement.MOST);
     }
   }
 }

@@ -7,11 +7,11 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.Station;
-import lastinch.solver.shape.Cells;
-import lastinch.solver.shape.Drawn;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Pose;
-import lastinch.solver.shape.Survey;
+import lastinch.solver.geometry.solid.CellSize;
+import lastinch.solver.geometry.solid.PartOrientation;
+import lastinch.solver.geometry.solid.ShapeReport;
+import lastinch.solver.geometry.solid.SlicedPart;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
 
 /**
  * A model looked over: checked, laid into the mould, mapped and cut.
@@ -24,7 +24,12 @@ import lastinch.solver.shape.Survey;
  * @param cell size of the cells of the map [m]
  */
 public record ModelLook(
-    MeshChecks checks, MeshUnit unit, Pose.Wish wish, Pose pose, Survey survey, double cell) {
+    MeshChecks checks,
+    MeshUnit unit,
+    PartOrientation.Wish wish,
+    PartOrientation pose,
+    ShapeReport survey,
+    double cell) {
   /** More lines than this share that do not close leave the gap unknown; our choice. */
   public static final double MOST_TORN = 0.005;
 
@@ -54,7 +59,7 @@ public record ModelLook(
       Mesh mesh,
       MeshUnit unit,
       double scale,
-      Pose.Wish wish,
+      PartOrientation.Wish wish,
       OptionalDouble wantedCell,
       String file,
       Problems problems) {
@@ -69,10 +74,11 @@ public record ModelLook(
       return Optional.empty();
     }
     MeshChecks checks = MeshChecks.of(mesh.scaled(factor));
-    Pose pose = Pose.of(checks.mesh().points(), checks.mesh().corners(), wish);
-    double cell = wantedCell.orElse(Cells.usual(pose.solid().high(0)));
-    if (Survey.cells(pose.solid(), cell) > GapGrid.MOST_CELLS) {
-      String usual = millimetres(Cells.usual(pose.solid().high(0)));
+    PartOrientation pose =
+        PartOrientation.of(checks.mesh().points(), checks.mesh().corners(), wish);
+    double cell = wantedCell.orElse(CellSize.usual(pose.solid().high(0)));
+    if (ShapeReport.cells(pose.solid(), cell) > GapGrid.MOST_CELLS) {
+      String usual = millimetres(CellSize.usual(pose.solid().high(0)));
       String sentence =
           "Squares of "
               + millimetres(cell)
@@ -82,7 +88,7 @@ public record ModelLook(
       problems.add(Problem.ofFile(file, sentence));
       return Optional.empty();
     }
-    if (Survey.looks(pose.solid(), cell) > MOST_LOOKS) {
+    if (ShapeReport.looks(pose.solid(), cell) > MOST_LOOKS) {
       problems.add(
           Problem.ofFile(
               file,
@@ -90,7 +96,7 @@ public record ModelLook(
                   + " it over; unite its bodies or make it coarser in your CAD program"));
       return Optional.empty();
     }
-    Optional<Survey> survey = Survey.of(pose.solid(), cell);
+    Optional<ShapeReport> survey = ShapeReport.of(pose.solid(), cell);
     if (survey.isEmpty()) {
       problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));
       return Optional.empty();
@@ -111,7 +117,7 @@ public record ModelLook(
   }
 
   /** Its stations. */
-  public Drawn drawn() {
+  public SlicedPart drawn() {
     return survey.drawn();
   }
 
@@ -137,8 +143,8 @@ public record ModelLook(
   }
 
   /** Where it locks a mould of two halves, square by square of its map. */
-  public Locking locking() {
-    return Locking.of(pose.solid(), survey.map().grid());
+  public UndercutAnalysis locking() {
+    return UndercutAnalysis.of(pose.solid(), survey.map().grid());
   }
 
   private static String millimetres(double metres) {

@@ -7,7 +7,7 @@ import lastinch.cases.format.Problems;
 import lastinch.cases.schema.Limits;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Unit;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 
 /** Whether the piece with its gating fits the flask, and the metal the crucible. */
 final class FlaskChecks {
@@ -26,7 +26,7 @@ final class FlaskChecks {
   /** Cup, sprue, boss, piece and what is under the tip against the height of the flask. */
   void height(Fields gating, Optional<Fields> boss, Map<String, Double> lengths) {
     Optional<Fields> flask = mould.group("flask");
-    Optional<Attitude> stands = mould.compound("stands", Attitude.class);
+    Optional<Orientation> stands = mould.compound("stands", Orientation.class);
     OptionalDouble tall = flask.map(f -> f.si("tall")).orElse(OptionalDouble.empty());
     if (tall.isEmpty() || stands.isEmpty() || !stands.get().upright()) {
       return;

@@ -5,27 +5,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lastinch.cases.schema.Compounds;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Feeder;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
+import lastinch.solver.casting.Centreline;
 import lastinch.solver.casting.Limb;
-import lastinch.solver.casting.MiddleLine;
 import lastinch.solver.casting.Model;
-import lastinch.solver.casting.Overflow;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.casting.Well;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Feeder;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Overflow;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.casting.gating.Well;
 
 /** Builds cup, sprue, runner, gates and vents. */
 final class GatingAssembly {
   private final Fields gating;
   private final List<Limb> limbs;
-  private final List<MiddleLine> lines;
+  private final List<Centreline> lines;
   private final Sizes sizes;
   private final Side usualSide;
 
@@ -155,7 +155,7 @@ final class GatingAssembly {
     double at = Math.max(0.0, Math.min(limb.length(), x));
     double middle = y;
     if (!lines.isEmpty()) {
-      MiddleLine line = lines.get(0);
+      Centreline line = lines.get(0);
       at = line.nearest(x, y);
       double heading = line.headingAt(at);
       middle =

@@ -17,9 +17,9 @@ import lastinch.cases.mesh.MeshFile;
 import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.mesh.UnitAnswer;
-import lastinch.solver.shape.Cells;
-import lastinch.solver.shape.Drawn;
-import lastinch.solver.shape.Pose;
+import lastinch.solver.geometry.solid.CellSize;
+import lastinch.solver.geometry.solid.PartOrientation;
+import lastinch.solver.geometry.solid.SlicedPart;
 
 /**
  * A drawn piece as a case names it, laid into the mould in its drawn size.
@@ -29,7 +29,7 @@ import lastinch.solver.shape.Pose;
  * @param drawn stations cut in the drawn size
  * @param file what the file holds, as one number
  */
-record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
+record ModelFile(Mesh mesh, PartOrientation.Wish wish, SlicedPart drawn, SourceText file) {
   /** Reads the model that the piece names; what is wrong becomes problems of the case. */
   static Optional<ModelFile> of(Fields model, UnitAnswer answer, Problems problems) {
     Optional<Path> name = model.compound("file", Path.class);
@@ -51,10 +51,10 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
     if (mesh.isEmpty() || unit.isEmpty()) {
       return Optional.empty();
     }
-    Pose.Wish wish =
-        new Pose.Wish(
+    PartOrientation.Wish wish =
+        new PartOrientation.Wish(
             model.word("up").filter(u -> !u.equals("as found")),
-            model.word("thick end").filter(Pose.DIRECTIONS::contains),
+            model.word("thick end").filter(PartOrientation.DIRECTIONS::contains),
             model.word("thick end").orElse("as found").equals("other end"),
             model.si("parting at"));
     Optional<ModelLook> look =
@@ -135,13 +135,13 @@ record ModelFile(Mesh mesh, Pose.Wish wish, Drawn drawn, SourceText file) {
   }
 
   /** The piece as the cavity has it. */
-  Drawn cavity(Sizes sizes) {
+  SlicedPart cavity(Sizes sizes) {
     if (sizes.factor() == 1.0 && sizes.perFace() == 0.0) {
       return drawn;
     }
     Mesh larger = mesh.scaled(sizes.factor()).thickened(sizes.perFace());
-    Pose.Wish same = wish.larger(sizes.factor(), sizes.perFace());
-    Pose pose = Pose.of(larger.points(), larger.corners(), same);
-    return Drawn.of(pose.solid(), Cells.usual(pose.solid().high(0)));
+    PartOrientation.Wish same = wish.larger(sizes.factor(), sizes.perFace());
+    PartOrientation pose = PartOrientation.of(larger.points(), larger.corners(), same);
+    return SlicedPart.of(pose.solid(), CellSize.usual(pose.solid().high(0)));
   }
 }

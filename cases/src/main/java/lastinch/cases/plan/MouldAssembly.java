@@ -3,9 +3,9 @@ package lastinch.cases.plan;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Unit;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Flask;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Citation;
 import lastinch.solver.material.MouldFamily;
@@ -57,7 +57,7 @@ final class MouldAssembly {
         heat,
         wall(family),
         mould.group("flask").map(this::flask),
-        mould.compound("stands", Attitude.class).orElseThrow(),
+        mould.compound("stands", Orientation.class).orElseThrow(),
         crack(family),
         mould.si("air behind").orElse(Usual.ATMOSPHERE));
   }

@@ -13,7 +13,7 @@ import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
-import lastinch.solver.shape.Drawn;
+import lastinch.solver.geometry.solid.SlicedPart;
 
 /** Builds the cavity of the piece. */
 final class PieceAssembly {
@@ -21,7 +21,7 @@ final class PieceAssembly {
 
   static Piece of(Fields piece, Sizes sizes, Optional<ModelFile> model) {
     if (model.isPresent()) {
-      Drawn drawn = model.get().cavity(sizes);
+      SlicedPart drawn = model.get().cavity(sizes);
       return new Piece(
           drawn.limbs(), piece.group("boss").map(b -> boss(b, sizes)), Optional.of(drawn.model()));
     }

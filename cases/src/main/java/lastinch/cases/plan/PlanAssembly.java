@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.Problems;
-import lastinch.solver.casting.Gating;
-import lastinch.solver.casting.Laws;
 import lastinch.solver.casting.Metal;
+import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldFamily;
 
@@ -64,7 +64,8 @@ final class PlanAssembly {
             metal,
             pour,
             CheckingAssembly.of(root.group("for checking")),
-            new Laws(Laws.USUAL.spreading(), materials.common().rangeRatio()));
+            new ModelCoefficients(
+                ModelCoefficients.USUAL.spreading(), materials.common().rangeRatio()));
     OptionalDouble held = mouldWords.si("held there");
     return new Plan(
         title,

@@ -1,14 +1,14 @@
 package lastinch.cases.plan;
 
 import java.util.List;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Piece;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
 
 /** Volumes of piece and gating [m3], for weights that a person can check on a scale. */
 final class Volumes {

@@ -10,7 +10,7 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 
 /** Reads values that are made of several: how it stands, pins, sections, places. */
 public final class Compounds {
@@ -31,19 +31,21 @@ public final class Compounds {
   private Compounds() {}
 
   /** How the mould stands. */
-  public static Optional<Attitude> stands(Node node, Problems problems) {
+  public static Optional<Orientation> stands(Node node, Problems problems) {
     Optional<String> text = Values.text(node, problems);
     if (text.isEmpty()) {
       return Optional.empty();
     }
     String words = text.get().toLowerCase(Locale.ROOT);
     if (words.equals("flat")) {
-      return Optional.of(Attitude.FLAT);
+      return Optional.of(Orientation.FLAT);
     }
     Matcher upright = UPRIGHT.matcher(words);
     if (upright.matches()) {
       return Optional.of(
-          upright.group(1).equals("up") ? Attitude.UPRIGHT_TIP_UP : Attitude.UPRIGHT_TIP_DOWN);
+          upright.group(1).equals("up")
+              ? Orientation.UPRIGHT_TIP_UP
+              : Orientation.UPRIGHT_TIP_DOWN);
     }
     Matcher tilt = TILT.matcher(words);
     if (!tilt.matches()) {
@@ -63,7 +65,7 @@ public final class Compounds {
               + " upright, tip down");
       return Optional.empty();
     }
-    return Optional.of(Attitude.tilted(tilt.group(1).equals("up") ? angle.get() : -angle.get()));
+    return Optional.of(Orientation.tilted(tilt.group(1).equals("up") ? angle.get() : -angle.get()));
   }
 
   private static Optional<Double> slope(Node node, String words, Problems problems) {

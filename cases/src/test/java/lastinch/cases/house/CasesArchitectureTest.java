@@ -37,7 +37,7 @@ class CasesArchitectureTest {
               "lastinch.solver.inlet..",
               "lastinch.solver.network..",
               "lastinch.solver.plane..",
-              "lastinch.solver.soundness..")
+              "lastinch.solver.solidification..")
           .because("cases describe a job in foundry words; how it is computed is not theirs");
 
   @ArchTest

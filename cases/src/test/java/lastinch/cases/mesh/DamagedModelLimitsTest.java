@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import lastinch.cases.format.Problems;
-import lastinch.solver.shape.Pose;
+import lastinch.solver.geometry.solid.PartOrientation;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,7 +78,7 @@ class DamagedModelLimitsTest {
                     mesh,
                     MeshUnit.MILLIMETRE,
                     1.0,
-                    Pose.Wish.NONE,
+                    PartOrientation.Wish.NONE,
                     OptionalDouble.empty(),
                     "x",
                     problems));
@@ -149,7 +149,7 @@ class DamagedModelLimitsTest {
     }
     MeshUnit unit = mesh.get().unit().orElse(MeshUnit.CENTIMETRE);
     Optional<ModelLook> look =
-        ModelLook.of(mesh.get(), unit, 1.0, Pose.Wish.NONE, COARSE, "x", problems);
+        ModelLook.of(mesh.get(), unit, 1.0, PartOrientation.Wish.NONE, COARSE, "x", problems);
     return look.isPresent()
         ? Double.isFinite(look.get().survey().volume()) && look.get().drawn().length() > 0.0
         : !problems.isEmpty();

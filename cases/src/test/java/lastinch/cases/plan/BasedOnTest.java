@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import lastinch.cases.format.Problem;
-import lastinch.solver.casting.Attitude;
-import lastinch.solver.casting.Gating;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.gating.Gating;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -131,7 +131,7 @@ class BasedOnTest {
         .asString()
         .startsWith("5:3 The word \"stands\" is missing under mould");
     Plan plan = plan("mould:\n  material: Bonded sand\n  temperature: 30 degC\n");
-    assertThat(plan.pourCase().mould().attitude()).isEqualTo(Attitude.FLAT);
+    assertThat(plan.pourCase().mould().attitude()).isEqualTo(Orientation.FLAT);
   }
 
   @Test

@@ -9,9 +9,9 @@ import java.util.stream.Stream;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Unknown;
 import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.MetalTable;
+import lastinch.solver.uncertainty.UncertainInput;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,9 +56,10 @@ class EveryBandLimitsTest {
   @MethodSource("everyMetalInEveryMould")
   void everyOpenFigureReachesBothEnds(String alloy, String medium) {
     PourCase job = job(alloy, medium);
-    List<Unknown> open = Unknown.openIn(job);
-    assertThat(open).contains(Unknown.READING, Unknown.CONTACT_LIQUID, Unknown.FLOW_STOP);
-    for (Unknown unknown : open) {
+    List<UncertainInput> open = UncertainInput.openIn(job);
+    assertThat(open)
+        .contains(UncertainInput.READING, UncertainInput.CONTACT_LIQUID, UncertainInput.FLOW_STOP);
+    for (UncertainInput unknown : open) {
       for (boolean up : List.of(true, false)) {
         PourCase moved = unknown.set(job, unknown.towards(job, up, 1.0));
         FreezingCurve curve = moved.metal().alloy().freezing();
@@ -73,8 +74,8 @@ class EveryBandLimitsTest {
   @Test
   void startAndEndOfAStraightLineMoveTogether() {
     PourCase job = job("yellow brass", "green sand");
-    double low = Unknown.START_OF_FREEZING.towards(job, false, 1.0);
-    FreezingCurve moved = Unknown.START_OF_FREEZING.set(job, low).metal().alloy().freezing();
+    double low = UncertainInput.START_OF_FREEZING.towards(job, false, 1.0);
+    FreezingCurve moved = UncertainInput.START_OF_FREEZING.set(job, low).metal().alloy().freezing();
     FreezingCurve best = job.metal().alloy().freezing();
     assertThat(low).isLessThan(best.endOfFreezing());
     // 1e-9 K: rounding alone

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param lines middle lines of the limbs that stations were cut along; none unless it is long
  * @param form what kind of piece it is for a solver that knows channels only
  */
-public record Model(Solid solid, List<MiddleLine> lines, Form form) {
+public record Model(Solid solid, List<Centreline> lines, Form form) {
   /** What kind of piece it is. */
   public enum Form {
     /** One long limb. */

@@ -22,7 +22,7 @@ public record Mould(
     Band temperature,
     Band wallThickness,
     Optional<Flask> flask,
-    Attitude attitude,
+    Orientation attitude,
     Band partingCrack,
     double behindPressure) {
   /** A mould whose wall [m] and parting leak [m] are known exactly. */
@@ -31,7 +31,7 @@ public record Mould(
       Band temperature,
       double wallThickness,
       Optional<Flask> flask,
-      Attitude attitude,
+      Orientation attitude,
       double partingCrack,
       double behindPressure) {
     this(

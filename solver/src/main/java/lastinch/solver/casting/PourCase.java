@@ -1,6 +1,7 @@
 package lastinch.solver.casting;
 
 import java.util.Objects;
+import lastinch.solver.casting.gating.Gating;
 
 /**
  * One complete job as it would be poured. Sizes are those of the cavity; everything in SI units and
@@ -14,7 +15,7 @@ public record PourCase(
     Metal metal,
     Pour pour,
     Checking checking,
-    Laws laws) {
+    ModelCoefficients laws) {
 
   /** A job under the usual laws. */
   public PourCase(
@@ -25,7 +26,7 @@ public record PourCase(
       Metal metal,
       Pour pour,
       Checking checking) {
-    this(title, piece, mould, gating, metal, pour, checking, Laws.USUAL);
+    this(title, piece, mould, gating, metal, pour, checking, ModelCoefficients.USUAL);
   }
 
   public PourCase {

@@ -1,7 +1,7 @@
 package lastinch.solver.inlet;
 
-import lastinch.solver.casting.Cup;
 import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.gating.Cup;
 import lastinch.solver.physics.Gravity;
 
 /**

@@ -5,6 +5,31 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.network.flow.AirPockets;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.ColumnFlowSolver;
+import lastinch.solver.network.flow.ColumnSeparation;
+import lastinch.solver.network.flow.ColumnTransport;
+import lastinch.solver.network.flow.EnergyBudget;
+import lastinch.solver.network.flow.FallingMetal;
+import lastinch.solver.network.flow.MetalInPlace;
+import lastinch.solver.network.flow.NetworkBreakdown;
+import lastinch.solver.network.flow.NetworkState;
+import lastinch.solver.network.flow.StepChoice;
+import lastinch.solver.network.flow.Topology;
+import lastinch.solver.network.heat.CellHeat;
+import lastinch.solver.network.heat.EdgeStrips;
+import lastinch.solver.network.heat.FrontMarker;
+import lastinch.solver.network.heat.FrontMarkers;
+import lastinch.solver.network.heat.MeltProperties;
+import lastinch.solver.network.heat.MouldTemperature;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.ChannelLayout;
+import lastinch.solver.network.layout.ChannelShape;
+import lastinch.solver.network.record.ConservationAudit;
+import lastinch.solver.network.record.FlowLimitRecorder;
+import lastinch.solver.network.record.FrontRecorder;
+import lastinch.solver.network.record.Snapshots;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.Outcome;
@@ -12,7 +37,7 @@ import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.PourResult;
 
 /** One run: builds everything, steps until the verdict stands, hands over the result. */
-final class NetworkRun {
+public final class NetworkRun {
   /** A run that still moves after this long has lost its way [s]. */
   private static final double HARD_END = 120.0;
 
@@ -27,50 +52,50 @@ final class NetworkRun {
   /** An event that comes this many times later than a longer step let fear is gone for [-]. */
   private static final double EVENT_FAR = 1.5;
 
-  final PourCase job;
-  final MouldHeat mouldHeat;
-  final Graph graph;
-  final Melt melt;
-  final State state;
-  final Air air;
-  final Heat heat;
-  final Hydraulics hydraulics;
-  final Transport transport;
-  final Falls falls;
+  public final PourCase job;
+  public final MouldTemperature mouldHeat;
+  final ChannelGraph graph;
+  public final MeltProperties melt;
+  public final NetworkState state;
+  public final AirPockets air;
+  public final CellHeat heat;
+  final ColumnFlowSolver hydraulics;
+  final ColumnTransport transport;
+  public final FallingMetal falls;
   final Topology topology;
-  final LettingGo lettingGo;
-  final Tips tips;
-  final Recorder recorder;
-  final Moments moments;
-  final Rims rims;
-  final WorkAccount work;
-  final Books books;
+  final ColumnSeparation lettingGo;
+  final FrontMarkers tips;
+  public final FrontRecorder recorder;
+  final Snapshots moments;
+  public final EdgeStrips rims;
+  public final EnergyBudget work;
+  final ConservationAudit books;
   final StepChoice choice;
-  final Ending ending;
-  final FlowWatch flowWatch;
-  final double massToRim;
-  final double pieceVolume;
+  public final RunEnding ending;
+  public final FlowLimitRecorder flowWatch;
+  public final double massToRim;
+  public final double pieceVolume;
   private double sinceHeat;
   private int steps;
   private int heatSteps;
   private double forcedMass;
 
-  NetworkRun(PourCase job) {
-    this(job, Layout.of(job, new MouldHeat(job.mould())));
+  public NetworkRun(PourCase job) {
+    this(job, ChannelLayout.of(job, new MouldTemperature(job.mould())));
   }
 
-  /** A run over channels laid out otherwise than {@link Layout} does. */
-  NetworkRun(PourCase job, Graph graph) {
+  /** A run over channels laid out otherwise than {@link ChannelLayout} does. */
+  public NetworkRun(PourCase job, ChannelGraph graph) {
     this.job = job;
     this.graph = graph;
-    mouldHeat = new MouldHeat(job.mould());
+    mouldHeat = new MouldTemperature(job.mould());
     double coldest = job.mould().temperature().value();
     for (ChannelShape shape : graph.channels()) {
       for (double t : shape.mouldTemperature) {
         coldest = Math.min(coldest, t);
       }
     }
-    melt = new Melt(job, coldest);
+    melt = new MeltProperties(job, coldest);
     double volume = job.gating().cup().volume();
     double piece = 0.0;
     for (ChannelShape shape : graph.channels()) {
@@ -90,26 +115,26 @@ final class NetworkRun {
             massToRim,
             first.faceArea[0],
             checking.entryLoss().orElse(Losses.SHARP_INLET));
-    state = new State(job, graph, melt, cup);
-    air = new Air(state, job);
+    state = new NetworkState(job, graph, melt, cup);
+    air = new AirPockets(state, job);
     double seconds = Math.max(4.0, 1.5 * job.metal().melted() / pourRate(massToRim));
     double cupHeat = mouldHeat.at(mouldHeat.depthUnderWall(job.gating().cup().across()));
-    heat = new Heat(state, job, Math.min(40.0, seconds), cupHeat);
-    recorder = new Recorder(state, job.metal().alloy());
-    hydraulics = new Hydraulics(state, air, checking);
-    transport = new Transport(state);
-    falls = new Falls(state, recorder);
-    lettingGo = new LettingGo(state, air);
+    heat = new CellHeat(state, job, Math.min(40.0, seconds), cupHeat);
+    recorder = new FrontRecorder(state, job.metal().alloy());
+    hydraulics = new ColumnFlowSolver(state, air, checking);
+    transport = new ColumnTransport(state);
+    falls = new FallingMetal(state, recorder);
+    lettingGo = new ColumnSeparation(state, air);
     topology = new Topology(state, air, falls, recorder);
-    tips = new Tips(state, transport, heat);
-    rims = new Rims(state, job, heat, air);
+    tips = new FrontMarkers(state, transport, heat);
+    rims = new EdgeStrips(state, job, heat, air);
     recorder.watch(tips, rims);
-    moments = new Moments(state, job.gating().cup().volume());
-    work = new WorkAccount(state);
-    books = new Books(state, heat, air, job.metal().melted());
+    moments = new Snapshots(state, job.gating().cup().volume());
+    work = new EnergyBudget(state);
+    books = new ConservationAudit(state, heat, air, job.metal().melted());
     choice = new StepChoice(state, checking, tips);
-    ending = new Ending(this);
-    flowWatch = new FlowWatch(state, air);
+    ending = new RunEnding(this);
+    flowWatch = new FlowLimitRecorder(state, air);
     forcedMass = new MetalInPlace(state, topology, recorder).lay(checking.startsWet());
     if (isFedDirectly()) {
       state.cupIsHeld = true;
@@ -123,12 +148,12 @@ final class NetworkRun {
     return Math.max(1e-3, job.pour().rate(job.metal().melted(), toRim));
   }
 
-  static boolean isPiece(ChannelShape shape) {
+  public static boolean isPiece(ChannelShape shape) {
     return shape.role == Role.PIECE || shape.role == Role.BOSS;
   }
 
   /** Whether checking options feed the channels without cup and sprue. */
-  boolean isFedDirectly() {
+  public boolean isFedDirectly() {
     return job.checking().cupKeptAt().isPresent() || job.checking().entersAt().isPresent();
   }
 
@@ -140,7 +165,7 @@ final class NetworkRun {
         step();
         outcome = ending.outcome();
         if (outcome.isEmpty() && state.time > HARD_END) {
-          throw new Breakdown(state.time, ending.place(), "time", "metal still runs");
+          throw new NetworkBreakdown(state.time, ending.place(), "time", "metal still runs");
         }
         if (outcome.isEmpty() && stop.getAsBoolean()) {
           outcome = Optional.of(new Outcome.Cancelled(state.time));
@@ -150,7 +175,7 @@ final class NetworkRun {
           watch.onStep(state.time, filledFraction());
         }
       }
-    } catch (Breakdown b) {
+    } catch (NetworkBreakdown b) {
       outcome = Optional.of(new Outcome.BrokeDown(b.time, b.place, b.quantity, b.reason));
     }
     return new ResultBuilder(this).build(outcome.orElseThrow());
@@ -253,7 +278,7 @@ final class NetworkRun {
       any |= thaws(c, c.frontA);
       any |= thaws(c, c.frontB);
       for (int i = 0; i < c.shape.cells; i++) {
-        Front front = c.frontOf(i);
+        FrontMarker front = c.frontOf(i);
         if (!front.isFrozen() && isOnTheWay(c, i) && heat.isShut(c, i)) {
           front.freeze(i, state.time);
           tips.frozeBehind(c, front);
@@ -267,7 +292,7 @@ final class NetworkRun {
     }
   }
 
-  private boolean thaws(Channel c, Front front) {
+  private boolean thaws(Channel c, FrontMarker front) {
     boolean opens = front.isFrozen() && heat.isOpenAgain(c, front.frozenCell);
     if (opens) {
       front.thaw();
@@ -281,9 +306,11 @@ final class NetworkRun {
       return false;
     }
     if (c.full) {
-      return c.jointA != Graph.CLOSED && c.jointB != Graph.CLOSED;
+      return c.jointA != ChannelGraph.CLOSED && c.jointB != ChannelGraph.CLOSED;
     }
-    return c.frontOf(i) == c.frontA ? c.jointA != Graph.CLOSED : c.jointB != Graph.CLOSED;
+    return c.frontOf(i) == c.frontA
+        ? c.jointA != ChannelGraph.CLOSED
+        : c.jointB != ChannelGraph.CLOSED;
   }
 
   double filledFraction() {

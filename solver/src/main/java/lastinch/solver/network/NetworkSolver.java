@@ -2,6 +2,7 @@ package lastinch.solver.network;
 
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.network.layout.NetworkScope;
 import lastinch.solver.result.PourResult;
 
 /** Fills a network of channels: plugs, pools and falling metal with real front positions. */
@@ -21,7 +22,7 @@ public final class NetworkSolver {
   }
 
   /**
-   * Runs a case that {@link Scope} allows.
+   * Runs a case that {@link NetworkScope} allows.
    *
    * @param job the job
    * @param watch told of progress

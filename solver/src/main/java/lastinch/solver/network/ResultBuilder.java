@@ -5,10 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.NetworkState;
+import lastinch.solver.network.heat.FrontMarker;
+import lastinch.solver.network.heat.RunOutExtrapolation;
+import lastinch.solver.network.layout.PartNames;
+import lastinch.solver.network.record.EdgeReport;
+import lastinch.solver.network.record.FinalStops;
+import lastinch.solver.network.record.NetworkFindings;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.HeatLossEntry;
 import lastinch.solver.result.LapStretch;
-import lastinch.solver.result.LedgerLine;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -22,7 +30,7 @@ final class ResultBuilder {
   private static final String SOLVER = "network 1";
 
   private final NetworkRun run;
-  private final State state;
+  private final NetworkState state;
 
   ResultBuilder(NetworkRun run) {
     this.run = run;
@@ -33,10 +41,10 @@ final class ResultBuilder {
     run.finishHeat();
     boolean filled = outcome instanceof Outcome.Filled;
     List<PassageRecord> passages = run.recorder.passages(outcome.time());
-    List<Stop> stops = filled ? List.of() : new Stops(run).list(outcome.time());
-    Accounts accounts = run.books.close(run.forcedMass(), run.work.error());
+    List<Stop> stops = filled ? List.of() : new FinalStops(run).list(outcome.time());
+    ConservationFigures accounts = run.books.close(run.forcedMass(), run.work.error());
     Margin margin = margin(filled, stops);
-    RimReport rim = new RimReport(run);
+    EdgeReport rim = new EdgeReport(run);
     return new PourResult(
         outcome,
         filled ? 1.0 : run.filledFraction(),
@@ -54,7 +62,7 @@ final class ResultBuilder {
         gates(),
         run.recorder.meetings(),
         laps(passages),
-        new Findings(run, filled).list(),
+        new NetworkFindings(run, filled).list(),
         margin,
         ledger(),
         passages,
@@ -112,7 +120,7 @@ final class ResultBuilder {
             case AIR -> Margin.LimitedBy.AIR;
             case CAPILLARITY -> Margin.LimitedBy.PUSH;
           };
-      return new Margin(0.0, OptionalDouble.of(-new Stops(run).missing()), by);
+      return new Margin(0.0, OptionalDouble.of(-new FinalStops(run).missing()), by);
     }
     double spendable = state.melt.enthalpyIn - state.melt.enthalpyStop;
     double least = 1.0;
@@ -131,7 +139,7 @@ final class ResultBuilder {
       }
     }
     double heat = Math.max(0.0, Math.min(least, open));
-    Beyond beyond = new Beyond(run);
+    RunOutExtrapolation beyond = new RunOutExtrapolation(run);
     return new Margin(heat, beyond.distance(), beyond.limitedBy());
   }
 
@@ -196,9 +204,9 @@ final class ResultBuilder {
   }
 
   /** Heat the leading metal spent, by passage and, in limbs, by quarters of them. */
-  private List<LedgerLine> ledger() {
-    Front front = ledgerFront();
-    List<LedgerLine> lines = new ArrayList<>();
+  private List<HeatLossEntry> ledger() {
+    FrontMarker front = ledgerFront();
+    List<HeatLossEntry> lines = new ArrayList<>();
     for (Channel c : state.channels) {
       int parts =
           c.shape.role == Role.PIECE
@@ -220,7 +228,7 @@ final class ResultBuilder {
     return sum;
   }
 
-  private void addLine(List<LedgerLine> lines, Front front, Channel c, int from, int to) {
+  private void addLine(List<HeatLossEntry> lines, FrontMarker front, Channel c, int from, int to) {
     double lost = 0.0;
     double gained = 0.0;
     double seconds = 0.0;
@@ -232,7 +240,7 @@ final class ResultBuilder {
     if (lost != 0.0 || gained != 0.0 || seconds != 0.0) {
       double offset = run.recorder.offset(c);
       lines.add(
-          new LedgerLine(
+          new HeatLossEntry(
               c.shape.limb,
               offset + from * c.shape.dx,
               offset + to * c.shape.dx,
@@ -247,7 +255,7 @@ final class ResultBuilder {
    * boss counts only where no limb has metal: poured from above it fills last, with metal that
    * never enters the piece.
    */
-  private Front ledgerFront() {
+  private FrontMarker ledgerFront() {
     Channel told = run.ending.leadingChannel();
     int most = 0;
     double coldest = Double.POSITIVE_INFINITY;

@@ -7,7 +7,7 @@ import lastinch.solver.material.Citation;
 /**
  * Ways out for the air ahead of the metal. Every flow is a mass rate [kg/s], positive outward, with
  * a twin that gives its slope against the pocket's pressure [kg/(s Pa)] for implicit steps. Volume
- * at pocket conditions is the mass rate over {@link Air#density}.
+ * at pocket conditions is the mass rate over {@link DryAir#density}.
  *
  * <ul>
  *   <li>Vent: ideal gas through a sharp hole, subsonic or choked. Straight line through zero within
@@ -31,17 +31,18 @@ public final class AirEscape {
 
   /** Pressure out over pressure in below which a hole is choked [-]. */
   public static final double CHOKING_RATIO =
-      StrictMath.pow(2.0 / (Air.HEAT_RATIO + 1.0), Air.HEAT_RATIO / (Air.HEAT_RATIO - 1.0));
+      StrictMath.pow(
+          2.0 / (DryAir.HEAT_RATIO + 1.0), DryAir.HEAT_RATIO / (DryAir.HEAT_RATIO - 1.0));
 
   private static final double LINEAR_BELOW = 1.0;
-  private static final double LOW_POWER = 2.0 / Air.HEAT_RATIO;
-  private static final double HIGH_POWER = (Air.HEAT_RATIO + 1.0) / Air.HEAT_RATIO;
-  private static final double SUBSONIC = 2.0 * Air.HEAT_RATIO / (Air.HEAT_RATIO - 1.0);
+  private static final double LOW_POWER = 2.0 / DryAir.HEAT_RATIO;
+  private static final double HIGH_POWER = (DryAir.HEAT_RATIO + 1.0) / DryAir.HEAT_RATIO;
+  private static final double SUBSONIC = 2.0 * DryAir.HEAT_RATIO / (DryAir.HEAT_RATIO - 1.0);
   private static final double CHOKED =
-      Math.sqrt(Air.HEAT_RATIO)
+      Math.sqrt(DryAir.HEAT_RATIO)
           * StrictMath.pow(
-              2.0 / (Air.HEAT_RATIO + 1.0),
-              (Air.HEAT_RATIO + 1.0) / (2.0 * (Air.HEAT_RATIO - 1.0)));
+              2.0 / (DryAir.HEAT_RATIO + 1.0),
+              (DryAir.HEAT_RATIO + 1.0) / (2.0 * (DryAir.HEAT_RATIO - 1.0)));
   private static final double LEAST_DEPTH = 1.05;
 
   private AirEscape() {}
@@ -94,7 +95,7 @@ public final class AirEscape {
     boolean out = over > 0.0;
     double up = out ? pressure : outside;
     double ratio = (out ? outside : pressure) / up;
-    double root = Math.sqrt(Air.GAS_CONSTANT * (out ? temperature : outsideTemperature));
+    double root = Math.sqrt(DryAir.GAS_CONSTANT * (out ? temperature : outsideTemperature));
     if (ratio <= CHOKING_RATIO) {
       return out ? opening * CHOKED / root : 0.0;
     }
@@ -233,7 +234,7 @@ public final class AirEscape {
   }
 
   private static double nozzle(double up, double down, double temperature) {
-    double root = Math.sqrt(Air.GAS_CONSTANT * temperature);
+    double root = Math.sqrt(DryAir.GAS_CONSTANT * temperature);
     double ratio = down / up;
     if (ratio <= CHOKING_RATIO) {
       return up * CHOKED / root;
@@ -283,7 +284,7 @@ public final class AirEscape {
         * crack
         * crack
         * crack
-        / (24.0 * Air.viscosity(temperature) * Air.GAS_CONSTANT * temperature * depth);
+        / (24.0 * DryAir.viscosity(temperature) * DryAir.GAS_CONSTANT * temperature * depth);
   }
 
   private static double mouthFlow(
@@ -297,6 +298,6 @@ public final class AirEscape {
     Checks.within("shapeFactor", shapeFactor, 0.0, Double.MAX_VALUE, "m");
     return permeability
         * shapeFactor
-        / (2.0 * Air.viscosity(temperature) * Air.GAS_CONSTANT * temperature);
+        / (2.0 * DryAir.viscosity(temperature) * DryAir.GAS_CONSTANT * temperature);
   }
 }

@@ -6,42 +6,58 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.MouldMedium;
-import lastinch.solver.numerics.Team;
+import lastinch.solver.numerics.WorkerPair;
 import lastinch.solver.physics.AirEscape;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.Downsprue;
+import lastinch.solver.plane.flow.FlowState;
+import lastinch.solver.plane.flow.PlaneBreakdown;
+import lastinch.solver.plane.flow.PlaneFlow;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
+import lastinch.solver.plane.heat.InitialMouldTemperature;
+import lastinch.solver.plane.heat.PlaneHeat;
+import lastinch.solver.plane.heat.PlaneMeltProperties;
+import lastinch.solver.plane.record.GateRecorder;
+import lastinch.solver.plane.record.GateTracer;
+import lastinch.solver.plane.record.JetImpingement;
+import lastinch.solver.plane.record.PlaneRecorder;
+import lastinch.solver.plane.record.PlaneSnapshots;
+import lastinch.solver.plane.record.SprueLimitRecorder;
 import lastinch.solver.result.Outcome;
-import lastinch.solver.shape.CavityMap;
 
 /** One run of the plane: builds everything, steps until the verdict stands. */
-final class PlaneRun {
+public final class PlaneRun {
   private static final double HARD_END = 120.0;
   private static final double HEAT_STEP = 2e-3;
   private static final double STILL = 0.15;
   private static final double STILL_SHARE = 1e-4;
   private static final double ALL = 0.9995;
 
-  final PourCase job;
-  final GapMap map;
-  final PlaneGrid grid;
-  final PlaneMelt melt;
-  final double mouldTemperature;
-  final PlaneFlow flow;
-  final PlaneHeat heat;
-  final Origins origins;
-  final PlaneRecorder recorder;
-  final Downsprue sprue;
-  final GateWatch gateWatch;
-  final SprueWatch watch;
-  final Impacts impacts;
+  public final PourCase job;
+  public final GapMap map;
+  public final PlaneGrid grid;
+  public final PlaneMeltProperties melt;
+  public final double mouldTemperature;
+  public final PlaneFlow flow;
+  public final PlaneHeat heat;
+  public final GateTracer origins;
+  public final PlaneRecorder recorder;
+  public final Downsprue sprue;
+  public final GateRecorder gateWatch;
+  public final SprueLimitRecorder watch;
+  public final JetImpingement impacts;
 
   /** Whether a cell belongs to the piece. */
-  final boolean[] piece;
+  public final boolean[] piece;
 
   /** Cell of the map by cell of the grid. */
-  final int[] mapCell;
+  public final int[] mapCell;
 
-  final double pieceVolume;
-  final double airAtStart;
+  public final double pieceVolume;
+  public final double airAtStart;
   private final double noticed;
   private double sinceHeat;
   private double lastFilled;
@@ -50,18 +66,18 @@ final class PlaneRun {
   private double mostAirPush;
   private double airPush;
   private int heatSteps;
-  private Optional<PlaneMoments> moments;
+  private Optional<PlaneSnapshots> moments;
 
-  PlaneRun(PourCase job, GapMap map) {
-    this(job, map, Team.alone());
+  public PlaneRun(PourCase job, GapMap map) {
+    this(job, map, WorkerPair.alone());
   }
 
-  PlaneRun(PourCase job, GapMap map, Team team) {
+  public PlaneRun(PourCase job, GapMap map, WorkerPair team) {
     this.job = job;
     this.map = map;
     grid = PlaneGrid.over(map);
-    mouldTemperature = MouldBefore.atNearestEdge(job.mould());
-    melt = new PlaneMelt(job, mouldTemperature);
+    mouldTemperature = InitialMouldTemperature.atNearestEdge(job.mould());
+    melt = new PlaneMeltProperties(job, mouldTemperature);
     piece = new boolean[grid.size];
     mapCell = new int[grid.size];
     int[] gateOfCell = new int[grid.size];
@@ -71,19 +87,19 @@ final class PlaneRun {
         int c = grid.cell(i, j);
         int k = j * grid.nx + i;
         mapCell[c] = k;
-        gateOfCell[c] = Origins.NONE;
+        gateOfCell[c] = GateTracer.NONE;
         if (map.isOpen(k)) {
           GapMap.Part part = map.parts().get(map.part(k));
           piece[c] = part.kind() == GapMap.Kind.PIECE || part.kind() == GapMap.Kind.BOSS;
           volume += piece[c] ? grid.volume[c] : 0.0;
-          gateOfCell[c] = part.kind() == GapMap.Kind.GATE ? gateNumber(job, part) : Origins.NONE;
+          gateOfCell[c] = part.kind() == GapMap.Kind.GATE ? gateNumber(job, part) : GateTracer.NONE;
         }
       }
     }
     pieceVolume = volume;
     noticed = STILL_SHARE * grid.totalVolume();
-    Gates gates = new Gates(List.of(inlet()));
-    origins = new Origins(grid, job.gating().gates().size(), gateOfCell);
+    PlaneInlets gates = new PlaneInlets(List.of(inlet()));
+    origins = new GateTracer(grid, job.gating().gates().size(), gateOfCell);
     boolean[] shut = new boolean[grid.size];
     heat = new PlaneHeat(grid, melt, job, mouldTemperature, shut);
     boolean[] halted = heat.leading().halted;
@@ -92,9 +108,9 @@ final class PlaneRun {
             grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted, team);
     recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
     sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
-    gateWatch = new GateWatch(this, job, map, gateOfCell);
-    watch = new SprueWatch(this);
-    impacts = new Impacts(grid);
+    gateWatch = new GateRecorder(this, job, map, gateOfCell);
+    watch = new SprueLimitRecorder(this);
+    impacts = new JetImpingement(grid);
     moments = Optional.empty();
     job.checking().frontCourant().ifPresent(flow::limitSteps);
     flow.begin();
@@ -102,7 +118,7 @@ final class PlaneRun {
   }
 
   /** What travels with the metal: its heat and the dye of the gates. */
-  private record Load(PlaneHeat heat, Origins origins) implements PlaneFlow.Carried {
+  private record Load(PlaneHeat heat, GateTracer origins) implements PlaneFlow.Carried {
     @Override
     public void carry(FlowState s, double dt) {
       heat.carry(s, dt);
@@ -121,31 +137,31 @@ final class PlaneRun {
         return g;
       }
     }
-    return Origins.NONE;
+    return GateTracer.NONE;
   }
 
   /** Has moments kept from now on. */
-  void keep(PlaneMoments kept) {
+  void keep(PlaneSnapshots kept) {
     moments = Optional.of(kept);
   }
 
   /** Gate that the first metal of a cell came through, empty for none. */
-  String gateName(int c) {
+  public String gateName(int c) {
     int gate = recorder.gate[c];
-    return gate == Origins.NONE ? "" : job.gating().gates().get(gate).name();
+    return gate == GateTracer.NONE ? "" : job.gating().gates().get(gate).name();
   }
 
   /** Number of cells of the map. */
-  int mapCells() {
+  public int mapCells() {
     return map.nx() * map.ny();
   }
 
   /** Cell of the grid that holds what the map has in a cell. */
-  int gridCell(int mapIndex) {
+  public int gridCell(int mapIndex) {
     return grid.home(grid.cell(mapIndex % grid.nx, mapIndex / grid.nx));
   }
 
-  private Gates.Gate inlet() {
+  private PlaneInlets.Gate inlet() {
     int n = map.inlets().size();
     int[] cells = new int[n];
     double[] area = new double[n];
@@ -154,24 +170,24 @@ final class PlaneRun {
       area[k] = map.inlets().get(k).area();
     }
     boolean mouth = n > 0 && map.inlets().get(0).name().equals(CavityMap.MOUTH);
-    return new Gates.Gate(cells, area, mouth ? 1.0 : 0.0, 0.0, 0.0);
+    return new PlaneInlets.Gate(cells, area, mouth ? 1.0 : 0.0, 0.0, 0.0);
   }
 
-  private AirLaw air() {
+  private AirEscapeLaw air() {
     if (!job.checking().pushesBack() || melt.water) {
-      return AirLaw.NONE;
+      return AirEscapeLaw.NONE;
     }
     MouldMedium medium = job.mould().medium();
-    List<AirLaw.Hole> holes = new ArrayList<>();
+    List<AirEscapeLaw.Hole> holes = new ArrayList<>();
     for (GapMap.Opening o : map.vents()) {
-      holes.add(new AirLaw.Hole(gridCell(o.cell()), AirEscape.VENT_DISCHARGE * o.area()));
+      holes.add(new AirEscapeLaw.Hole(gridCell(o.cell()), AirEscape.VENT_DISCHARGE * o.area()));
     }
     double temperature =
         0.5 * (melt.table.temperature(melt.enthalpyIn) + job.mould().temperature().value());
-    return new AirLaw(
+    return new AirEscapeLaw(
         true,
         temperature,
-        lastinch.solver.physics.Air.OPEN_AIR,
+        lastinch.solver.physics.DryAir.OPEN_AIR,
         job.mould().behindPressure(),
         medium.permeability().value(),
         Math.max(1e-3, medium.porosity()),
@@ -183,13 +199,13 @@ final class PlaneRun {
 
   /** Told of progress after accepted steps, at most a few hundred times a run. */
   @FunctionalInterface
-  interface Watch {
+  public interface Watch {
     /** Called with the time [s] and the filled share of the piece [-]. */
     void onStep(double time, double filled);
   }
 
   /** Runs to the end. */
-  Outcome run(Watch watch, BooleanSupplier stop) {
+  public Outcome run(Watch watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
     try {
       while (outcome.isEmpty()) {
@@ -266,7 +282,7 @@ final class PlaneRun {
   }
 
   /** Share of the piece that holds metal [-]. */
-  double filledFraction() {
+  public double filledFraction() {
     double sum = 0.0;
     FlowState s = flow.state;
     for (int j = s.rowFrom; j <= s.rowTo; j++) {
@@ -279,12 +295,12 @@ final class PlaneRun {
   }
 
   /** Greatest pressure of air in the cavity now, above open air [Pa]. */
-  double airPush() {
+  public double airPush() {
     return airPush;
   }
 
   /** Share of new solid that rides along, over the piece [-]. */
-  double mushShare() {
+  public double mushShare() {
     double sum = 0.0;
     for (int c = 0; c < grid.size; c++) {
       sum += piece[c] ? heat.mushShare[c] * grid.volume[c] : 0.0;
@@ -293,7 +309,7 @@ final class PlaneRun {
   }
 
   /** Seconds that leading metal of an enthalpy [J/kg] would last in a cell [s]. */
-  double secondsLeft(int c, double h) {
+  public double secondsLeft(int c, double h) {
     double stop = melt.enthalpyStop;
     if (melt.water || h <= stop) {
       return melt.water ? Double.POSITIVE_INFINITY : 0.0;
@@ -304,7 +320,7 @@ final class PlaneRun {
     return seconds + (top - stop) / (share * heat.leading().lossRate(c, 0.5 * (top + stop)));
   }
 
-  double mostAirPush() {
+  public double mostAirPush() {
     return mostAirPush;
   }
 

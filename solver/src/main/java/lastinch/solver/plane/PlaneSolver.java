@@ -9,11 +9,19 @@ import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.numerics.Team;
-import lastinch.solver.result.Accounts;
-import lastinch.solver.result.Course;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.geometry.cavity.CavityMap;
+import lastinch.solver.geometry.cavity.GatingFault;
+import lastinch.solver.numerics.WorkerPair;
+import lastinch.solver.plane.record.MeetingLines;
+import lastinch.solver.plane.record.PlaneAudit;
+import lastinch.solver.plane.record.PlaneFindings;
+import lastinch.solver.plane.record.PlaneLimbs;
+import lastinch.solver.plane.record.PlaneSnapshots;
+import lastinch.solver.plane.record.PlaneStops;
+import lastinch.solver.result.ConservationFigures;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
@@ -26,8 +34,6 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.result.RunRecord;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
-import lastinch.solver.shape.CavityMap;
-import lastinch.solver.shape.GatingFault;
 
 /** Fills the map of a cavity in two dimensions: jets, edges, meeting lines, trapped air. */
 public final class PlaneSolver {
@@ -99,15 +105,15 @@ public final class PlaneSolver {
    */
   public static PlanePour run(
       PourCase job, GapMap map, double every, int threads, Watch watch, BooleanSupplier stop) {
-    try (Team team = Team.of(threads)) {
+    try (WorkerPair team = WorkerPair.of(threads)) {
       PlaneRun run = new PlaneRun(job, map, team);
-      PlaneMoments moments = new PlaneMoments(run, every);
+      PlaneSnapshots moments = new PlaneSnapshots(run, every);
       run.keep(moments);
       return answer(run, moments, run.run(watch::onStep, stop));
     }
   }
 
-  private static PlanePour answer(PlaneRun run, PlaneMoments moments, Outcome ended) {
+  private static PlanePour answer(PlaneRun run, PlaneSnapshots moments, Outcome ended) {
     PlaneLimbs lines = new PlaneLimbs(run);
     PlaneStops stops = new PlaneStops(run, lines);
     List<MeetingLines.Line> met = new MeetingLines(run).find();
@@ -169,7 +175,7 @@ public final class PlaneSolver {
         track(passages),
         accounts(run),
         new RunRecord(SOLVER, run.flow.steps(), run.heatSteps(), counts(run)),
-        Course.UNKNOWN);
+        FillHistory.UNKNOWN);
   }
 
   private static Map<String, Integer> counts(PlaneRun run) {
@@ -259,11 +265,12 @@ public final class PlaneSolver {
     return rows.stream().mapToDouble(r -> r[k]).toArray();
   }
 
-  private static Accounts accounts(PlaneRun run) {
-    return new PlaneBooks(run).close();
+  private static ConservationFigures accounts(PlaneRun run) {
+    return new PlaneAudit(run).close();
   }
 
-  private static PlaneField field(PlaneRun run, List<MeetingLines.Line> met, PlaneMoments moments) {
+  private static PlaneField field(
+      PlaneRun run, List<MeetingLines.Line> met, PlaneSnapshots moments) {
     PlaneField.Left left = new PlaneField.Left(run.mapCells());
     for (int k = 0; k < run.mapCells(); k++) {
       int c = run.gridCell(k);

@@ -51,12 +51,12 @@ public record PourResult(
     List<LapStretch> laps,
     List<Finding> findings,
     Margin margin,
-    List<LedgerLine> ledger,
+    List<HeatLossEntry> ledger,
     List<PassageRecord> passages,
     FrontTrack track,
-    Accounts accounts,
+    ConservationFigures accounts,
     RunRecord record,
-    Course course) {
+    FillHistory course) {
 
   /** A result that says nothing of the rim at single stations. */
   public PourResult(
@@ -77,12 +77,12 @@ public record PourResult(
       List<LapStretch> laps,
       List<Finding> findings,
       Margin margin,
-      List<LedgerLine> ledger,
+      List<HeatLossEntry> ledger,
       List<PassageRecord> passages,
       FrontTrack track,
-      Accounts accounts,
+      ConservationFigures accounts,
       RunRecord record,
-      Course course) {
+      FillHistory course) {
     this(
         outcome,
         filledFraction,

@@ -6,7 +6,7 @@ import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.network.NetworkSolver;
-import lastinch.solver.network.Scope;
+import lastinch.solver.network.layout.NetworkScope;
 import lastinch.solver.plane.PlaneSolver;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
@@ -20,7 +20,7 @@ public final class DryPour {
    */
   public static List<UnsupportedCase.Need> needs(PourCase pourCase) {
     List<UnsupportedCase.Need> needs = new ArrayList<>();
-    for (Scope.Part part : Scope.missing(pourCase)) {
+    for (NetworkScope.Part part : NetworkScope.missing(pourCase)) {
       needs.add(UnsupportedCase.Need.valueOf(part.name()));
     }
     return needs;

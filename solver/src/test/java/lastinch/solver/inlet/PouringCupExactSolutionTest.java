@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import lastinch.solver.casting.Cup;
 import lastinch.solver.casting.Pour;
+import lastinch.solver.casting.gating.Cup;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
 import org.junit.jupiter.api.Test;

@@ -3,30 +3,41 @@ package lastinch.solver.network;
 import java.util.List;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.network.flow.AirPockets;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.ColumnFlowSolver;
+import lastinch.solver.network.flow.ColumnTransport;
+import lastinch.solver.network.flow.NetworkState;
+import lastinch.solver.network.heat.MeltProperties;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.ChannelShape;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.run.SampleJob;
 
 /** One full channel between a cup kept at its level and an open end, without the rest of a run. */
 final class Bench {
-  final State state;
-  final Hydraulics hydraulics;
-  final Transport transport;
+  final NetworkState state;
+  final ColumnFlowSolver hydraulics;
+  final ColumnTransport transport;
   final Channel channel;
   final double density;
 
-  private Bench(PourCase job, ChannelShape shape, Graph.EndLosses losses) {
-    Graph graph = new Graph(List.of(shape), List.of(new Graph.Link(0, 1, losses)), 2, List.of());
-    Melt melt = new Melt(job, 300.0);
+  private Bench(PourCase job, ChannelShape shape, ChannelGraph.EndLosses losses) {
+    ChannelGraph graph =
+        new ChannelGraph(
+            List.of(shape), List.of(new ChannelGraph.Link(0, 1, losses)), 2, List.of());
+    MeltProperties melt = new MeltProperties(job, 300.0);
     PouringCup cup =
         new PouringCup(job.pour(), job.gating().cup(), melt.density, 1.0, 1.0, 1e-4, 0.0);
-    state = new State(job, graph, melt, cup);
+    state = new NetworkState(job, graph, melt, cup);
     density = melt.density;
-    Air air = new Air(state, job);
-    hydraulics = new Hydraulics(state, air, job.checking());
-    transport = new Transport(state);
+    AirPockets air = new AirPockets(state, job);
+    hydraulics = new ColumnFlowSolver(state, air, job.checking());
+    transport = new ColumnTransport(state);
     channel = state.channels[0];
-    state.wet[Graph.CUP] = true;
+    state.wet[ChannelGraph.CUP] = true;
     state.cupIsHeld = true;
     state.heldPressure = density * Gravity.G * job.checking().cupKeptAt().orElse(0.0);
     channel.close(0.0, 0.0);
@@ -47,7 +58,7 @@ final class Bench {
             .build();
     ChannelShape shape =
         new ChannelShape("pipe", Role.RUNNER, length, 0.0, fall, 0.0, longest, section, s -> 300.0);
-    return new Bench(job, shape, new Graph.EndLosses(entryLoss, 1.0, 0.0, 0.0));
+    return new Bench(job, shape, new ChannelGraph.EndLosses(entryLoss, 1.0, 0.0, 0.0));
   }
 
   /** Solves the flows of one step [s]. */

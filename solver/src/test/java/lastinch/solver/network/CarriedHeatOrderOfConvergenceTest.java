@@ -2,6 +2,7 @@ package lastinch.solver.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
@@ -28,9 +31,9 @@ class CommunicatingLegsExactSolutionTest {
     NetworkRun run =
         vessels
             .channel("left", 0.4, 0.0, 0.4, ROUND)
-            .between(foot, Graph.CLOSED)
+            .between(foot, ChannelGraph.CLOSED)
             .channel("right", 0.4, 0.0, 0.4, ROUND)
-            .between(foot, Graph.CLOSED)
+            .between(foot, ChannelGraph.CLOSED)
             .run(water(friction));
     Vessels.fillFromA(run, 0, 0.16, 0.0);
     Vessels.fillFromA(run, 1, 0.14, 0.0);
@@ -96,11 +99,11 @@ class CommunicatingLegsExactSolutionTest {
     NetworkRun run =
         vessels
             .channel("upright", 0.4, 0.0, 0.4, SectionShape.flat(0.03, 0.002))
-            .between(foot, Graph.CLOSED)
+            .between(foot, ChannelGraph.CLOSED)
             .channel("leaning", 0.6, 0.0, 0.4, SectionShape.flat(0.02, 0.0015))
-            .between(foot, Graph.CLOSED)
+            .between(foot, ChannelGraph.CLOSED)
             .channel("steep", 0.5, 0.0, 0.4, SectionShape.flat(0.02, 0.003))
-            .between(foot, Graph.CLOSED)
+            .between(foot, ChannelGraph.CLOSED)
             .run(job);
     Vessels.fillFromA(run, 0, first, 0.0);
     Vessels.fillFromA(run, 1, second * 1.5, 0.0);

@@ -2,7 +2,8 @@ package lastinch.solver.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import lastinch.solver.result.Accounts;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.run.SeededNetworks;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,7 @@ class FrozenGateConservationTest {
       run.step();
     }
     run.finishHeat();
-    Accounts accounts = run.books.close(run.forcedMass(), run.work.error());
+    ConservationFigures accounts = run.books.close(run.forcedMass(), run.work.error());
     // rounding only; one step of the gate's flow gone astray would be 1e-4 of the metal
     assertThat(Math.abs(accounts.metalError())).isLessThan(1e-12);
     assertThat(Math.abs(accounts.heatError())).isLessThan(1e-9);

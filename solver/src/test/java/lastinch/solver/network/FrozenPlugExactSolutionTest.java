@@ -3,6 +3,10 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.heat.FrontMarker;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.SampleJob;
@@ -28,7 +32,7 @@ class FrozenPlugExactSolutionTest {
     NetworkRun run =
         vessels
             .channel("level", LENGTH, 0.0, 0.0, SectionShape.flat(0.02, 0.004))
-            .between(cupAtA ? Graph.CUP : far, cupAtA ? far : Graph.CUP)
+            .between(cupAtA ? ChannelGraph.CUP : far, cupAtA ? far : ChannelGraph.CUP)
             .run(
                 SampleJob.plate(1.0, 0.002)
                     .checking(SampleJob.Options.bare().water().friction(0.0).cupKeptAt(HEAD))
@@ -45,8 +49,8 @@ class FrozenPlugExactSolutionTest {
   void metalFromTheOtherEndGoesOn(boolean cupAtA) {
     NetworkRun run = channel(cupAtA);
     Channel c = run.state.channels[0];
-    Front free = cupAtA ? c.frontA : c.frontB;
-    Front frozen = cupAtA ? c.frontB : c.frontA;
+    FrontMarker free = cupAtA ? c.frontA : c.frontB;
+    FrontMarker frozen = cupAtA ? c.frontB : c.frontA;
     double held = cupAtA ? c.volumeB : c.volumeA;
     double x = START;
     while (x < LENGTH - FROZEN - 0.05) {
@@ -67,7 +71,7 @@ class FrozenPlugExactSolutionTest {
     NetworkRun run =
         new Vessels()
             .channel("down", LENGTH, HEAD, 0.0, SectionShape.flat(0.02, 0.004))
-            .between(Graph.CUP, Graph.CLOSED)
+            .between(ChannelGraph.CUP, ChannelGraph.CLOSED)
             .run(
                 SampleJob.plate(1.0, 0.002)
                     .checking(SampleJob.Options.bare().pushesBack().cupKeptAt(0.0))
@@ -75,13 +79,13 @@ class FrozenPlugExactSolutionTest {
     double air = run.air.mass[0];
     Channel c = Vessels.fillFromA(run, 0, 0.5 * LENGTH, 0.0);
     letAirOut(run, air);
-    c.frontA.state = Front.State.STOPPED;
+    c.frontA.state = FrontMarker.State.STOPPED;
     c.frontA.stoodFirst = true;
     // half of 240 mm of metal over it, where a gap of 4 mm asks for some 30 mm
     assertThat(run.ending.reason(c, c.frontA)).isIn(StopReason.SLUSH, StopReason.SKIN);
     Vessels.fillFromA(run, 0, 1e-3, 0.0);
     letAirOut(run, air);
-    c.frontA.state = Front.State.STOPPED;
+    c.frontA.state = FrontMarker.State.STOPPED;
     c.frontA.stoodFirst = true;
     assertThat(run.ending.reason(c, c.frontA)).isEqualTo(StopReason.CAPILLARITY);
   }

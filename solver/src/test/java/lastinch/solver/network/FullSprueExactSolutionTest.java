@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import lastinch.solver.casting.Pour;
 import lastinch.solver.material.Band;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
@@ -33,15 +35,15 @@ class FullSprueExactSolutionTest {
     Vessels vessels = new Vessels();
     int foot = vessels.joint();
     int mouth = vessels.joint();
-    Graph.EndLosses entry = new Graph.EndLosses(Losses.SHARP_INLET, 1.0, 0.0, 0.0);
+    ChannelGraph.EndLosses entry = new ChannelGraph.EndLosses(Losses.SHARP_INLET, 1.0, 0.0, 0.0);
     NetworkRun run =
         vessels
             .channel("sprue", Role.SPRUE, TALL, TALL, 0.0, SectionShape.flat(SPRUE / 0.01, 0.01))
-            .between(Graph.CUP, foot, entry)
+            .between(ChannelGraph.CUP, foot, entry)
             .channel("gate", Role.GATE, 0.02, 0.0, 0.0, SectionShape.flat(GATE / 0.004, 0.004))
             .between(foot, mouth, entry)
             .channel("sink", 1.0, 0.0, -1.0, SectionShape.flat(0.3, 0.3))
-            .between(mouth, Graph.CLOSED)
+            .between(mouth, ChannelGraph.CLOSED)
             .run(
                 SampleJob.plate(1.0, 0.002)
                     .alloy(SampleFoundry.neverFreezesNorHolds())
@@ -54,10 +56,10 @@ class FullSprueExactSolutionTest {
                             .friction(0.0)
                             .entryLoss(Losses.SHARP_INLET))
                     .build());
-    while (run.state.time < 15.0 && !run.state.wet[Graph.CUP]) {
+    while (run.state.time < 15.0 && !run.state.wet[ChannelGraph.CUP]) {
       run.step();
     }
-    return run.state.wet[Graph.CUP];
+    return run.state.wet[ChannelGraph.CUP];
   }
 
   @ParameterizedTest

@@ -3,6 +3,8 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -3,6 +3,8 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -17,8 +19,8 @@ class ManifoldExactSolutionTest {
     return SectionShape.flat(squareMillimetres * 1e-6 / 0.005, 0.005);
   }
 
-  private static Graph.EndLosses entry(double coefficient) {
-    return new Graph.EndLosses(coefficient, 1.0, 0.0, 0.0);
+  private static ChannelGraph.EndLosses entry(double coefficient) {
+    return new ChannelGraph.EndLosses(coefficient, 1.0, 0.0, 0.0);
   }
 
   /** Feed, runner and gates, each gate over a sink that never fills. */
@@ -27,7 +29,9 @@ class ManifoldExactSolutionTest {
     int[] along = {vessels.joint(), vessels.joint(), vessels.joint()};
     int[] mouths = {vessels.joint(), vessels.joint(), vessels.joint()};
     double[] areas = {10.0, 10.0, 15.0};
-    vessels.channel("feed", 0.05, 0.0, 0.0, area(50.0)).between(Graph.CUP, along[0], entry(2.0));
+    vessels
+        .channel("feed", 0.05, 0.0, 0.0, area(50.0))
+        .between(ChannelGraph.CUP, along[0], entry(2.0));
     for (int k = 0; k < 2; k++) {
       vessels
           .channel("runner " + k, 0.1, 0.0, 0.0, area(50.0))
@@ -40,7 +44,7 @@ class ManifoldExactSolutionTest {
           .between(along[k], mouths[k], entry(0.8));
       vessels
           .channel("sink " + k, 1.0, 0.0, -1.0, SectionShape.flat(0.3, 0.3))
-          .between(mouths[k], Graph.CLOSED);
+          .between(mouths[k], ChannelGraph.CLOSED);
     }
     return vessels.run(
         SampleJob.plate(1.0, 0.002)

@@ -5,23 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.material.Band;
 import lastinch.solver.run.SampleFoundry;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,12 +44,12 @@ class NetworkSpeedsLimitsTest {
   }
 
   private static PourCase sameSectionThroughout(int number) {
-    Attitude[] stands = {
-      Attitude.FLAT,
-      Attitude.tilted(0.2),
-      Attitude.tilted(-0.2),
-      Attitude.UPRIGHT_TIP_UP,
-      Attitude.UPRIGHT_TIP_DOWN
+    Orientation[] stands = {
+      Orientation.FLAT,
+      Orientation.tilted(0.2),
+      Orientation.tilted(-0.2),
+      Orientation.UPRIGHT_TIP_UP,
+      Orientation.UPRIGHT_TIP_DOWN
     };
     double length = 0.12 + 0.005 * number;
     List<Station> even =
@@ -62,7 +62,7 @@ class NetworkSpeedsLimitsTest {
             gate("first", length, 0.0, Side.THICK_END),
             gate("second", length, 0.4 * length, Side.LEFT),
             gate("third", length, 0.8 * length, Side.LEFT));
-    Attitude attitude = stands[number % 5];
+    Orientation attitude = stands[number % 5];
     Runner.FedFrom end =
         attitude.upright()
             ? Runner.FedFrom.BOTTOM

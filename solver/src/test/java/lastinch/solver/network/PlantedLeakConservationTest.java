@@ -4,7 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.function.Consumer;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +24,7 @@ class PlantedLeakConservationTest {
   @ParameterizedTest
   @ValueSource(strings = {WAY, GATES, LIMBS})
   void soundRunShowsNone(String name) {
-    Accounts accounts = halfWay(name, run -> {});
+    ConservationFigures accounts = halfWay(name, run -> {});
     assertThat(Math.abs(accounts.metalError())).isLessThan(1e-10);
     assertThat(Math.abs(accounts.heatError())).isLessThan(1e-10);
     assertThat(Math.abs(accounts.airError())).isLessThan(1e-10);
@@ -32,7 +33,7 @@ class PlantedLeakConservationTest {
   @ParameterizedTest
   @ValueSource(strings = {WAY, GATES, LIMBS})
   void lostMetalShows(String name) {
-    Accounts accounts =
+    ConservationFigures accounts =
         halfWay(
             name,
             run -> {
@@ -45,7 +46,7 @@ class PlantedLeakConservationTest {
   @ParameterizedTest
   @ValueSource(strings = {WAY, GATES, LIMBS})
   void lostHeatShows(String name) {
-    Accounts accounts =
+    ConservationFigures accounts =
         halfWay(
             name,
             run -> {
@@ -58,7 +59,7 @@ class PlantedLeakConservationTest {
   @ParameterizedTest
   @ValueSource(strings = {WAY, GATES, LIMBS})
   void lostAirShows(String name) {
-    Accounts accounts =
+    ConservationFigures accounts =
         halfWay(
             name,
             run -> {
@@ -100,7 +101,7 @@ class PlantedLeakConservationTest {
   }
 
   /** Books of a run with the piece three tenths full, after a fault. */
-  private static Accounts halfWay(String name, Consumer<NetworkRun> fault) {
+  private static ConservationFigures halfWay(String name, Consumer<NetworkRun> fault) {
     NetworkRun run = new NetworkRun(job(name));
     while (run.filledFraction() < 0.3) {
       run.step();

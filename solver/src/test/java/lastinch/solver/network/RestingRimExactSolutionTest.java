@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
@@ -46,7 +47,7 @@ class RestingRimExactSolutionTest {
       run.step();
       cell = firstReached(run);
     }
-    Melt melt = run.state.melt;
+    MeltProperties melt = run.state.melt;
     // two faces and the face at its end, from a strip 4 mm broad; metal and contact in series
     double area = 4e-3 * EDGE;
     double wetted = 2.0 * 4e-3 + EDGE;

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Side;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
@@ -176,7 +178,7 @@ class RigidColumnExactSolutionTest {
     double inGate = 1.0 / lostShare - (1.0 - ratio) * (1.0 - ratio) - ratio * ratio;
     PourCase job =
         SampleJob.strip(0.24, 0.1, 0.04)
-            .attitude(Attitude.UPRIGHT_TIP_UP)
+            .attitude(Orientation.UPRIGHT_TIP_UP)
             .gateAt(Side.THICK_END, 0.02, 0.004, 0.001)
             .checking(
                 SampleJob.Options.bare().water().friction(0.0).entryLoss(inGate).cupKeptAt(0.25))

@@ -3,6 +3,10 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.heat.MeltProperties;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.run.SampleFoundry;
@@ -25,9 +29,9 @@ class RingExactSolutionTest {
     SectionShape plate = SectionShape.flat(WIDE, THICK);
     return vessels
         .channel("left", Role.PIECE, first, 0.0, 0.0, plate)
-        .between(Graph.CUP, far)
+        .between(ChannelGraph.CUP, far)
         .channel("right", Role.PIECE, second, 0.0, 0.0, plate)
-        .between(Graph.CUP, far)
+        .between(ChannelGraph.CUP, far)
         .run(
             SampleJob.plate(1.0, 0.002)
                 .alloy(SampleFoundry.roundBronze())
@@ -85,7 +89,7 @@ class RingExactSolutionTest {
    * every cell's heat handed on to the next by the step: the plainest upwind model.
    */
   private static double carriedByDonorCells(double distance, double speed, double cell) {
-    Melt melt = ring(distance, distance, speed).melt;
+    MeltProperties melt = ring(distance, distance, speed).melt;
     int n = (int) Math.rint(distance / cell);
     double[] fill = new double[n];
     double[] heat = new double[n];

@@ -3,6 +3,7 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.network.flow.Channel;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;

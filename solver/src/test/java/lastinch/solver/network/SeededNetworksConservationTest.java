@@ -2,7 +2,7 @@ package lastinch.solver.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.run.SeededNetworks;
 import org.junit.jupiter.api.Tag;
@@ -53,7 +53,7 @@ class SeededNetworksConservationTest {
 
   private static void booksClose(SeededPour pour, String words, int mostUnsettled) {
     assertThat(pour.ended()).as("%s: %s", words, pour.result.outcome()).isTrue();
-    Accounts accounts = pour.result.accounts();
+    ConservationFigures accounts = pour.result.accounts();
     // rounding over some thousand steps; a leak of one part in 1e5 of any flow is far above
     assertThat(Math.abs(accounts.metalError())).as("metal, %s", words).isLessThan(1e-10);
     assertThat(Math.abs(accounts.heatError())).as("heat, %s", words).isLessThan(1e-6);

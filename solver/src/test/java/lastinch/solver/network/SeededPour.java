@@ -1,6 +1,8 @@
 package lastinch.solver.network;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
@@ -21,7 +23,7 @@ final class SeededPour {
   private SeededPour(PourCase job) {
     run = new NetworkRun(job);
     double lowest = Double.POSITIVE_INFINITY;
-    double highest = run.state.jointHeight[Graph.CUP] + run.state.rim;
+    double highest = run.state.jointHeight[ChannelGraph.CUP] + run.state.rim;
     for (Channel c : run.state.channels) {
       lowest = Math.min(lowest, Math.min(c.shape.heightA, c.shape.heightB));
       highest = Math.max(highest, Math.max(c.shape.heightA, c.shape.heightB));

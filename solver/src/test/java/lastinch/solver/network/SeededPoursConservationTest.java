@@ -3,10 +3,10 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.stream.IntStream;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
@@ -60,7 +60,7 @@ class SeededPoursConservationTest {
   }
 
   private static void booksClose(SeededPour pour, String words) {
-    Accounts accounts = pour.result.accounts();
+    ConservationFigures accounts = pour.result.accounts();
     assertThat(Math.abs(accounts.metalError())).as("metal, %s", words).isLessThan(1e-10);
     assertThat(Math.abs(accounts.heatError())).as("heat, %s", words).isLessThan(1e-6);
     assertThat(Math.abs(accounts.airError())).as("air, %s", words).isLessThan(1e-10);
@@ -74,12 +74,12 @@ class SeededPoursConservationTest {
   @ParameterizedTest
   @MethodSource("numbers")
   void noSpeedOutdoesAFallWhereTheSectionIsTheSameThroughout(int number) {
-    Attitude[] stands = {
-      Attitude.FLAT,
-      Attitude.tilted(0.2),
-      Attitude.tilted(-0.2),
-      Attitude.UPRIGHT_TIP_UP,
-      Attitude.UPRIGHT_TIP_DOWN
+    Orientation[] stands = {
+      Orientation.FLAT,
+      Orientation.tilted(0.2),
+      Orientation.tilted(-0.2),
+      Orientation.UPRIGHT_TIP_UP,
+      Orientation.UPRIGHT_TIP_DOWN
     };
     double across = 0.012;
     double side = Math.sqrt(Math.PI / 4.0) * across;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Side;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Finding;
@@ -76,7 +76,7 @@ class StandingFrontExactSolutionTest {
   void metalClimbsAsHighAsItsHead() {
     SampleJob job =
         SampleJob.strip(0.3, 0.02, 0.01)
-            .attitude(Attitude.UPRIGHT_TIP_UP)
+            .attitude(Orientation.UPRIGHT_TIP_UP)
             .mouldAt(1150.0 + SampleJob.ZERO)
             .alloy(SampleFoundry.neverFreezesNorHolds())
             .checking(SampleJob.Options.bare().cupKeptAt(0.1));

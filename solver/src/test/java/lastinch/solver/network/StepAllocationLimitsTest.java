@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
@@ -69,7 +69,7 @@ class StepAllocationLimitsTest {
     }
     return switch (name) {
       case "flat" -> SampleJob.featherInSand(6.0).build();
-      case "tilted" -> SampleJob.featherInSand(2.8).attitude(Attitude.tilted(0.26)).build();
+      case "tilted" -> SampleJob.featherInSand(2.8).attitude(Orientation.tilted(0.26)).build();
       case "hot" -> SampleJob.featherInGypsum(2.5).build();
       case "three gates" -> SampleNetworks.uprightThreeGates();
       case "trivet" -> SampleNetworks.trivet();

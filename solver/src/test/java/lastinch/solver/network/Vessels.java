@@ -3,15 +3,19 @@ package lastinch.solver.network;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.network.layout.ChannelShape;
+import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.run.SampleJob;
 
 /** Channels put together by hand, with metal in them from the start where a check asks for it. */
 final class Vessels {
-  static final Graph.EndLosses NO_LOSS = new Graph.EndLosses(0.0, 0.0, 0.0, 0.0);
+  static final ChannelGraph.EndLosses NO_LOSS = new ChannelGraph.EndLosses(0.0, 0.0, 0.0, 0.0);
 
   private final List<ChannelShape> shapes = new ArrayList<>();
-  private final List<Graph.Link> links = new ArrayList<>();
+  private final List<ChannelGraph.Link> links = new ArrayList<>();
   private int joints = 1;
 
   int joint() {
@@ -49,14 +53,14 @@ final class Vessels {
     return between(jointA, jointB, NO_LOSS);
   }
 
-  Vessels between(int jointA, int jointB, Graph.EndLosses losses) {
-    links.add(new Graph.Link(jointA, jointB, losses));
+  Vessels between(int jointA, int jointB, ChannelGraph.EndLosses losses) {
+    links.add(new ChannelGraph.Link(jointA, jointB, losses));
     return this;
   }
 
   NetworkRun run(PourCase job) {
     return new NetworkRun(
-        job, new Graph(List.copyOf(shapes), List.copyOf(links), joints, List.of()));
+        job, new ChannelGraph(List.copyOf(shapes), List.copyOf(links), joints, List.of()));
   }
 
   /** Puts a plug at face 0 up to a length [m], flowing [m3/s]. */

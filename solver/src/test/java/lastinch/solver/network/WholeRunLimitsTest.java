@@ -9,7 +9,7 @@ import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Band;
@@ -95,7 +95,7 @@ class WholeRunLimitsTest {
   @Test
   void noTiltIsFlat() throws NoSuchAlgorithmException {
     PourCase flat = SampleJob.featherInSand(6.0).build();
-    PourCase tilted = SampleJob.featherInSand(6.0).attitude(Attitude.tilted(0.0)).build();
+    PourCase tilted = SampleJob.featherInSand(6.0).attitude(Orientation.tilted(0.0)).build();
     assertThat(digest(pour(tilted))).isEqualTo(digest(pour(flat)));
   }
 

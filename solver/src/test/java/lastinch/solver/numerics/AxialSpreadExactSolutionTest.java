@@ -21,7 +21,7 @@ class AxialSpreadExactSolutionTest {
       face[i] = 0.1 / steps / dx;
     }
     for (int n = 0; n < steps; n++) {
-      AxialSpread.solve(h, capacity, face, 0, cells, new double[cells], new double[cells]);
+      ImplicitDiffusion.solve(h, capacity, face, 0, cells, new double[cells], new double[cells]);
     }
     return h[0] / StrictMath.cos(Math.PI * 0.5 * dx);
   }
@@ -55,7 +55,7 @@ class AxialSpreadExactSolutionTest {
       face[i] = i % 5 == 0 ? 0.0 : 1e3 * ((i * 17) % 11);
     }
     double[] before = h.clone();
-    AxialSpread.solve(h, capacity, face, 3, 37, new double[n], new double[n]);
+    ImplicitDiffusion.solve(h, capacity, face, 3, 37, new double[n], new double[n]);
     double sum = 0.0;
     for (int i = 0; i < n; i++) {
       sum += capacity[i] * (h[i] - before[i]);
@@ -76,8 +76,8 @@ class AxialSpreadExactSolutionTest {
     double[] h = {1.0, 5.0, 2.0};
     double[] scratch = new double[3];
     double[] ones = {1.0, 1.0, 1.0};
-    AxialSpread.solve(h, ones, new double[3], 0, 3, scratch, scratch.clone());
-    AxialSpread.solve(h, ones, ones, 1, 2, scratch, scratch.clone());
+    ImplicitDiffusion.solve(h, ones, new double[3], 0, 3, scratch, scratch.clone());
+    ImplicitDiffusion.solve(h, ones, ones, 1, 2, scratch, scratch.clone());
     assertThat(h).containsExactly(1.0, 5.0, 2.0);
   }
 
@@ -85,7 +85,7 @@ class AxialSpreadExactSolutionTest {
   void shortArraysAreRefused() {
     double[] two = new double[2];
     double[] three = {1.0, 1.0, 1.0};
-    assertThatThrownBy(() -> AxialSpread.solve(three, three, two, 0, 3, two, three))
+    assertThatThrownBy(() -> ImplicitDiffusion.solve(three, three, two, 0, 3, two, three))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("0 to 3");
   }

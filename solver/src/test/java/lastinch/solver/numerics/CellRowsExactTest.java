@@ -10,12 +10,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Solutions of the pressure system, and its limits. */
 class CellRowsExactTest {
   /** A box of n x n cells, one side held at 0, with one more unknown along the opposite side. */
-  private static CellRows box(int n, boolean more) {
-    return box(n, more, Team.alone());
+  private static FivePointMatrix box(int n, boolean more) {
+    return box(n, more, WorkerPair.alone());
   }
 
-  private static CellRows box(int n, boolean more, Team team) {
-    CellRows s = new CellRows(n * n, 2, n, 36, team);
+  private static FivePointMatrix box(int n, boolean more, WorkerPair team) {
+    FivePointMatrix s = new FivePointMatrix(n * n, 2, n, 36, team);
     for (int j = 0; j < n; j++) {
       for (int i = 0; i < n; i++) {
         boolean linked = more && i == n - 1;
@@ -44,7 +44,7 @@ class CellRowsExactTest {
     return s;
   }
 
-  private static double worstResidual(CellRows s, int n, boolean more) {
+  private static double worstResidual(FivePointMatrix s, int n, boolean more) {
     double worst = 0.0;
     double other = more ? s.other(0) : 0.0;
     double sum = 0.0;
@@ -66,10 +66,10 @@ class CellRowsExactTest {
 
   @Test
   void solutionFulfilsItsEquations() {
-    CellRows s = box(20, true);
+    FivePointMatrix s = box(20, true);
     s.solve(1e-11, 500);
     assertThat(worstResidual(s, 20, true)).isLessThan(1e-10);
-    CellRows plain = box(20, false);
+    FivePointMatrix plain = box(20, false);
     plain.solve(1e-11, 500);
     assertThat(worstResidual(plain, 20, false)).isLessThan(1e-10);
   }
@@ -78,11 +78,11 @@ class CellRowsExactTest {
   @ParameterizedTest
   @ValueSource(ints = {7, 20})
   void twoThreadsSolveItToTheSameBits(int n) {
-    CellRows alone = box(n, true);
+    FivePointMatrix alone = box(n, true);
     int passes = alone.solve(1e-11, 500);
-    try (Team team = Team.of(2)) {
+    try (WorkerPair team = WorkerPair.of(2)) {
       assertThat(team.isHelped()).isTrue();
-      CellRows both = box(n, true, team);
+      FivePointMatrix both = box(n, true, team);
       assertThat(both.solve(1e-11, 500)).isEqualTo(passes);
       for (int k = 0; k < n * n; k++) {
         assertThat(both.cell(k)).isEqualTo(alone.cell(k));
@@ -93,7 +93,7 @@ class CellRowsExactTest {
 
   @Test
   void tooManyCellsAreRefused() {
-    CellRows s = new CellRows(1, 0, 1, 1);
+    FivePointMatrix s = new FivePointMatrix(1, 0, 1, 1);
     s.add(1.0, 0.0, 0.0, 0, 1.0, 1.0, 0.0, 0);
     s.solve(1e-12, 5);
     assertThat(s.cell(0)).isCloseTo(1.0, offset(1e-12));

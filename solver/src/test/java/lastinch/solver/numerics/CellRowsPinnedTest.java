@@ -16,9 +16,9 @@ class CellRowsPinnedTest {
    * A strip of cells with a slot of thin ones along it, walls in it, one side held at 0, two more
    * unknowns along its far side and below it, and a few cells that are cut off.
    */
-  private static CellRows strip(int nx, int ny) {
+  private static FivePointMatrix strip(int nx, int ny) {
     int across = (ny + EDGE - 1) / EDGE;
-    CellRows s = new CellRows(nx * ny, 2, nx + ny, across * ((nx + EDGE - 1) / EDGE));
+    FivePointMatrix s = new FivePointMatrix(nx * ny, 2, nx + ny, across * ((nx + EDGE - 1) / EDGE));
     int[] number = new int[nx * ny];
     double[] others = {0.02, 0.5};
     for (int j = 0; j < ny; j++) {
@@ -64,7 +64,7 @@ class CellRowsPinnedTest {
   }
 
   private static void pinned(int nx, int ny, double tolerance, int iterations, double residual) {
-    CellRows s = strip(nx, ny);
+    FivePointMatrix s = strip(nx, ny);
     assertThat(s.solve(tolerance, 500)).isEqualTo(iterations);
     // what is left over feels every coefficient; a hundredth is far above rounding
     assertThat(s.residual()).isCloseTo(residual, withinPercentage(1.0));

@@ -25,7 +25,7 @@ class LimitedFaceOrderOfConvergenceTest {
         double up = i > 0 ? h[i - 1] : inlet;
         double upup = i > 1 ? h[i - 2] : inlet;
         double down = i < cells ? h[i] : h[cells - 1];
-        face[i] = limited ? LimitedFace.face(upup, up, down, courant) : up;
+        face[i] = limited ? VanLeerFlux.face(upup, up, down, courant) : up;
       }
       for (int i = 0; i < cells; i++) {
         h[i] += courant * (face[i] - face[i + 1]);
@@ -54,19 +54,19 @@ class LimitedFaceOrderOfConvergenceTest {
 
   @Test
   void extremesAreTakenFromUpstream() {
-    assertThat(LimitedFace.face(1.0, 2.0, 1.5, 0.3)).isEqualTo(2.0);
-    assertThat(LimitedFace.face(1.0, 1.0, 4.0, 0.3)).isEqualTo(1.0);
+    assertThat(VanLeerFlux.face(1.0, 2.0, 1.5, 0.3)).isEqualTo(2.0);
+    assertThat(VanLeerFlux.face(1.0, 1.0, 4.0, 0.3)).isEqualTo(1.0);
   }
 
   @Test
   void wholeCellCrossingCarriesTheCellsOwnValue() {
-    assertThat(LimitedFace.face(1.0, 2.0, 4.0, 1.0)).isEqualTo(2.0);
+    assertThat(VanLeerFlux.face(1.0, 2.0, 4.0, 1.0)).isEqualTo(2.0);
   }
 
   @Test
   void faceValueLiesBetweenItsNeighbours() {
     for (double down = 2.0; down < 50.0; down *= 1.7) {
-      assertThat(LimitedFace.face(1.0, 2.0, down, 0.0)).isBetween(2.0, down);
+      assertThat(VanLeerFlux.face(1.0, 2.0, down, 0.0)).isBetween(2.0, down);
     }
   }
 }

@@ -19,7 +19,7 @@ class TeamLimitsTest {
   void everyPartIsDoneOnceEveryTurn(int threads) {
     int[] done = new int[2];
     int[] seen = new int[2];
-    try (Team team = Team.of(threads)) {
+    try (WorkerPair team = WorkerPair.of(threads)) {
       for (int turn = 1; turn <= TURNS; turn++) {
         team.run(part -> done[part]++);
         // each part has to see what both did in the turn before
@@ -35,7 +35,7 @@ class TeamLimitsTest {
   @ValueSource(ints = {1, 2})
   void whatOnePartThrowsIsThrownAndTheTeamGoesOn(int threads) {
     int[] done = new int[2];
-    try (Team team = Team.of(threads)) {
+    try (WorkerPair team = WorkerPair.of(threads)) {
       for (int bad = 0; bad < 2; bad++) {
         int thrower = bad;
         for (int turn = 0; turn < 50; turn++) {
@@ -60,7 +60,7 @@ class TeamLimitsTest {
   void theWorkerGoesHome() throws InterruptedException {
     List<Thread> before = workers();
     List<Thread> during;
-    try (Team team = Team.of(2)) {
+    try (WorkerPair team = WorkerPair.of(2)) {
       team.run(part -> {});
       during = workers();
     }

@@ -27,15 +27,15 @@ class AirEscapeExactTest {
   })
   void holeOfOneMillimetrePasses(double pressure, double expected) {
     double opening = AirEscape.VENT_DISCHARGE * Math.PI * 0.25e-6;
-    assertThat(AirEscape.orificeFlow(opening, pressure, HOT, Air.OPEN_AIR, COOL))
+    assertThat(AirEscape.orificeFlow(opening, pressure, HOT, DryAir.OPEN_AIR, COOL))
         .isCloseTo(expected, withinPercentage(1e-6));
   }
 
   @Test
   void incompressibleHoleFailsWhenChoked() {
     double opening = AirEscape.VENT_DISCHARGE * Math.PI * 0.25e-6;
-    double density = Air.density(200000.0, HOT);
-    double plain = opening * Math.sqrt(2.0 * density * (200000.0 - Air.OPEN_AIR));
+    double density = DryAir.density(200000.0, HOT);
+    double plain = opening * Math.sqrt(2.0 * density * (200000.0 - DryAir.OPEN_AIR));
     assertThat(plain).isNotCloseTo(1.62802652e-4, withinPercentage(10.0));
   }
 
@@ -50,13 +50,13 @@ class AirEscapeExactTest {
   @Test
   void porousWallFollowsDarcy() {
     double shape = 50e-4 / 0.020;
-    double scale = Air.viscosity(HOT) / 4.2e-5;
-    double small = AirEscape.mouldFlow(1e-13, shape, 102325.0, HOT, Air.OPEN_AIR);
+    double scale = DryAir.viscosity(HOT) / 4.2e-5;
+    double small = AirEscape.mouldFlow(1e-13, shape, 102325.0, HOT, DryAir.OPEN_AIR);
     // at the mean pressure the volume is that of an incompressible gas
-    assertThat(scale * small / Air.density(101825.0, HOT))
+    assertThat(scale * small / DryAir.density(101825.0, HOT))
         .isCloseTo(5.95238095e-7, withinPercentage(1e-6));
-    double large = AirEscape.mouldFlow(1e-13, shape, 106325.0, HOT, Air.OPEN_AIR);
-    assertThat(scale * large / Air.density(106325.0, HOT))
+    double large = AirEscape.mouldFlow(1e-13, shape, 106325.0, HOT, DryAir.OPEN_AIR);
+    assertThat(scale * large / DryAir.density(106325.0, HOT))
         .isCloseTo(2.90621186e-6, withinPercentage(1e-6));
   }
 
@@ -89,10 +89,10 @@ class AirEscapeExactTest {
 
   @Test
   void shutPocketShrinksWithPressure() {
-    double full = Air.density(Air.OPEN_AIR, HOT);
-    assertThat(1.0 - full / Air.density(Air.OPEN_AIR + 5000.0, HOT))
+    double full = DryAir.density(DryAir.OPEN_AIR, HOT);
+    assertThat(1.0 - full / DryAir.density(DryAir.OPEN_AIR + 5000.0, HOT))
         .isCloseTo(0.0470256290, within(1e-10));
-    assertThat(1.0 - full / Air.density(Air.OPEN_AIR + 11772.0, HOT))
+    assertThat(1.0 - full / DryAir.density(DryAir.OPEN_AIR + 11772.0, HOT))
         .isCloseTo(0.104087642, within(1e-9));
   }
 
@@ -100,19 +100,19 @@ class AirEscapeExactTest {
   void thinCrackIsPlanePoiseuilleFlow() {
     double crack = 5e-5;
     double pressure = 103325.0;
-    double mean = 0.5 * (pressure + Air.OPEN_AIR);
-    double volume = 0.3 * crack * crack * crack * 2000.0 / (12.0 * Air.viscosity(500.0) * 0.05);
-    assertThat(AirEscape.crackFlow(crack, 0.3, 0.05, pressure, 500.0, Air.OPEN_AIR))
-        .isCloseTo(volume * Air.density(mean, 500.0), withinPercentage(1e-9));
+    double mean = 0.5 * (pressure + DryAir.OPEN_AIR);
+    double volume = 0.3 * crack * crack * crack * 2000.0 / (12.0 * DryAir.viscosity(500.0) * 0.05);
+    assertThat(AirEscape.crackFlow(crack, 0.3, 0.05, pressure, 500.0, DryAir.OPEN_AIR))
+        .isCloseTo(volume * DryAir.density(mean, 500.0), withinPercentage(1e-9));
   }
 
   @Test
   void shortWideCrackIsAnOrifice() {
     double opening = AirEscape.VENT_DISCHARGE * 0.3 * 1e-3;
-    assertThat(AirEscape.crackFlow(1e-3, 0.3, 0.005, 103325.0, 500.0, Air.OPEN_AIR))
-        .isEqualTo(AirEscape.orificeFlow(opening, 103325.0, 500.0, Air.OPEN_AIR, 500.0));
-    assertThat(AirEscape.crackSlope(1e-3, 0.3, 0.005, 103325.0, 500.0, Air.OPEN_AIR))
-        .isEqualTo(AirEscape.orificeSlope(opening, 103325.0, 500.0, Air.OPEN_AIR, 500.0));
+    assertThat(AirEscape.crackFlow(1e-3, 0.3, 0.005, 103325.0, 500.0, DryAir.OPEN_AIR))
+        .isEqualTo(AirEscape.orificeFlow(opening, 103325.0, 500.0, DryAir.OPEN_AIR, 500.0));
+    assertThat(AirEscape.crackSlope(1e-3, 0.3, 0.005, 103325.0, 500.0, DryAir.OPEN_AIR))
+        .isEqualTo(AirEscape.orificeSlope(opening, 103325.0, 500.0, DryAir.OPEN_AIR, 500.0));
   }
 
   @Test

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Limits: balance, slopes against differences, vacuum behind the mould. */
 class AirEscapeLimitsTest {
-  private static final double OUT = Air.OPEN_AIR;
+  private static final double OUT = DryAir.OPEN_AIR;
 
   @ParameterizedTest
   @ValueSource(doubles = {30e3, 50e3, 60e3, 90e3, 101e3, 101330, 102e3, 130e3, 180e3, 250e3})

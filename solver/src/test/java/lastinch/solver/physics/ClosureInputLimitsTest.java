@@ -45,8 +45,8 @@ class ClosureInputLimitsTest {
 
   static Stream<Call> calls() {
     return Stream.of(
-        new Call("density", a -> Air.density(a[0], a[1]), 1e5, 300),
-        new Call("viscosity", a -> Air.viscosity(a[0]), 300),
+        new Call("density", a -> DryAir.density(a[0], a[1]), 1e5, 300),
+        new Call("viscosity", a -> DryAir.viscosity(a[0]), 300),
         new Call("factor", a -> Friction.factor(a[0], a[1]), 3000, 96),
         new Call("product", a -> Friction.product(a[0], a[1]), 3000, 96),
         new Call(
@@ -97,7 +97,7 @@ class ClosureInputLimitsTest {
         new Call("series", a -> ContactLaw.inSeries(a[0], a[1]), 900, 1e-4),
         new Call(
             "plates",
-            a -> AxialSpreading.plates(a[0], a[1], a[2], a[3], a[4]),
+            a -> TaylorArisDispersion.plates(a[0], a[1], a[2], a[3], a[4]),
             1e-5,
             1,
             2e-3,
@@ -105,7 +105,7 @@ class ClosureInputLimitsTest {
             0.03),
         new Call(
             "round",
-            a -> AxialSpreading.round(a[0], a[1], a[2], a[3], a[4]),
+            a -> TaylorArisDispersion.round(a[0], a[1], a[2], a[3], a[4]),
             1e-5,
             1,
             2e-3,
@@ -192,7 +192,7 @@ class ClosureInputLimitsTest {
         new Call("wetting metal", a -> Capillary.strength(1.2, a[0], 1.0), 1.0),
         new Call("solidus above liquidus", a -> Slurry.separation(a[0], a[1], 1, 1, 1), 900, 901),
         new Call("gap opens before the skin", a -> ContactLaw.gapShare(0.5, a[0], a[1]), 0.6, 0.5),
-        new Call("temperature in degC", a -> Air.viscosity(a[0]), 20),
+        new Call("temperature in degC", a -> DryAir.viscosity(a[0]), 20),
         new Call("percent for a share", a -> Slurry.viscosityFactor(a[0], 0.3), 20),
         new Call("stream that never arrives", a -> FreeFall.time(a[0], 1.0, a[0]), 0),
         new Call("laminar Colebrook", a -> Friction.colebrook(a[0], 0.0), 1000),

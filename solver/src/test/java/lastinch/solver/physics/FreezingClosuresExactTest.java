@@ -78,7 +78,7 @@ class FreezingClosuresExactTest {
             0.0,
             1.0);
     double peclet = 0.1 * 2e-3 / 1e-5;
-    assertThat(AxialSpreading.plates(1e-5, 0.1, 2e-3, 1000.0, 0.0))
+    assertThat(TaylorArisDispersion.plates(1e-5, 0.1, 2e-3, 1000.0, 0.0))
         .isCloseTo(1e-5 * (1.0 + peclet * peclet * excess), withinPercentage(1e-8));
   }
 
@@ -95,14 +95,14 @@ class FreezingClosuresExactTest {
                 0.0,
                 0.5);
     double peclet = 0.1 * 2e-3 / 1e-5;
-    assertThat(AxialSpreading.round(1e-5, 0.1, 2e-3, 1000.0, 0.0))
+    assertThat(TaylorArisDispersion.round(1e-5, 0.1, 2e-3, 1000.0, 0.0))
         .isCloseTo(1e-5 * (1.0 + peclet * peclet * excess), withinPercentage(1e-8));
   }
 
   @Test
   void platesLawFailsForAPipe() {
-    double plates = AxialSpreading.plates(1e-5, 0.1, 2e-3, 1000.0, 0.0) - 1e-5;
-    double pipe = AxialSpreading.round(1e-5, 0.1, 2e-3, 1000.0, 0.0) - 1e-5;
+    double plates = TaylorArisDispersion.plates(1e-5, 0.1, 2e-3, 1000.0, 0.0) - 1e-5;
+    double pipe = TaylorArisDispersion.round(1e-5, 0.1, 2e-3, 1000.0, 0.0) - 1e-5;
     assertThat(plates).isNotCloseTo(pipe, withinPercentage(5.0));
   }
 
@@ -110,13 +110,13 @@ class FreezingClosuresExactTest {
   void turbulenceLimitsSpreading() {
     double kappa = 1e-5;
     double wallSpeed = 2.0 * Math.sqrt(0.03 / 8.0);
-    assertThat(AxialSpreading.plates(kappa, 2.0, 2e-3, 20000.0, 0.03))
+    assertThat(TaylorArisDispersion.plates(kappa, 2.0, 2e-3, 20000.0, 0.03))
         .isCloseTo(kappa + 5.0 * 4e-3 * wallSpeed, withinPercentage(1e-9));
-    assertThat(AxialSpreading.round(kappa, -2.0, 2e-3, 20000.0, 0.03))
+    assertThat(TaylorArisDispersion.round(kappa, -2.0, 2e-3, 20000.0, 0.03))
         .isCloseTo(kappa + 5.0 * 2e-3 * wallSpeed, withinPercentage(1e-9));
     // just above the limit the laminar law is the smaller one and stays
-    assertThat(AxialSpreading.plates(kappa, 0.1, 2e-3, 2301.0, 0.05))
-        .isEqualTo(AxialSpreading.plates(kappa, 0.1, 2e-3, 2299.0, 0.05));
+    assertThat(TaylorArisDispersion.plates(kappa, 0.1, 2e-3, 2301.0, 0.05))
+        .isEqualTo(TaylorArisDispersion.plates(kappa, 0.1, 2e-3, 2299.0, 0.05));
   }
 
   @Test

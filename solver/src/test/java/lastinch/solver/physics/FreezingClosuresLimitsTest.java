@@ -79,7 +79,7 @@ class FreezingClosuresLimitsTest {
 
   @Test
   void metalAtRestSpreadsByConductionOnly() {
-    assertThat(AxialSpreading.plates(1e-5, 0.0, 2e-3, 0.0, 0.0)).isEqualTo(1e-5);
-    assertThat(AxialSpreading.round(1e-5, 0.0, 2e-3, 0.0, 0.0)).isEqualTo(1e-5);
+    assertThat(TaylorArisDispersion.plates(1e-5, 0.0, 2e-3, 0.0, 0.0)).isEqualTo(1e-5);
+    assertThat(TaylorArisDispersion.round(1e-5, 0.0, 2e-3, 0.0, 0.0)).isEqualTo(1e-5);
   }
 }

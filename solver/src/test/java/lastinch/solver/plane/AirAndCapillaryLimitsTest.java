@@ -4,25 +4,29 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 import org.junit.jupiter.api.Test;
 
 /** Where shut-in air and the push of thin gaps bring metal to a stop, by their own laws. */
 class AirAndCapillaryLimitsTest {
   private static final double OPEN_AIR = 101325.0;
 
-  private static Gates.Gate wholeSide(PlaneGrid grid, double gap, double loss) {
+  private static PlaneInlets.Gate wholeSide(PlaneGrid grid, double gap, double loss) {
     int[] cells = new int[grid.ny];
     double[] area = new double[grid.ny];
     for (int j = 0; j < grid.ny; j++) {
       cells[j] = grid.cell(0, j);
       area[j] = 0.2 * gap * grid.dx;
     }
-    return new Gates.Gate(cells, area, 1.0, 0.0, loss);
+    return new PlaneInlets.Gate(cells, area, 1.0, 0.0, loss);
   }
 
-  private static Basin plate(double pressure, AirLaw air) {
+  private static Basin plate(double pressure, AirEscapeLaw air) {
     PlaneGrid grid = Basin.box(50, 12, 2e-3, 3e-3);
-    Liquid l = new Liquid(8000.0, 0.1, 1.2, 0.0, 1.0, 0.0, 0.0, false);
+    FlowingLiquid l = new FlowingLiquid(8000.0, 0.1, 1.2, 0.0, 1.0, 0.0, 0.0, false);
     Basin b = new Basin(grid, l, List.of(wholeSide(grid, 3e-3, 5.0)), air);
     b.flow.gates.pressure[0] = pressure;
     b.fill((x, y) -> -1.0);
@@ -35,7 +39,7 @@ class AirAndCapillaryLimitsTest {
 
   @Test
   void sealedPlateStopsWhereTheGasLawSays() {
-    Basin b = plate(9400.0, AirLaw.tight(600.0));
+    Basin b = plate(9400.0, AirEscapeLaw.tight(600.0));
     double air = b.flow.pockets.held();
     b.runTo(2.0);
     double exact = 1.0 - OPEN_AIR / (OPEN_AIR + 9400.0);
@@ -45,14 +49,14 @@ class AirAndCapillaryLimitsTest {
 
   @Test
   void withoutTheAirTheSamePlateFills() {
-    Basin b = plate(9400.0, AirLaw.NONE);
+    Basin b = plate(9400.0, AirEscapeLaw.NONE);
     b.runTo(2.0);
     assertThat(filled(b)).isGreaterThan(0.9);
   }
 
   @Test
   void sealedPlateAtTheCataloguePressuresStopsAsTabled() {
-    Basin b = plate(11772.0, AirLaw.tight(600.0));
+    Basin b = plate(11772.0, AirEscapeLaw.tight(600.0));
     b.runTo(2.0);
     assertThat(filled(b)).isCloseTo(0.104087642, offset(0.02 * 0.104));
   }
@@ -60,8 +64,8 @@ class AirAndCapillaryLimitsTest {
   @Test
   void ventLetsThePlateFillAndTheAirOut() {
     PlaneGrid grid = Basin.box(50, 12, 2e-3, 3e-3);
-    AirLaw vented =
-        new AirLaw(
+    AirEscapeLaw vented =
+        new AirEscapeLaw(
             true,
             600.0,
             OPEN_AIR,
@@ -71,7 +75,7 @@ class AirAndCapillaryLimitsTest {
             0.05,
             0.0,
             0.05,
-            List.of(new AirLaw.Hole(grid.cell(49, 6), 2e-6)));
+            List.of(new AirEscapeLaw.Hole(grid.cell(49, 6), 2e-6)));
     Basin b = plate(9400.0, vented);
     double air = b.flow.pockets.held();
     b.runTo(2.0);
@@ -92,8 +96,8 @@ class AirAndCapillaryLimitsTest {
       gap[k] = k % nx < 10 ? 4e-3 : 1e-3;
     }
     PlaneGrid grid = PlaneGrid.of(nx, ny, 1e-3, gap);
-    Liquid l = new Liquid(8000.0, 0.1, 0.0, capillary, 0.0, 0.0, 0.0, false);
-    Basin b = new Basin(grid, l, List.of(wholeSide(grid, 4e-3, 100.0)), AirLaw.NONE);
+    FlowingLiquid l = new FlowingLiquid(8000.0, 0.1, 0.0, capillary, 0.0, 0.0, 0.0, false);
+    Basin b = new Basin(grid, l, List.of(wholeSide(grid, 4e-3, 100.0)), AirEscapeLaw.NONE);
     b.flow.gates.pressure[0] = pressure;
     b.fill((x, y) -> 0.0095 - x);
     b.runTo(1.0);

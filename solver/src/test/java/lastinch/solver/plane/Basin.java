@@ -2,37 +2,51 @@ package lastinch.solver.plane;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowState;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneFlow;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 
 /** A box of even gap with metal or water in it, for tests of the flow alone. */
-final class Basin {
+public final class Basin {
   static final double G = 9.81;
   final PlaneGrid grid;
   final PlaneFlow flow;
-  final FlowState state;
+  public final FlowState state;
 
-  Basin(PlaneGrid grid, Liquid liquid, List<Gates.Gate> gates, AirLaw air) {
+  public Basin(
+      PlaneGrid grid, FlowingLiquid liquid, List<PlaneInlets.Gate> gates, AirEscapeLaw air) {
     this(grid, liquid, gates, air, 1e-6);
   }
 
-  Basin(PlaneGrid grid, Liquid liquid, List<Gates.Gate> gates, AirLaw air, double tolerance) {
+  public Basin(
+      PlaneGrid grid,
+      FlowingLiquid liquid,
+      List<PlaneInlets.Gate> gates,
+      AirEscapeLaw air,
+      double tolerance) {
     this.grid = grid;
-    flow = new PlaneFlow(grid, liquid, new Gates(gates), air, PlaneFlow.Carried.NOTHING, tolerance);
+    flow =
+        new PlaneFlow(
+            grid, liquid, new PlaneInlets(gates), air, PlaneFlow.Carried.NOTHING, tolerance);
     state = flow.state;
   }
 
-  static PlaneGrid box(int nx, int ny, double dx, double gap) {
+  public static PlaneGrid box(int nx, int ny, double dx, double gap) {
     double[] b = new double[nx * ny];
     java.util.Arrays.fill(b, gap);
     return PlaneGrid.of(nx, ny, dx, b);
   }
 
   /** Ideal fluid of a density without friction, tension or push of the gap. */
-  static Liquid ideal(double density, double gx, double gy) {
-    return new Liquid(density, 1e-3, 0.0, 0.0, 0.0, gx, gy, true);
+  public static FlowingLiquid ideal(double density, double gx, double gy) {
+    return new FlowingLiquid(density, 1e-3, 0.0, 0.0, 0.0, gx, gy, true);
   }
 
   /** Fills where a signed distance [m] in metres from the lower left corner is positive. */
-  void fill(DoubleBinaryOperator depth) {
+  public void fill(DoubleBinaryOperator depth) {
     for (int j = 0; j < grid.ny; j++) {
       for (int i = 0; i < grid.nx; i++) {
         int c = grid.cell(i, j);

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,8 +29,9 @@ class DamBreakPublishedTest {
 
   private static Basin column(double share, int length) {
     int n = 16;
-    Liquid water = Basin.ideal(1000.0, 0.0, -share * Basin.G);
-    Basin b = new Basin(Basin.box(length * n, 34, A / n, 0.01), water, List.of(), AirLaw.NONE);
+    FlowingLiquid water = Basin.ideal(1000.0, 0.0, -share * Basin.G);
+    Basin b =
+        new Basin(Basin.box(length * n, 34, A / n, 0.01), water, List.of(), AirEscapeLaw.NONE);
     b.fill((x, y) -> Math.min(A - x, 2.0 * A - y));
     return b;
   }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Side;
+import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.run.SampleJob;
 
 /** Maps of an even gap, drawn cell by cell: a plate with gates where a test wants them. */

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -21,13 +25,14 @@ class FlowSymmetryConservationTest {
     return j > 18 && i < 9 ? 0.0 : 2e-3 + 1.5e-3 * Math.cos(0.2 * i) * Math.sin(0.1 * j + 1.0);
   }
 
-  private static Gates.Gate gate(PlaneGrid g, Turn turn, int i, int from, double x, double y) {
+  private static PlaneInlets.Gate gate(
+      PlaneGrid g, Turn turn, int i, int from, double x, double y) {
     int[] cells = new int[3];
     for (int k = 0; k < 3; k++) {
       int[] at = turn.of(i, from + k);
       cells[k] = g.cell(at[0], at[1]);
     }
-    return new Gates.Gate(cells, new double[] {1e-6, 2e-6, 2e-6}, x, y, 1.0);
+    return new PlaneInlets.Gate(cells, new double[] {1e-6, 2e-6, 2e-6}, x, y, 1.0);
   }
 
   private static Basin run(Turn turn, double[] axis, boolean swapped) {
@@ -41,12 +46,16 @@ class FlowSymmetryConservationTest {
     PlaneGrid g = PlaneGrid.of(N, N, 2e-3, gap);
     double gx = 3.0 * axis[0];
     double gy = 3.0 * axis[1];
-    Gates.Gate one = gate(g, turn, 0, 4, axis[0], axis[1]);
-    Gates.Gate two = gate(g, turn, 0, 14, axis[0], axis[1]);
-    Liquid l = new Liquid(8000.0, 4e-3, 1.2, 1.9, 0.0, gx, gy, false);
+    PlaneInlets.Gate one = gate(g, turn, 0, 4, axis[0], axis[1]);
+    PlaneInlets.Gate two = gate(g, turn, 0, 14, axis[0], axis[1]);
+    FlowingLiquid l = new FlowingLiquid(8000.0, 4e-3, 1.2, 1.9, 0.0, gx, gy, false);
     Basin b =
         new Basin(
-            g, l, swapped ? List.of(two, one) : List.of(one, two), AirLaw.tight(600.0), 1e-14);
+            g,
+            l,
+            swapped ? List.of(two, one) : List.of(one, two),
+            AirEscapeLaw.tight(600.0),
+            1e-14);
     b.flow.gates.pressure[0] = 9000.0;
     b.flow.gates.pressure[1] = 9000.0;
     b.fill((x, y) -> -1.0);

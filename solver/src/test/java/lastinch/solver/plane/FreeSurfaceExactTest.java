@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,14 +19,14 @@ class FreeSurfaceExactTest {
   /** How closely a pour's pressure is found; what it leaves open is the speed of metal at rest. */
   private static final double OF_A_POUR = 1e-7;
 
-  private static Liquid bronze(double gx, double gy) {
-    return new Liquid(BRONZE, 4e-3, 1.2, 1.92, 0.0, gx, gy, false);
+  private static FlowingLiquid bronze(double gx, double gy) {
+    return new FlowingLiquid(BRONZE, 4e-3, 1.2, 1.92, 0.0, gx, gy, false);
   }
 
   @Test
   void metalAtRestStaysAtRestWithTheWeightOfItsDepth() {
     PlaneGrid grid = Basin.box(24, 60, 2e-3, 3e-3);
-    Basin b = new Basin(grid, bronze(0.0, -9.81), List.of(), AirLaw.NONE, OF_A_POUR);
+    Basin b = new Basin(grid, bronze(0.0, -9.81), List.of(), AirEscapeLaw.NONE, OF_A_POUR);
     b.fill((x, y) -> 0.1007 - y);
     b.runTo(1.0);
     double lowest = b.state.pressure[b.grid.cell(11, 0)];
@@ -43,7 +47,7 @@ class FreeSurfaceExactTest {
       }
     }
     PlaneGrid grid = PlaneGrid.of(nx, ny, 2e-3, gap);
-    Basin b = new Basin(grid, bronze(0.0, -9.81), List.of(), AirLaw.NONE, OF_A_POUR);
+    Basin b = new Basin(grid, bronze(0.0, -9.81), List.of(), AirEscapeLaw.NONE, OF_A_POUR);
     b.fill((x, y) -> 0.0613 - y);
     b.runTo(1.0);
     assertThat(b.fastest()).isLessThan(1e-6);
@@ -52,8 +56,8 @@ class FreeSurfaceExactTest {
   @Test
   void withoutFrictionRestTakesUpNextToNoEnergy() {
     double t = Math.toRadians(20.0);
-    Liquid l = Basin.ideal(BRONZE, 9.81 * Math.sin(t), -9.81 * Math.cos(t));
-    Basin b = new Basin(Basin.box(40, 40, 2.5e-3, 3e-3), l, List.of(), AirLaw.NONE);
+    FlowingLiquid l = Basin.ideal(BRONZE, 9.81 * Math.sin(t), -9.81 * Math.cos(t));
+    Basin b = new Basin(Basin.box(40, 40, 2.5e-3, 3e-3), l, List.of(), AirEscapeLaw.NONE);
     b.fill((x, y) -> (0.0533 + Math.tan(t) * (x - 0.05) - y) * Math.cos(t));
     b.runTo(1.0);
     assertThat(b.kineticEnergy()).isLessThan(1e-8);
@@ -65,7 +69,8 @@ class FreeSurfaceExactTest {
     double dx = 0.2 / n;
     int ny = (int) Math.round(depth / dx * 1.3);
     Basin b =
-        new Basin(Basin.box(n, ny, dx, 0.01), Basin.ideal(1000.0, 0, -g), List.of(), AirLaw.NONE);
+        new Basin(
+            Basin.box(n, ny, dx, 0.01), Basin.ideal(1000.0, 0, -g), List.of(), AirEscapeLaw.NONE);
     double a = 0.02 * depth;
     b.fill((x, y) -> depth + a * Math.cos(Math.PI * x / 0.2) - y);
     double level = depth;
@@ -115,8 +120,8 @@ class FreeSurfaceExactTest {
       cells[k] = grid.cell(3 + k, ny - 1);
       area[k] = dx * 3e-3;
     }
-    Gates.Gate gate = new Gates.Gate(cells, area, 0.0, -1.0, 0.0);
-    Basin b = new Basin(grid, Basin.ideal(BRONZE, 0.0, -g), List.of(gate), AirLaw.NONE);
+    PlaneInlets.Gate gate = new PlaneInlets.Gate(cells, area, 0.0, -1.0, 0.0);
+    Basin b = new Basin(grid, Basin.ideal(BRONZE, 0.0, -g), List.of(gate), AirEscapeLaw.NONE);
     b.flow.gates.held[0] = true;
     b.flow.gates.heldSpeed[0] = 0.3;
     b.fill((x, y) -> -1.0);

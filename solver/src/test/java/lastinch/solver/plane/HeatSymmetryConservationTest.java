@@ -4,6 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowState;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneFlow;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
+import lastinch.solver.plane.heat.PlaneHeat;
+import lastinch.solver.plane.heat.PlaneMeltProperties;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
@@ -50,7 +58,8 @@ class HeatSymmetryConservationTest {
         int[] at = turn.of(0, 8 + k);
         cells[k] = grid.cell(at[0], at[1]);
       }
-      Gates.Gate gate = new Gates.Gate(cells, new double[] {1e-6, 2e-6, 2e-6}, x, y, 1.0);
+      PlaneInlets.Gate gate =
+          new PlaneInlets.Gate(cells, new double[] {1e-6, 2e-6, 2e-6}, x, y, 1.0);
       PourCase job =
           SampleJob.strip(0.1, 0.02, 2e-3)
               .alloy(SampleFoundry.tinBronze())
@@ -59,10 +68,10 @@ class HeatSymmetryConservationTest {
               .reads(1010.0 + SampleJob.ZERO)
               .checking(SampleJob.Options.ordinary())
               .build();
-      PlaneMelt melt = new PlaneMelt(job, MOULD);
-      Liquid l = melt.liquid(job);
-      Liquid pulled =
-          new Liquid(
+      PlaneMeltProperties melt = new PlaneMeltProperties(job, MOULD);
+      FlowingLiquid l = melt.liquid(job);
+      FlowingLiquid pulled =
+          new FlowingLiquid(
               l.density(),
               l.viscosity(),
               l.tension(),
@@ -72,7 +81,9 @@ class HeatSymmetryConservationTest {
               3.0 * x,
               3.0 * y,
               false);
-      flow = new PlaneFlow(grid, pulled, new Gates(List.of(gate)), AirLaw.NONE, this, 1e-14);
+      flow =
+          new PlaneFlow(
+              grid, pulled, new PlaneInlets(List.of(gate)), AirEscapeLaw.NONE, this, 1e-14);
       heat = new PlaneHeat(grid, melt, job, MOULD, flow.shut);
       heat.enters(melt.enthalpyIn);
       flow.gates.pressure[0] = 4500.0;

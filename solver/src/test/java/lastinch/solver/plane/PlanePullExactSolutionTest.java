@@ -3,15 +3,17 @@ package lastinch.solver.plane;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.plane.heat.PlaneMeltProperties;
+import lastinch.solver.plane.heat.WallHeat;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
 /** Which way metal is pulled along the plane, and when a shut square opens again. */
 class PlanePullExactSolutionTest {
-  private static double pull(Attitude stands) {
+  private static double pull(Orientation stands) {
     PourCase job =
         SampleJob.strip(0.2, 0.03, 4e-3)
             .alloy(SampleFoundry.tinBronze())
@@ -20,16 +22,16 @@ class PlanePullExactSolutionTest {
             .mouldAt(293.15)
             .attitude(stands)
             .build();
-    return new PlaneMelt(job, 293.15).liquid(job).gravityX();
+    return new PlaneMeltProperties(job, 293.15).liquid(job).gravityX();
   }
 
   /** The tip lies at large x: with the tip down the pull goes towards it. */
   @Test
   void metalIsPulledTowardsTheTipThatIsDownAndAwayFromOneThatIsUp() {
-    assertThat(pull(Attitude.UPRIGHT_TIP_DOWN)).isCloseTo(9.81, within(1e-9));
-    assertThat(pull(Attitude.UPRIGHT_TIP_UP)).isCloseTo(-9.81, within(1e-9));
-    assertThat(pull(Attitude.FLAT)).isZero();
-    assertThat(pull(Attitude.tilted(Math.toRadians(30.0)))).isCloseTo(-0.5 * 9.81, within(1e-9));
+    assertThat(pull(Orientation.UPRIGHT_TIP_DOWN)).isCloseTo(9.81, within(1e-9));
+    assertThat(pull(Orientation.UPRIGHT_TIP_UP)).isCloseTo(-9.81, within(1e-9));
+    assertThat(pull(Orientation.FLAT)).isZero();
+    assertThat(pull(Orientation.tilted(Math.toRadians(30.0)))).isCloseTo(-0.5 * 9.81, within(1e-9));
   }
 
   @Test

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.offset;
 
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Side;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.run.SampleJob;
-import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.api.Test;
 
 /** Books of whole runs of the plane: hand, sprue, metal and heat. */

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
-import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

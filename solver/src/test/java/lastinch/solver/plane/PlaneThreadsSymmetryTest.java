@@ -9,10 +9,10 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.numerics.Team;
+import lastinch.solver.geometry.cavity.CavityMap;
+import lastinch.solver.numerics.WorkerPair;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
-import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,7 +27,7 @@ class PlaneThreadsSymmetryTest {
   }
 
   private static PlaneRun poured(PourCase job, int threads) {
-    try (Team team = Team.of(threads)) {
+    try (WorkerPair team = WorkerPair.of(threads)) {
       PlaneRun run = new PlaneRun(job, CavityMap.of(job, 4e-3), team);
       run.run((time, filled) -> {}, () -> run.flow.time() > END);
       return run;

@@ -1,27 +1,30 @@
 package lastinch.solver.plane;
 
 import java.util.function.DoubleBinaryOperator;
+import lastinch.solver.plane.flow.FlowState;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.VofAdvection;
 
 /** Shapes and speeds for tests of the surface transport alone: a box with a stream function. */
-final class PrescribedFlow {
+public final class PrescribedFlow {
   final PlaneGrid grid;
-  final FlowState state;
-  final SurfaceTransport transport;
+  public final FlowState state;
+  final VofAdvection transport;
   private final int n;
   private final double edge;
 
-  PrescribedFlow(int n, double edge) {
+  public PrescribedFlow(int n, double edge) {
     this.n = n;
     this.edge = edge;
     double[] gap = new double[n * n];
     java.util.Arrays.fill(gap, 1e-3);
     grid = PlaneGrid.of(n, n, edge / n, gap);
     state = new FlowState(grid);
-    transport = new SurfaceTransport(grid);
+    transport = new VofAdvection(grid);
   }
 
   /** Fills cells by 20 x 20 samples of a shape that is positive inside. */
-  void fill(DoubleBinaryOperator shape) {
+  public void fill(DoubleBinaryOperator shape) {
     double h = edge / n;
     for (int j = 0; j < n; j++) {
       for (int i = 0; i < n; i++) {
@@ -40,7 +43,7 @@ final class PrescribedFlow {
   }
 
   /** Speeds from a stream function on the corners: free of divergence to rounding. */
-  void stream(DoubleBinaryOperator psi) {
+  public void stream(DoubleBinaryOperator psi) {
     double h = edge / n;
     for (int j = 0; j < n; j++) {
       for (int i = 0; i < n; i++) {
@@ -58,14 +61,14 @@ final class PrescribedFlow {
     }
   }
 
-  void step(double dt) {
+  public void step(double dt) {
     state.findWetPart(new int[0]);
     transport.findVolumes(state, dt);
     transport.move(state);
   }
 
   /** Least and largest share of any cell. */
-  double[] bounds() {
+  public double[] bounds() {
     double low = 1.0;
     double high = 0.0;
     for (int c = 0; c < grid.size; c++) {
@@ -78,7 +81,7 @@ final class PrescribedFlow {
   }
 
   /** Sum of absolute differences of the liquid over what there was. */
-  double differenceTo(double[] before) {
+  public double differenceTo(double[] before) {
     double off = 0.0;
     double sum = 0.0;
     for (int c = 0; c < before.length; c++) {
@@ -89,7 +92,7 @@ final class PrescribedFlow {
   }
 
   /** Plain upwind volumes: the wrong model that smears the surface. */
-  void smearedStep(double dt) {
+  public void smearedStep(double dt) {
     state.findWetPart(new int[0]);
     for (int c = grid.stride; c < grid.size; c++) {
       double x = grid.faceX[c] * state.u[c] * dt;

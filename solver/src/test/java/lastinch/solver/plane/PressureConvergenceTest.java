@@ -3,6 +3,10 @@ package lastinch.solver.plane;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 import org.junit.jupiter.api.Test;
 
 /** How the effort of the pressure grows as the cells of a filling plate are halved. */
@@ -17,9 +21,9 @@ class PressureConvergenceTest {
       cells[k] = grid.cell(0, n / 3 - half + k);
       area[k] = 2e-3 * dx;
     }
-    Gates.Gate gate = new Gates.Gate(cells, area, 1.0, 0.0, 1.0);
-    Liquid l = new Liquid(8000.0, 4e-3, 1.2, 1.9, 0.0, 0.0, 0.0, false);
-    Basin b = new Basin(grid, l, List.of(gate), AirLaw.NONE);
+    PlaneInlets.Gate gate = new PlaneInlets.Gate(cells, area, 1.0, 0.0, 1.0);
+    FlowingLiquid l = new FlowingLiquid(8000.0, 4e-3, 1.2, 1.9, 0.0, 0.0, 0.0, false);
+    Basin b = new Basin(grid, l, List.of(gate), AirEscapeLaw.NONE);
     b.flow.gates.pressure[0] = 6000.0;
     b.fill((x, y) -> -1.0);
     b.runTo(0.15);

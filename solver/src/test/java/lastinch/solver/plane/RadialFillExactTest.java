@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.offset;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.plane.flow.FlowingLiquid;
+import lastinch.solver.plane.flow.PlaneGrid;
+import lastinch.solver.plane.flow.PlaneInlets;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,15 +38,15 @@ class RadialFillExactTest {
         }
       }
     }
-    Gates.Gate gate =
-        new Gates.Gate(
+    PlaneInlets.Gate gate =
+        new PlaneInlets.Gate(
             cells.stream().mapToInt(c -> c).toArray(),
             area.stream().mapToDouble(a -> a).toArray(),
             0.0,
             0.0,
             0.0);
-    Liquid l = new Liquid(8000.0, 3e-3, tension, 0.0, 1.0, 0.0, 0.0, false);
-    Basin b = new Basin(grid, l, List.of(gate), AirLaw.NONE, tolerance);
+    FlowingLiquid l = new FlowingLiquid(8000.0, 3e-3, tension, 0.0, 1.0, 0.0, 0.0, false);
+    Basin b = new Basin(grid, l, List.of(gate), AirEscapeLaw.NONE, tolerance);
     b.flow.gates.held[0] = true;
     b.flow.gates.heldSpeed[0] = Q / total;
     java.util.Arrays.fill(b.flow.gates.speed, Q / total);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.plane.record.MeetingLines;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;

@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -53,7 +53,7 @@ final class Bits {
   }
 
   private static void course(DataOutputStream out, PourResult result) throws IOException {
-    Course course = result.course();
+    FillHistory course = result.course();
     for (int k = 0; k < course.size(); k++) {
       out.writeDouble(course.time(k));
       for (PassageRecord p : result.passages()) {

@@ -3,7 +3,7 @@ package lastinch.solver.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import org.junit.jupiter.api.Test;
@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class CourseConservationTest {
   private static final PourResult RESULT =
       DryPour.run(SampleJob.featherInSand(6.0).build(), RunObserver.NONE, () -> false);
-  private static final Course COURSE = RESULT.course();
+  private static final FillHistory COURSE = RESULT.course();
   private static final String PIECE = "piece";
 
   private static PassageRecord piece() {

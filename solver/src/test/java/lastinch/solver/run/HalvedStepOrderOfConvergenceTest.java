@@ -3,7 +3,7 @@ package lastinch.solver.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,7 +52,7 @@ class HalvedStepOrderOfConvergenceTest {
     SampleJob job =
         switch (plan) {
           case "hot" -> SampleJob.featherInGypsum(seconds);
-          case "tilted" -> SampleJob.featherInSand(seconds).attitude(Attitude.tilted(0.26));
+          case "tilted" -> SampleJob.featherInSand(seconds).attitude(Orientation.tilted(0.26));
           default -> SampleJob.featherInSand(seconds);
         };
     return DryPour.run(job.checking(options).build(), RunObserver.NONE, () -> false);

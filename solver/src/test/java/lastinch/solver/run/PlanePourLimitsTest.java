@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
@@ -20,6 +18,9 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -27,7 +28,6 @@ import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
-import lastinch.solver.shape.CavityMap;
 import org.junit.jupiter.api.Test;
 
 /** Whole pours over the plane through the facade. */

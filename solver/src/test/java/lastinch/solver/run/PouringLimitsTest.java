@@ -3,7 +3,7 @@ package lastinch.solver.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.Side;
 import lastinch.solver.material.Band;
@@ -53,7 +53,7 @@ class PouringLimitsTest {
   @Test
   void tiltOfNothingIsFlat() {
     PourResult flat = poured(SampleJob.featherInSand(6.0));
-    PourResult tilted = poured(SampleJob.featherInSand(6.0).attitude(Attitude.tilted(0.0)));
+    PourResult tilted = poured(SampleJob.featherInSand(6.0).attitude(Orientation.tilted(0.0)));
     assertThat(Bits.of(tilted)).isEqualTo(Bits.of(flat));
   }
 

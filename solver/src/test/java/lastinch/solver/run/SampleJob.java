@@ -4,27 +4,27 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
 import lastinch.solver.casting.Flask;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.casting.Well;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.casting.gating.Well;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
@@ -37,7 +37,7 @@ public final class SampleJob {
   private final List<Station> stations = new ArrayList<>();
   private SectionForm section = SectionForm.FLAT;
   private Optional<Boss> boss = Optional.empty();
-  private Attitude attitude = Attitude.FLAT;
+  private Orientation attitude = Orientation.FLAT;
   private MouldMedium medium = SampleFoundry.roundMould(1000.0);
   private double mouldTemperature = 500.0 + ZERO;
   private double shell;
@@ -114,7 +114,7 @@ public final class SampleJob {
     return feather()
         .medium(SampleFoundry.gypsum())
         .mouldAt(620.0 + ZERO)
-        .attitude(Attitude.UPRIGHT_TIP_DOWN)
+        .attitude(Orientation.UPRIGHT_TIP_DOWN)
         .cup(0.05, 0.035)
         .sprueIntoBoss(0.025, 0.014, 0.014)
         .vent(0.318, 0.002)
@@ -143,7 +143,7 @@ public final class SampleJob {
     return this;
   }
 
-  public SampleJob attitude(Attitude stands) {
+  public SampleJob attitude(Orientation stands) {
     attitude = stands;
     return this;
   }

@@ -3,25 +3,25 @@ package lastinch.solver.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
 import lastinch.solver.material.Band;
 
 /** Invented pieces with several gates or limbs, in cold sand. */
@@ -57,7 +57,7 @@ public final class SampleNetworks {
             List.of(),
             List.of());
     Piece piece = new Piece(List.of(limb), Optional.of(new Boss(0.04, 0.022, 0.018)));
-    return job(piece, Attitude.UPRIGHT_TIP_DOWN, gating, 2.1, 4.0);
+    return job(piece, Orientation.UPRIGHT_TIP_DOWN, gating, 2.1, 4.0);
   }
 
   /** Two rims and a spoke that leave a hub and meet at the far end, flat, one gate. */
@@ -78,7 +78,7 @@ public final class SampleNetworks {
             List.of(),
             List.of());
     Piece piece = new Piece(limbs, Optional.of(new Boss(0.03, 0.024, 0.009)));
-    return job(piece, Attitude.FLAT, gating, 1.0, 3.0);
+    return job(piece, Orientation.FLAT, gating, 1.0, 3.0);
   }
 
   private static Station station(double at, double width, double thickness) {
@@ -97,7 +97,7 @@ public final class SampleNetworks {
   }
 
   private static PourCase job(
-      Piece piece, Attitude attitude, Gating gating, double melted, double seconds) {
+      Piece piece, Orientation attitude, Gating gating, double melted, double seconds) {
     Mould mould =
         new Mould(
             SampleFoundry.sand(),

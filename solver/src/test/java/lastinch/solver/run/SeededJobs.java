@@ -1,7 +1,7 @@
 package lastinch.solver.run;
 
 import java.util.Random;
-import lastinch.solver.casting.Attitude;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
@@ -80,11 +80,11 @@ public final class SeededJobs {
   private void mould(SampleJob job) {
     job.attitude(
         switch (number % 5) {
-          case 0 -> Attitude.FLAT;
-          case 1 -> Attitude.tilted(between(0.02, 0.6));
-          case 2 -> Attitude.tilted(-between(0.02, 0.6));
-          case 3 -> Attitude.UPRIGHT_TIP_DOWN;
-          default -> Attitude.UPRIGHT_TIP_UP;
+          case 0 -> Orientation.FLAT;
+          case 1 -> Orientation.tilted(between(0.02, 0.6));
+          case 2 -> Orientation.tilted(-between(0.02, 0.6));
+          case 3 -> Orientation.UPRIGHT_TIP_DOWN;
+          default -> Orientation.UPRIGHT_TIP_UP;
         });
     switch (number / 5 % 3) {
       case 0 -> job.medium(SampleFoundry.sand()).mouldAt(293.15);

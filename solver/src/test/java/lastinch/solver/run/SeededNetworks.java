@@ -6,28 +6,28 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeSet;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Feeder;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
-import lastinch.solver.casting.Overflow;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.casting.Well;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Feeder;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Overflow;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.casting.gating.Well;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 
@@ -95,7 +95,7 @@ public final class SeededNetworks {
     }
     addLimbs();
     List<Gate> gates = gates();
-    Attitude attitude = attitude();
+    Orientation attitude = attitude();
     Optional<Runner> runner = runner(attitude, gates.size());
     Gating gating =
         new Gating(
@@ -189,23 +189,23 @@ public final class SeededNetworks {
         : new Place.At(limb.name(), limb.length() * tenth / 10.0, Side.LEFT);
   }
 
-  private Attitude attitude() {
+  private Orientation attitude() {
     return switch (number % 5) {
-      case 0 -> Attitude.FLAT;
-      case 1 -> Attitude.tilted(between(0.02, 0.6));
-      case 2 -> Attitude.tilted(-between(0.02, 0.6));
-      case 3 -> Attitude.UPRIGHT_TIP_DOWN;
-      default -> Attitude.UPRIGHT_TIP_UP;
+      case 0 -> Orientation.FLAT;
+      case 1 -> Orientation.tilted(between(0.02, 0.6));
+      case 2 -> Orientation.tilted(-between(0.02, 0.6));
+      case 3 -> Orientation.UPRIGHT_TIP_DOWN;
+      default -> Orientation.UPRIGHT_TIP_UP;
     };
   }
 
-  private Sprue sprue(Attitude attitude) {
+  private Sprue sprue(Orientation attitude) {
     double foot = spread(0.008, 0.016);
     double over = once(0.85) ? 1.7 * length * Math.abs(attitude.rise()) : 0.0;
     return new Sprue(between(0.04, 0.25) + over, foot * between(1.0, 1.6), foot, Optional.empty());
   }
 
-  private Optional<Runner> runner(Attitude attitude, int gates) {
+  private Optional<Runner> runner(Orientation attitude, int gates) {
     double runsOn = once(0.4) ? between(0.01, 0.04) : 0.0;
     double wide = between(0.008, 0.018);
     double deep = between(0.006, 0.014);
@@ -256,7 +256,7 @@ public final class SeededNetworks {
         new Feeder("feeder", place, across, between(0.02, 0.05), 0.5 * across, once(0.6), false));
   }
 
-  private Mould mould(Attitude attitude) {
+  private Mould mould(Orientation attitude) {
     MouldMedium medium =
         switch (number / 5 % 3) {
           case 0 -> SampleFoundry.sand();

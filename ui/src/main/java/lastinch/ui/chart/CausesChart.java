@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Limb;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.BrokenOut;
+import lastinch.solver.diagnosis.BrokenOut;
+import lastinch.solver.diagnosis.Diagnosis;
 import lastinch.ui.words.BlameText;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -26,13 +26,13 @@ final class CausesChart {
   private static final double SIDE = 12.0;
   private static final double STEPS = 8.0;
 
-  private final Blame blame;
+  private final Diagnosis blame;
   private final Sentences sentences;
   private final Figures figures;
   private final BlameText text;
   private final double length;
 
-  private CausesChart(Plan plan, Blame blame, Sentences sentences, Figures figures) {
+  private CausesChart(Plan plan, Diagnosis blame, Sentences sentences, Figures figures) {
     this.blame = blame;
     this.sentences = sentences;
     this.figures = figures;
@@ -44,7 +44,7 @@ final class CausesChart {
             .sum();
   }
 
-  static Picture of(Plan plan, Blame blame, Sentences sentences, Figures figures) {
+  static Picture of(Plan plan, Diagnosis blame, Sentences sentences, Figures figures) {
     CausesChart chart = new CausesChart(plan, blame, sentences, figures);
     return new Picture(
         sentences.say("chart.causes.heading"),
@@ -58,14 +58,14 @@ final class CausesChart {
     return PlainLetters.of(words);
   }
 
-  private List<Blame.Cause> explaining() {
-    return blame.causes().stream().filter(Blame.Cause::explains).toList();
+  private List<Diagnosis.Cause> explaining() {
+    return blame.causes().stream().filter(Diagnosis.Cause::explains).toList();
   }
 
   /** Causes that do not explain it, in one line. */
   private String others() {
     List<String> others = new ArrayList<>();
-    for (Blame.Cause cause : blame.causes()) {
+    for (Diagnosis.Cause cause : blame.causes()) {
       if (!cause.explains()) {
         others.add(text.what(cause));
       }
@@ -89,7 +89,7 @@ final class CausesChart {
             text.seen(blame, blame.planned()));
     row(g, left, wide, y, asPlanned, blame.planned(), blame.asPlanned());
     int number = 0;
-    for (Blame.Cause cause : explaining()) {
+    for (Diagnosis.Cause cause : explaining()) {
       y += ROW;
       number++;
       String words =

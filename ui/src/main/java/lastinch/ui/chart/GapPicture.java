@@ -10,11 +10,11 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.IntToDoubleFunction;
 import lastinch.cases.mesh.ModelLook;
+import lastinch.solver.casting.Centreline;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.casting.MiddleLine;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Survey;
+import lastinch.solver.geometry.solid.ShapeReport;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 
@@ -75,7 +75,7 @@ final class GapPicture {
     caption.append(
         sentences.say(
             line ? "chart.gap.caption" : "chart.gap.caption.wide", "unit", figures.lengthUnit()));
-    for (Locking.Mark mark : hatch.marks()) {
+    for (UndercutAnalysis.Mark mark : hatch.marks()) {
       caption.append(' ').append(sentences.say("chart.gap.caption." + mark.name()));
     }
     return new Picture(
@@ -260,7 +260,7 @@ final class GapPicture {
         figures.lengthUnit(), (float) (left + (most + 1) * box + 22.0), (float) (top + 27.0));
   }
 
-  private void line(Graphics2D g, Rectangle2D area, MiddleLine line) {
+  private void line(Graphics2D g, Rectangle2D area, Centreline line) {
     Path2D path = new Path2D.Double();
     for (int k = 0; k <= 200; k++) {
       double s = line.length() * k / 200.0;
@@ -276,14 +276,14 @@ final class GapPicture {
     Pens.line(g, path, Look.INK, Look.DASHED);
   }
 
-  private void ring(Graphics2D g, Rectangle2D area, Survey.Spot spot) {
+  private void ring(Graphics2D g, Rectangle2D area, ShapeReport.Spot spot) {
     double px = x(area, spot.x());
     double py = y(area, spot.y());
     Pens.line(g, new Ellipse2D.Double(px - 7, py - 7, 14, 14), Look.PAPER, Look.MARK);
     Pens.line(g, new Ellipse2D.Double(px - 7, py - 7, 14, 14), Look.INK, Look.METAL);
   }
 
-  private void dot(Graphics2D g, Rectangle2D area, Survey.Spot spot) {
+  private void dot(Graphics2D g, Rectangle2D area, ShapeReport.Spot spot) {
     double px = x(area, spot.x());
     double py = y(area, spot.y());
     g.setPaint(Look.PAPER);

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Pour;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
@@ -32,7 +32,7 @@ final class GateChart {
   private final PouredPlan plan;
   private final Sentences sentences;
   private final Figures figures;
-  private final Course course;
+  private final FillHistory course;
   private final double end;
   private final double pour;
   private final boolean even;
@@ -49,7 +49,7 @@ final class GateChart {
 
   /** The chart; none when metal needs no gate. */
   static Optional<Picture> of(PouredPlan plan, Sentences sentences, Figures figures) {
-    Course course = plan.result().course();
+    FillHistory course = plan.result().course();
     boolean any = false;
     for (int gate = 0; gate < course.gates().size(); gate++) {
       any |= course.samples() > 2 && course.passed(gate, course.samples() - 1) > 0.0;

@@ -6,14 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
-import lastinch.solver.casting.Well;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Well;
 
 /** Cup, sprue, well, runner and gates of a case, laid out to scale beside its piece. */
 final class GatingLayout {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -40,8 +40,8 @@ final class HeatBlocks {
   private final Sentences sentences;
   private final Figures figures;
   private final Map<String, Bar> bars = new LinkedHashMap<>();
-  private final List<HeatAccount.Line> loose = new ArrayList<>();
-  private final List<HeatAccount.Line> places = new ArrayList<>();
+  private final List<HeatLossBudget.Line> loose = new ArrayList<>();
+  private final List<HeatLossBudget.Line> places = new ArrayList<>();
   private final double kept;
   private final double scale;
   private final double perDegree;
@@ -58,8 +58,8 @@ final class HeatBlocks {
     double behind = 0.0;
     double length = 0.0;
     double deep = 0.0;
-    for (HeatAccount.Line line : why.account().lines()) {
-      if (line.kind() == HeatAccount.Kind.FROM_BEHIND) {
+    for (HeatLossBudget.Line line : why.account().lines()) {
+      if (line.kind() == HeatLossBudget.Kind.FROM_BEHIND) {
         behind -= line.degrees();
       } else if (line.to() > line.from()) {
         places.add(line);
@@ -74,7 +74,7 @@ final class HeatBlocks {
     half = scale * deep;
     double densest = loose.stream().mapToDouble(l -> l.degrees() / LOOSE).max().orElse(0.0);
     double warmest = 0.0;
-    for (HeatAccount.Line line : places) {
+    for (HeatLossBudget.Line line : places) {
       densest = Math.max(densest, line.degrees() / wide(line));
       warmest = Math.max(warmest, line.kept() / wide(line));
     }
@@ -94,9 +94,9 @@ final class HeatBlocks {
   }
 
   private String message() {
-    Optional<HeatAccount.Line> most =
+    Optional<HeatLossBudget.Line> most =
         Stream.concat(loose.stream(), places.stream())
-            .max(Comparator.comparingDouble(HeatAccount.Line::degrees));
+            .max(Comparator.comparingDouble(HeatLossBudget.Line::degrees));
     return most.map(
             l ->
                 PlainLetters.of(
@@ -109,12 +109,12 @@ final class HeatBlocks {
         .orElse("");
   }
 
-  private double wide(HeatAccount.Line line) {
+  private double wide(HeatLossBudget.Line line) {
     return scale * (line.to() - line.from());
   }
 
   /** Half the thickness at a share of the way along a place [m]. */
-  private double thick(HeatAccount.Line line, double share) {
+  private double thick(HeatLossBudget.Line line, double share) {
     Bar bar = bars.get(line.passage());
     if (bar == null) {
       return 0.0;
@@ -130,20 +130,20 @@ final class HeatBlocks {
             new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth(), area.getHeight()));
     List<Rectangle2D> blocks = new ArrayList<>();
     double x = area.getX();
-    for (HeatAccount.Line line : loose) {
+    for (HeatLossBudget.Line line : loose) {
       double tall = perDegree * Math.max(0.0, line.degrees()) / LOOSE;
       blocks.add(new Rectangle2D.Double(x, ground - tall, LOOSE, tall));
       x += LOOSE + GAP;
     }
     double start = x + GAP;
     x = start;
-    for (HeatAccount.Line line : places) {
+    for (HeatLossBudget.Line line : places) {
       double tall = perDegree * Math.max(0.0, line.degrees()) / wide(line);
       blocks.add(new Rectangle2D.Double(x, ground - tall, wide(line), tall));
       x += wide(line);
     }
     blocks.forEach(labels::keepOff);
-    List<HeatAccount.Line> all = new ArrayList<>(loose);
+    List<HeatLossBudget.Line> all = new ArrayList<>(loose);
     all.addAll(places);
     for (int i = 0; i < all.size(); i++) {
       block(g, labels, all.get(i), blocks.get(i));
@@ -157,9 +157,9 @@ final class HeatBlocks {
     foot(g, area, ground + 2 * (BELOW + half) + hang + FOOT - 8.0);
   }
 
-  private void block(Graphics2D g, Labels labels, HeatAccount.Line line, Rectangle2D block) {
-    boolean piece = line.kind() == HeatAccount.Kind.PIECE;
-    boolean channel = line.kind() == HeatAccount.Kind.CHANNEL;
+  private void block(Graphics2D g, Labels labels, HeatLossBudget.Line line, Rectangle2D block) {
+    boolean piece = line.kind() == HeatLossBudget.Kind.PIECE;
+    boolean channel = line.kind() == HeatLossBudget.Kind.CHANNEL;
     g.setPaint(ground(line.kind()));
     g.fill(block);
     if (piece) {
@@ -184,7 +184,7 @@ final class HeatBlocks {
         -1.0);
   }
 
-  private static Color ground(HeatAccount.Kind kind) {
+  private static Color ground(HeatLossBudget.Kind kind) {
     return switch (kind) {
       case WAITING, LIP -> Look.BAND;
       case CHANNEL -> Look.RULE;
@@ -207,7 +207,7 @@ final class HeatBlocks {
   /** Channels and piece edge on, one after the other. */
   private void way(Graphics2D g, double start, double middle) {
     double x = start;
-    for (HeatAccount.Line line : places) {
+    for (HeatLossBudget.Line line : places) {
       Path2D shape = new Path2D.Double();
       for (int i = 0; i <= SLICES; i++) {
         double share = (double) i / SLICES;
@@ -233,7 +233,7 @@ final class HeatBlocks {
   /** Warmth from behind, hanging below its places. */
   private void warmth(Graphics2D g, double start, double top) {
     double x = start;
-    for (HeatAccount.Line line : places) {
+    for (HeatLossBudget.Line line : places) {
       double tall = perDegree * line.kept() / wide(line);
       Rectangle2D block = new Rectangle2D.Double(x, top, wide(line), tall);
       if (tall > 0.5) {

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastinch.solver.material.Alloy;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
@@ -31,7 +31,7 @@ final class HeatChart {
   private final Sentences sentences;
   private final Figures figures;
   private final PassageRecord limb;
-  private final Course course;
+  private final FillHistory course;
   private final List<Integer> moments;
   private final Alloy alloy;
   private final String message;

@@ -7,8 +7,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import lastinch.solver.casting.Gate;
-import lastinch.solver.decide.Gates;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.search.GatePlacement;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GatesText;
 import lastinch.ui.words.PlainLetters;
@@ -24,7 +24,7 @@ final class LayoutsChart {
   /** A ruler shows no less [m]. */
   private static final double RULER_SHOWS = 1e-3;
 
-  private final List<Gates.Answer> shown;
+  private final List<GatePlacement.Answer> shown;
   private final Sentences sentences;
   private final Figures figures;
   private final GatesText text;
@@ -33,13 +33,13 @@ final class LayoutsChart {
   private final List<Rectangle2D> boxes = new ArrayList<>();
   private final double scale;
 
-  private LayoutsChart(Gates gates, Sentences sentences, Figures figures) {
+  private LayoutsChart(GatePlacement gates, Sentences sentences, Figures figures) {
     this.sentences = sentences;
     this.figures = figures;
     this.text = new GatesText(sentences, figures);
     this.shown = GatesText.shown(gates);
     double wide = 0.0;
-    for (Gates.Answer a : shown) {
+    for (GatePlacement.Answer a : shown) {
       MouldLayout layout = MouldLayout.of(a.job());
       Rectangle2D box = null;
       for (Bar bar : drawn(layout, a)) {
@@ -54,7 +54,7 @@ final class LayoutsChart {
     scale = (Paper.INNER - 2 * SIDE) / wide;
   }
 
-  static Picture of(Gates gates, Sentences sentences, Figures figures) {
+  static Picture of(GatePlacement gates, Sentences sentences, Figures figures) {
     LayoutsChart chart = new LayoutsChart(gates, sentences, figures);
     double tall = RULER;
     for (Rectangle2D box : chart.boxes) {
@@ -68,12 +68,12 @@ final class LayoutsChart {
         chart::draw);
   }
 
-  private static String text(Gates gates, Sentences sentences, Figures figures) {
+  private static String text(GatePlacement gates, Sentences sentences, Figures figures) {
     return PlainLetters.of(new GatesText(sentences, figures).verdict(gates));
   }
 
   /** Piece and gates. */
-  private static List<Bar> drawn(MouldLayout layout, Gates.Answer a) {
+  private static List<Bar> drawn(MouldLayout layout, GatePlacement.Answer a) {
     List<Bar> all = new ArrayList<>(layout.piece().values());
     for (Bar bar : layout.gating().values()) {
       if (isGate(a, bar)) {
@@ -83,7 +83,7 @@ final class LayoutsChart {
     return all;
   }
 
-  private static boolean isGate(Gates.Answer a, Bar bar) {
+  private static boolean isGate(GatePlacement.Answer a, Bar bar) {
     return a.job().gating().gates().stream().map(Gate::name).anyMatch(bar.name()::equals);
   }
 
@@ -91,7 +91,7 @@ final class LayoutsChart {
     double y = area.getY();
     double right = 0.0;
     for (int i = 0; i < shown.size(); i++) {
-      Gates.Answer a = shown.get(i);
+      GatePlacement.Answer a = shown.get(i);
       g.setFont(i == 0 ? Look.LABEL : Look.AXIS);
       g.setPaint(Look.INK);
       g.drawString(
@@ -112,7 +112,7 @@ final class LayoutsChart {
   }
 
   private static void layout(
-      Graphics2D g, Frame frame, Gates.Answer a, MouldLayout layout, boolean best) {
+      Graphics2D g, Frame frame, GatePlacement.Answer a, MouldLayout layout, boolean best) {
     for (Bar bar : drawn(layout, a)) {
       Shape shape = frame.place(bar.outline(View.FACE, 0.0, bar.length()));
       if (isGate(a, bar) || a.glance().filled()) {
@@ -128,7 +128,7 @@ final class LayoutsChart {
 
   /** Metal up to where it stops, where what is missing is the end of the piece. */
   private static void metal(
-      Graphics2D g, Frame frame, Gates.Answer a, Bar bar, MouldLayout layout) {
+      Graphics2D g, Frame frame, GatePlacement.Answer a, Bar bar, MouldLayout layout) {
     double length = a.job().piece().limbs().get(0).length();
     double off = Math.abs(a.glance().reach() + a.glance().missing() - length);
     boolean boss = bar == layout.piece().get("boss");

@@ -7,12 +7,12 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.Trial;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.LeverWords;
 import lastinch.ui.words.PlainLetters;
@@ -30,7 +30,7 @@ final class LeverRulers {
   private static final double POINT = 6.0;
   private static final double LINE = 32.0;
 
-  private final Least least;
+  private final SmallestChange least;
   private final LeverWords levers;
   private final List<LeverAnswer> answers;
   private final String heading;
@@ -38,7 +38,7 @@ final class LeverRulers {
   private final String message;
   private final String caption;
 
-  private LeverRulers(Least least, Sentences sentences, Figures figures) {
+  private LeverRulers(SmallestChange least, Sentences sentences, Figures figures) {
     this.least = least;
     this.levers = new LeverWords(sentences, figures);
     List<LeverAnswer> known =
@@ -53,7 +53,7 @@ final class LeverRulers {
     this.caption = caption(known, sentences, figures);
   }
 
-  static Picture of(Least least, Sentences sentences, Figures figures) {
+  static Picture of(SmallestChange least, Sentences sentences, Figures figures) {
     LeverRulers rulers = new LeverRulers(least, sentences, figures);
     double tall = ROW * Math.max(1, rulers.answers.size()) + POINT;
     return new Picture(rulers.heading, rulers.message, rulers.caption, tall, rulers::draw);
@@ -65,7 +65,7 @@ final class LeverRulers {
     return answer.chosen().isPresent() || ends > 1;
   }
 
-  private int outcome(Glance glance) {
+  private int outcome(RunSummary glance) {
     return least.goal().isMetBy(glance) ? 2 : glance.filled() ? 1 : 0;
   }
 
@@ -134,7 +134,7 @@ final class LeverRulers {
     g.drawString(PlainLetters.of(levers.value(lever, high)), (float) (right + 10), (float) (y + 4));
     Pens.line(g, new Line2D.Double(left, y, right, y), Look.FAINT_INK, Look.THIN);
     double scale = high > low ? (right - left) / (high - low) : 0.0;
-    for (Tried t : answer.tried()) {
+    for (Trial t : answer.tried()) {
       if (lever.practical().holds(t.value())) {
         bar(g, left + scale * (t.value() - low), y, t.glance());
       }
@@ -158,7 +158,7 @@ final class LeverRulers {
             t -> arrow(g, row, left + scale * (t.value() - low), levers.value(lever, t.value())));
   }
 
-  private void bar(Graphics2D g, double x, double y, Glance glance) {
+  private void bar(Graphics2D g, double x, double y, RunSummary glance) {
     if (!glance.answered()) {
       return;
     }

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import lastinch.solver.casting.GapGrid;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Locking.Mark;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
+import lastinch.solver.geometry.solid.UndercutAnalysis.Mark;
 import lastinch.ui.words.Sentences;
 
 /**
@@ -26,10 +26,10 @@ final class LockHatch {
   private static final double SPACE = 8.0;
 
   private final GapGrid grid;
-  private final Locking locking;
+  private final UndercutAnalysis locking;
   private final Sentences sentences;
 
-  LockHatch(GapGrid grid, Locking locking, Sentences sentences) {
+  LockHatch(GapGrid grid, UndercutAnalysis locking, Sentences sentences) {
     this.grid = grid;
     this.locking = locking;
     this.sentences = sentences;

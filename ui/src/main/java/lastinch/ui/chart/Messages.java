@@ -3,8 +3,8 @@ package lastinch.ui.chart;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.result.Course;
 import lastinch.solver.result.EdgeStretch;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
@@ -203,7 +203,7 @@ final class Messages {
   }
 
   /** Of how hot the metal of a limb is at a moment. */
-  String heat(PassageRecord limb, Course course, int moment) {
+  String heat(PassageRecord limb, FillHistory course, int moment) {
     int most = -1;
     for (int i = 0; i < limb.size(); i++) {
       boolean wet = course.fill(limb.name(), moment, i) > 0.0;
@@ -226,7 +226,7 @@ final class Messages {
         figures.percent(stop));
   }
 
-  private static double solid(PassageRecord limb, Course course, int moment, int cell) {
+  private static double solid(PassageRecord limb, FillHistory course, int moment, int cell) {
     return course.solid(limb.name(), moment, cell);
   }
 
@@ -272,7 +272,7 @@ final class Messages {
     if (result.gates().size() > 1) {
       return say("gates.most", "gate", most.name(), "share", figures.percent(most.share()));
     }
-    Course course = result.course();
+    FillHistory course = result.course();
     int last = course.samples() - 1;
     double open = course.sampleTime(last) - most.first().orElse(0.0);
     boolean keepsUp = open <= 0.0 || course.passed(0, last) / open >= KEEPS_UP * pour;

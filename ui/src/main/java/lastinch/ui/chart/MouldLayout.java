@@ -4,16 +4,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Boss;
-import lastinch.solver.casting.Feeder;
 import lastinch.solver.casting.Limb;
-import lastinch.solver.casting.Overflow;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Vent;
+import lastinch.solver.casting.gating.Feeder;
+import lastinch.solver.casting.gating.Overflow;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.casting.gating.Vent;
 
 /**
  * The cavity of a case laid out to scale: boss and limbs as bodies, and the places where channels
@@ -39,7 +39,7 @@ final class MouldLayout {
 
   private MouldLayout(PourCase job) {
     this.job = job;
-    Attitude attitude = job.mould().attitude();
+    Orientation attitude = job.mould().attitude();
     upright = attitude.upright();
     up =
         upright

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lastinch.solver.casting.Flask;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
@@ -247,7 +247,7 @@ final class MouldPicture {
   }
 
   private void cup(Graphics2D g, Sight sight, Frame frame) {
-    Course course = plan.result().course();
+    FillHistory course = plan.result().course();
     Bar cup = layout.open().get("cup");
     if (course.size() == 0 || cup.isEndOn(sight.view())) {
       return;

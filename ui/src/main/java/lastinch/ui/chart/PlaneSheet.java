@@ -10,9 +10,9 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.casting.Orientation;
 import lastinch.ui.words.Figures;
 
 /**
@@ -33,7 +33,7 @@ final class PlaneSheet {
   private final double wide;
   private final double high;
 
-  PlaneSheet(GapMap map, Attitude stands) {
+  PlaneSheet(GapMap map, Orientation stands) {
     this.map = map;
     upright = stands.upright();
     tipUp = stands.angle() > 0.0;

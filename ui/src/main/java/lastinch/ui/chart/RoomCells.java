@@ -3,8 +3,8 @@ package lastinch.ui.chart;
 import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Room;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunSummary;
 
 /**
  * Regions of a map of room to move, cell by cell: corners by their runs, edges of the region where
@@ -12,8 +12,8 @@ import lastinch.solver.decide.Room;
  */
 final class RoomCells {
   private static final int CORNERS = 4;
-  private final Room room;
-  private final Room.Parts parts;
+  private final OperatingMap room;
+  private final OperatingMap.Parts parts;
   private final List<Double> xs;
   private final List<Double> ys;
 
@@ -22,14 +22,14 @@ final class RoomCells {
 
   private final double[][] left;
 
-  RoomCells(Room room, Room.Parts parts) {
+  RoomCells(OperatingMap room, OperatingMap.Parts parts) {
     this.room = room;
     this.parts = parts;
     this.xs = room.acrossValues();
     this.ys = room.upValues();
     this.bottom = middles(ys.size(), xs.size(), true);
     this.left = middles(ys.size(), xs.size(), false);
-    for (Room.Line line : room.lines()) {
+    for (OperatingMap.Line line : room.lines()) {
       for (int i = 0; line.parts() == parts && i < line.across().size(); i++) {
         place(line.across().get(i), line.up().get(i));
       }
@@ -78,9 +78,9 @@ final class RoomCells {
   }
 
   private boolean inside(int column, int row) {
-    Optional<Glance> g = room.at(column, row);
+    Optional<RunSummary> g = room.at(column, row);
     return g.isPresent()
-        && (parts == Room.Parts.FILLS ? g.get().filled() : g.get().fillsWith(room.spare()));
+        && (parts == OperatingMap.Parts.FILLS ? g.get().filled() : g.get().fillsWith(room.spare()));
   }
 
   /** The region, in values of the two levers. */

@@ -15,11 +15,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Room;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.result.LapStretch;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.LeverWords;
 import lastinch.ui.words.PlainLetters;
@@ -44,20 +44,20 @@ final class RoomChart {
       new BasicStroke(
           1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1f, new float[] {6f, 4f}, 0f);
 
-  private final Room room;
+  private final OperatingMap room;
   private final Sentences sentences;
   private final Figures figures;
   private final LeverWords levers;
   private Labels labels = new Labels(new Rectangle2D.Double());
 
-  private RoomChart(Room room, Sentences sentences, Figures figures) {
+  private RoomChart(OperatingMap room, Sentences sentences, Figures figures) {
     this.room = room;
     this.sentences = sentences;
     this.figures = figures;
     this.levers = new LeverWords(sentences, figures);
   }
 
-  static Picture of(Room room, Sentences sentences, Figures figures) {
+  static Picture of(OperatingMap room, Sentences sentences, Figures figures) {
     return new RoomChart(room, sentences, figures).draw();
   }
 
@@ -119,8 +119,10 @@ final class RoomChart {
 
   private void regions(Graphics2D g, XYPlot plot, Rectangle2D area) {
     AffineTransform paper = onPaper(plot, area);
-    Shape fills = paper.createTransformedShape(new RoomCells(room, Room.Parts.FILLS).region());
-    Shape spare = paper.createTransformedShape(new RoomCells(room, Room.Parts.SPARE).region());
+    Shape fills =
+        paper.createTransformedShape(new RoomCells(room, OperatingMap.Parts.FILLS).region());
+    Shape spare =
+        paper.createTransformedShape(new RoomCells(room, OperatingMap.Parts.SPARE).region());
     dots(g, area, fills);
     g.setPaint(Look.GOOD);
     g.fill(spare);
@@ -131,9 +133,11 @@ final class RoomChart {
   private void words(Graphics2D g, XYPlot plot, Rectangle2D area) {
     AffineTransform paper = onPaper(plot, area);
     Area fills =
-        new Area(paper.createTransformedShape(new RoomCells(room, Room.Parts.FILLS).region()));
+        new Area(
+            paper.createTransformedShape(new RoomCells(room, OperatingMap.Parts.FILLS).region()));
     Area good =
-        new Area(paper.createTransformedShape(new RoomCells(room, Room.Parts.SPARE).region()));
+        new Area(
+            paper.createTransformedShape(new RoomCells(room, OperatingMap.Parts.SPARE).region()));
     Area stops = new Area(area);
     stops.subtract(fills);
     fills.subtract(good);
@@ -192,7 +196,7 @@ final class RoomChart {
     return room.glances().stream().flatMap(Optional::stream).anyMatch(RoomChart::laps);
   }
 
-  private static boolean laps(Glance glance) {
+  private static boolean laps(RunSummary glance) {
     return glance.filled() && glance.worstLap() >= LapStretch.PLAIN;
   }
 
@@ -247,7 +251,7 @@ final class RoomChart {
   }
 
   private void lines(Graphics2D g, XYPlot plot, Rectangle2D area) {
-    for (Room.Line line : room.lines()) {
+    for (OperatingMap.Line line : room.lines()) {
       Path2D path = new Path2D.Double();
       for (int i = 0; i < line.across().size(); i++) {
         double x = x(plot, area, line.across().get(i));
@@ -259,7 +263,7 @@ final class RoomChart {
         }
       }
       labels.keepOffLine(path);
-      boolean fills = line.parts() == Room.Parts.FILLS;
+      boolean fills = line.parts() == OperatingMap.Parts.FILLS;
       Pens.line(g, path, Look.INK, fills ? Look.METAL : DASHED);
     }
   }

@@ -1,7 +1,7 @@
 package lastinch.ui.chart;
 
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Room;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.LeverWords;
@@ -12,7 +12,7 @@ import lastinch.ui.words.Sentences;
 final class RoomWords {
   private RoomWords() {}
 
-  static String message(Room room, Sentences sentences, Figures figures) {
+  static String message(OperatingMap room, Sentences sentences, Figures figures) {
     String outcome = new GlanceWords(sentences, figures).outcome(room.plan());
     if (room.plan().fillsWith(room.spare())) {
       return PlainLetters.of(sentences.say("room.says.good", "outcome", outcome));
@@ -22,7 +22,8 @@ final class RoomWords {
     int row = 0;
     for (int r = 0; r < room.upValues().size(); r++) {
       for (int c = 0; c < room.acrossValues().size(); c++) {
-        boolean good = room.at(c, r).filter((Glance g) -> g.fillsWith(room.spare())).isPresent();
+        boolean good =
+            room.at(c, r).filter((RunSummary g) -> g.fillsWith(room.spare())).isPresent();
         double far = Math.hypot(across(room, c), up(room, r));
         if (good && far < nearest) {
           nearest = far;
@@ -48,19 +49,19 @@ final class RoomWords {
   }
 
   private static String setting(
-      lastinch.solver.decide.Lever lever, double value, LeverWords levers, Sentences sentences) {
+      lastinch.solver.levers.Lever lever, double value, LeverWords levers, Sentences sentences) {
     return sentences.say(
         "room.here", "lever", levers.name(lever), "value", levers.value(lever, value));
   }
 
   /** Distance from the plan as a share of the map. */
-  private static double across(Room room, int column) {
+  private static double across(OperatingMap room, int column) {
     double whole =
         room.acrossValues().get(room.acrossValues().size() - 1) - room.acrossValues().get(0);
     return (room.acrossValues().get(column) - room.across().now()) / whole;
   }
 
-  private static double up(Room room, int row) {
+  private static double up(OperatingMap room, int row) {
     double whole = room.upValues().get(room.upValues().size() - 1) - room.upValues().get(0);
     return (room.upValues().get(row) - room.up().now()) / whole;
   }

@@ -2,7 +2,7 @@ package lastinch.ui.chart;
 
 import java.util.ArrayList;
 import java.util.List;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 
 /**
@@ -21,7 +21,7 @@ record Stretch(double from, double to, boolean flows, double kelvin) {
    *
    * @param flowStop solid share at which metal stops flowing [-]
    */
-  static List<Stretch> of(PassageRecord passage, Course course, double flowStop) {
+  static List<Stretch> of(PassageRecord passage, FillHistory course, double flowStop) {
     List<Stretch> out = new ArrayList<>();
     boolean known = course.knows(passage.name());
     int last = course.size() - 1;

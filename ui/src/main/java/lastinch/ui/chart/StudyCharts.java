@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Room;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.uncertainty.FillProbability;
 import lastinch.ui.words.BlameText;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.Explained;
@@ -41,7 +41,7 @@ public final class StudyCharts {
   }
 
   /** The map of room to move, {@code room}. */
-  public ChartFiles room(Plan plan, Room room) {
+  public ChartFiles room(Plan plan, OperatingMap room) {
     String answer =
         sentences.say(
             "room.chart.answer",
@@ -54,7 +54,7 @@ public final class StudyCharts {
   }
 
   /** Ten dots, where it stops, what matters: {@code sure}. */
-  public ChartFiles sure(Plan plan, Sure sure) {
+  public ChartFiles sure(Plan plan, FillProbability sure) {
     return new ChartFiles(
         plan.title(),
         PlainLetters.of(new SureText(sentences, figures).headline(sure)),
@@ -62,7 +62,7 @@ public final class StudyCharts {
   }
 
   /** Causes of what was found, {@code causes}. */
-  public ChartFiles causes(Plan plan, Blame blame) {
+  public ChartFiles causes(Plan plan, Diagnosis blame) {
     return new ChartFiles(
         plan.title(),
         PlainLetters.of(new BlameText(sentences, figures).verdict(blame)),
@@ -70,7 +70,7 @@ public final class StudyCharts {
   }
 
   /** Layouts of gates on the piece, {@code layouts}. */
-  public ChartFiles gates(Plan plan, Gates gates) {
+  public ChartFiles gates(Plan plan, GatePlacement gates) {
     return new ChartFiles(
         plan.title(),
         PlainLetters.of(new GatesText(sentences, figures).verdict(gates)),
@@ -78,7 +78,7 @@ public final class StudyCharts {
   }
 
   /** Every lever as a ruler, {@code levers}. */
-  public ChartFiles least(Plan plan, Least least) {
+  public ChartFiles least(Plan plan, SmallestChange least) {
     String answer =
         sentences.say(
             "room.chart.answer",

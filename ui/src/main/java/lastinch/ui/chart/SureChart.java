@@ -7,8 +7,8 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Influence;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.uncertainty.FillProbability;
+import lastinch.solver.uncertainty.Influence;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.Sentences;
@@ -30,12 +30,12 @@ final class SureChart {
   private static final double FILLS = 0.97;
 
   private final StopPlaces places;
-  private final Sure sure;
+  private final FillProbability sure;
   private final Sentences sentences;
   private final Figures figures;
   private final List<Influence> worth;
 
-  private SureChart(Plan plan, Sure sure, Sentences sentences, Figures figures) {
+  private SureChart(Plan plan, FillProbability sure, Sentences sentences, Figures figures) {
     this.places = StopPlaces.of(plan.pourCase(), sure, StopPlaces.MANY);
     this.sure = sure;
     this.sentences = sentences;
@@ -43,7 +43,7 @@ final class SureChart {
     this.worth = SureText.worth(sure);
   }
 
-  static Picture of(Plan plan, Sure sure, Sentences sentences, Figures figures) {
+  static Picture of(Plan plan, FillProbability sure, Sentences sentences, Figures figures) {
     SureChart chart = new SureChart(plan, sure, sentences, figures);
     return new Picture(
         sentences.say("chance.chart.heading"),

@@ -4,9 +4,9 @@ import java.util.List;
 import lastinch.cases.plan.Materials;
 import lastinch.cases.plan.OwnedThings;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
-import lastinch.solver.decide.Owned;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.Levers;
+import lastinch.solver.levers.Owned;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.HowPoured;
 

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.diagnosis.Difference;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.uncertainty.BandStudy;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.CompareJson;
 import lastinch.ui.words.CompareText;
@@ -57,7 +57,7 @@ final class CompareCommand extends StudyCommand {
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
+  Answer answer(Asked asked, RunCache studies) {
     List<Supplier<PourResult>> tasks = new ArrayList<>();
     for (Plan plan : asked.plans()) {
       tasks.add(() -> asked.runs().whole(plan.pourCase(), studies::stopRequested));
@@ -65,7 +65,7 @@ final class CompareCommand extends StudyCommand {
     List<Optional<PourResult>> results = studies.all(tasks);
     List<Compared.Poured> poured = new ArrayList<>();
     for (int i = 0; i < results.size(); i++) {
-      PourResult result = results.get(i).orElseThrow(Studies.Cancelled::new);
+      PourResult result = results.get(i).orElseThrow(RunCache.Cancelled::new);
       Plan plan = asked.plans().get(i);
       Optional<BandStudy> bands =
           workshop.bands(plan.pourCase(), result, asked.how(), studies::stopRequested);

@@ -12,10 +12,10 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Found;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.diagnosis.Observation;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 import picocli.CommandLine.Option;
@@ -94,17 +94,17 @@ final class FoundOptions {
     }
   }
 
-  private Optional<Found.Lip> lip() {
+  private Optional<Observation.Lip> lip() {
     return lip.flatMap(
         typed ->
-            Arrays.stream(Found.Lip.values())
+            Arrays.stream(Observation.Lip.values())
                 .filter(l -> l.name().equals(typed.strip().toUpperCase(Locale.ROOT)))
                 .findFirst());
   }
 
   /** What was found; only of options that can be read. */
-  Found found() {
-    return new Found(
+  Observation found() {
+    return new Observation(
         si(distance(stopped), Dimension.LENGTH),
         si(distance(lap), Dimension.LENGTH),
         lip(),
@@ -124,13 +124,13 @@ final class FoundOptions {
   /** What of it cannot be on a casting of a plan, all of it. */
   List<String> contradictions(PourCase job, Sentences sentences, Figures figures) {
     return found().contradictions(job).stream()
-        .filter(c -> c != Found.Contradiction.NOTHING)
+        .filter(c -> c != Observation.Contradiction.NOTHING)
         .map(c -> sentence(c, job, sentences, figures))
         .toList();
   }
 
   private String sentence(
-      Found.Contradiction what, PourCase job, Sentences sentences, Figures figures) {
+      Observation.Contradiction what, PourCase job, Sentences sentences, Figures figures) {
     String key = "found.wrong." + what.name();
     List<String> named = limbs();
     String length =
@@ -140,7 +140,7 @@ final class FoundOptions {
                 .mapToDouble(Limb::length)
                 .sum());
     String limbs = job.piece().limbs().stream().map(Limb::name).collect(Collectors.joining(", "));
-    String whole = figures.mass(Found.wholeMass(job));
+    String whole = figures.mass(Observation.wholeMass(job));
     String weight = weighed.orElse("");
     return switch (what) {
       case NOTHING, LINE_WITH_ONE_STREAM, NO_RULER -> sentences.say(key);

@@ -12,13 +12,13 @@ import java.util.Map;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.GatesJson;
 import lastinch.ui.words.GateFile;
@@ -44,7 +44,7 @@ final class GatesCommand extends StudyCommand {
   private Optional<String> spare = Optional.empty();
 
   @Option(names = "--most", paramLabel = "COUNT", descriptionKey = "most")
-  private String most = Integer.toString(Gates.MOST);
+  private String most = Integer.toString(GatePlacement.MOST);
 
   GatesCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
@@ -61,9 +61,10 @@ final class GatesCommand extends StudyCommand {
     if (spare.isPresent() && LeastCommand.share(spare.get()).isEmpty()) {
       wrong.add(sentences.say("least.spare.wrong", "word", spare.get()));
     }
-    if (!most.strip().matches("[1-" + Gates.MOST + "]")) {
+    if (!most.strip().matches("[1-" + GatePlacement.MOST + "]")) {
       wrong.add(
-          sentences.say("gates.most.wrong", "most", Integer.toString(Gates.MOST), "word", most));
+          sentences.say(
+              "gates.most.wrong", "most", Integer.toString(GatePlacement.MOST), "word", most));
     }
     return wrong;
   }
@@ -90,16 +91,17 @@ final class GatesCommand extends StudyCommand {
 
   @Override
   int usualRuns(Asked asked) {
-    return Gates.usualRuns(Integer.parseInt(most.strip()));
+    return GatePlacement.usualRuns(Integer.parseInt(most.strip()));
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
+  Answer answer(Asked asked, RunCache studies) {
     Plan plan = asked.plan();
     double wanted =
         spare.flatMap(LeastCommand::share).orElse(plan.want().heatToSpare().orElse(USUAL_SPARE));
-    Gates gates =
-        Gates.of(studies, plan.pourCase(), asked.owned(), wanted, Integer.parseInt(most.strip()));
+    GatePlacement gates =
+        GatePlacement.of(
+            studies, plan.pourCase(), asked.owned(), wanted, Integer.parseInt(most.strip()));
     GatesText text = new GatesText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));
@@ -119,11 +121,11 @@ final class GatesCommand extends StudyCommand {
         GatesJson.of(plan, file.toString(), gates, asked.how()),
         files,
         true,
-        gates.plan().end() != Glance.End.BROKE_DOWN);
+        gates.plan().end() != RunSummary.End.BROKE_DOWN);
   }
 
   /** The plan gated anew, based on the old one as seen from the folder of the answer. */
-  private List<String> ready(Plan plan, Gates gates) {
+  private List<String> ready(Plan plan, GatePlacement gates) {
     Path from = folder().orElseThrow().toAbsolutePath().normalize();
     Path old = plan.file().toAbsolutePath().normalize();
     GateFile file = new GateFile(sentences);
@@ -135,7 +137,7 @@ final class GatesCommand extends StudyCommand {
    * From distances in the cavity to typed ones [-]: a first draft is read back, because a pattern
    * may be larger than the casting that a person measured.
    */
-  private double factor(Plan plan, Gates gates, Path old) {
+  private double factor(Plan plan, GatePlacement gates, Path old) {
     Optional<Double> wanted = firstPlace(gates.best().job().gating().gates());
     if (wanted.isEmpty()) {
       return 1.0;

@@ -9,12 +9,12 @@ import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Goal;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Studies;
-import lastinch.solver.decide.SureChange;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.search.SureChange;
+import lastinch.solver.study.Goal;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.LeastJson;
 import lastinch.ui.words.LeastText;
@@ -109,18 +109,19 @@ final class LeastCommand extends StudyCommand {
   @Override
   int usualRuns(Asked asked) {
     int levers = chosen(asked).size();
-    return Least.usualRuns(chosen(asked))
+    return SmallestChange.usualRuns(chosen(asked))
         + chance().map(c -> SureChange.usualRuns(levers)).orElse(0);
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
+  Answer answer(Asked asked, RunCache studies) {
     double wanted =
         spare
             .flatMap(LeastCommand::share)
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
-    Least least =
-        Least.of(studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, fullEdge));
+    SmallestChange least =
+        SmallestChange.of(
+            studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, fullEdge));
     LeastText text = new LeastText(sentences, asked.figures());
     Optional<SureChange.Wanted> sures =
         chance()
@@ -148,7 +149,7 @@ final class LeastCommand extends StudyCommand {
         LeastJson.of(asked.plan(), file.toString(), least, sures, asked.how()),
         files,
         least.whole(),
-        least.base().end() != Glance.End.BROKE_DOWN);
+        least.base().end() != RunSummary.End.BROKE_DOWN);
   }
 
   private List<Lever> chosen(Asked asked) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.run.DryPour;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GridWords;
@@ -89,7 +89,11 @@ final class PlaneWords {
    * @param job what it describes
    */
   List<String> notes(
-      Sentences sentences, Figures figures, String file, PourCase job, Accounts accounts) {
+      Sentences sentences,
+      Figures figures,
+      String file,
+      PourCase job,
+      ConservationFigures accounts) {
     String range =
         DryPour.needs(job).isEmpty()
             ? sentences.say("plane.note.range.quick", "file", file, "words", HowPoured.TYPED)

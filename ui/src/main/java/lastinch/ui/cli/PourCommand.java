@@ -17,12 +17,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.Owned;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.SquareSpread;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.levers.Owned;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PlanePour;
@@ -30,6 +25,11 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.search.GridSensitivity;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.uncertainty.BandStudy;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.chart.FillingFilm;
 import lastinch.ui.json.PlaneCsv;
@@ -169,8 +169,8 @@ final class PourCommand implements Callable<Integer> {
       field = poured.field();
     }
     double seconds = (System.nanoTime() - start) / NANOS;
-    Optional<SquareSpread> spread =
-        planeWords.wantsAgain() && lastinch.solver.decide.Verdict.of(result).isPresent()
+    Optional<GridSensitivity> spread =
+        planeWords.wantsAgain() && lastinch.solver.study.VerdictWord.of(result).isPresent()
             ? again(plan.pourCase(), result, seconds, figures, stopper)
             : Optional.empty();
     Optional<BandStudy> bands =
@@ -212,26 +212,26 @@ final class PourCommand implements Callable<Integer> {
   }
 
   /** The plan over squares a little finer and coarser; empty when it was stopped. */
-  private Optional<SquareSpread> again(
+  private Optional<GridSensitivity> again(
       PourCase job, PourResult first, double seconds, Figures figures, Stopper stopper) {
     Pace pace = new Pace(surroundings, sentences, figures);
     int atOnce = Runtime.getRuntime().availableProcessors();
     boolean talks = !json && !quiet;
     if (talks) {
-      pace.again(seconds, SquareSpread.more(), atOnce);
+      pace.again(seconds, GridSensitivity.more(), atOnce);
     }
     double square = planeWords.square();
     try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"));
-        Studies studies =
-            new Studies(
+        RunCache studies =
+            new RunCache(
                 Pourer.of(workshop.overPlane(square)),
                 atOnce,
                 talks && surroundings.terminal()
                     ? (done, all) -> progress.reached(done, all, pace.left(done, all))
-                    : Studies.Watch.NONE,
+                    : RunCache.Watch.NONE,
                 stopper::stopRequested)) {
-      return SquareSpread.around(job, square, first, workshop::overPlane, studies);
-    } catch (Studies.Cancelled e) {
+      return GridSensitivity.around(job, square, first, workshop::overPlane, studies);
+    } catch (RunCache.Cancelled e) {
       return Optional.empty();
     }
   }

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.Room;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.RoomJson;
 import lastinch.ui.words.LeverWords;
@@ -103,15 +103,15 @@ final class RoomCommand extends StudyCommand {
 
   @Override
   int usualRuns(Asked asked) {
-    return Room.usualRuns(question(asked));
+    return OperatingMap.usualRuns(question(asked));
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
-    return answer(asked, Room.of(studies, asked.plan().pourCase(), question(asked)));
+  Answer answer(Asked asked, RunCache studies) {
+    return answer(asked, OperatingMap.of(studies, asked.plan().pourCase(), question(asked)));
   }
 
-  private Room.Question question(Asked asked) {
+  private OperatingMap.Question question(Asked asked) {
     Sides sides = sides(asked);
     double wanted =
         spare
@@ -119,11 +119,11 @@ final class RoomCommand extends StudyCommand {
             .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
     Side a = sides.across().orElseThrow();
     Side b = sides.up().orElseThrow();
-    return new Room.Question(
+    return new OperatingMap.Question(
         a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, wanted);
   }
 
-  private Answer answer(Asked asked, Room room) {
+  private Answer answer(Asked asked, OperatingMap room) {
     RoomText text = new RoomText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put("room.csv", f -> Files.write(f, text.table(room), StandardCharsets.US_ASCII));
@@ -143,7 +143,7 @@ final class RoomCommand extends StudyCommand {
         RoomJson.of(asked.plan(), file.toString(), room, asked.how()),
         files,
         room.whole(),
-        room.plan().end() != Glance.End.BROKE_DOWN);
+        room.plan().end() != RunSummary.End.BROKE_DOWN);
   }
 
   /** Reads {@code LEVER=a..b}; the range may be left out. */

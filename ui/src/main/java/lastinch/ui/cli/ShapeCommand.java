@@ -17,9 +17,9 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
+import lastinch.solver.geometry.solid.PartOrientation;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
 import lastinch.solver.material.Alloy;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Pose;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ShapeJson;
@@ -121,10 +121,12 @@ final class ShapeCommand implements Callable<Integer> {
     if (unit.isPresent() && MeshUnit.of(unit.get()).isEmpty()) {
       return Optional.of(problemText.sentence("shape.wrong.unit", "word", unit.get()));
     }
-    if (up.isPresent() && !Pose.DIRECTIONS.contains(up.get())) {
+    if (up.isPresent() && !PartOrientation.DIRECTIONS.contains(up.get())) {
       return Optional.of(problemText.sentence("shape.wrong.up", "word", up.get()));
     }
-    if (end.isPresent() && !end.get().equals(OTHER) && !Pose.DIRECTIONS.contains(end.get())) {
+    if (end.isPresent()
+        && !end.get().equals(OTHER)
+        && !PartOrientation.DIRECTIONS.contains(end.get())) {
       return Optional.of(problemText.sentence("shape.wrong.end", "word", end.get()));
     }
     if (parting.isPresent() && partingHeight().isEmpty()) {
@@ -171,7 +173,7 @@ final class ShapeCommand implements Callable<Integer> {
         mesh.get(),
         taken.get(),
         1.0,
-        new Pose.Wish(
+        new PartOrientation.Wish(
             up,
             end.filter(e -> !e.equals(OTHER)),
             end.filter(OTHER::equals).isPresent(),
@@ -198,7 +200,7 @@ final class ShapeCommand implements Callable<Integer> {
 
   private int answer(ModelLook look, Alloy metal, Figures figures) {
     ShapeText text = new ShapeText(sentences, figures);
-    Locking locking = look.locking();
+    UndercutAnalysis locking = look.locking();
     List<String> full = text.full(file.toString(), look, locking, metal);
     String answer =
         ShapeJson.of(file.toString(), look, locking, metal, text.matters(look, locking));

@@ -14,14 +14,14 @@ import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Bands;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.Owned;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.levers.Owned;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.uncertainty.BandStudy;
+import lastinch.solver.uncertainty.Bands;
 
 /** The real thing: files, catalogue and solver. */
 final class Shop implements Workshop {
@@ -72,7 +72,7 @@ final class Shop implements Workshop {
       Owned owned,
       double wanted,
       BooleanSupplier stopRequested) {
-    try (Studies studies = Studies.onAllCores(Studies.Watch.NONE, stopRequested)) {
+    try (RunCache studies = RunCache.onAllCores(RunCache.Watch.NONE, stopRequested)) {
       return NextStep.of(studies, pourCase, bands, owned, wanted);
     }
   }

@@ -19,11 +19,11 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.Studies;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.report.Sheets;
 import lastinch.ui.report.StudyReport;
@@ -132,7 +132,7 @@ abstract class StudyCommand implements Callable<Integer> {
    * @param asked plans and what there is to choose from; they fit the words of the command
    * @param studies makes the runs
    */
-  abstract Answer answer(Asked asked, Studies studies);
+  abstract Answer answer(Asked asked, RunCache studies);
 
   /**
    * An answer.
@@ -240,8 +240,8 @@ abstract class StudyCommand implements Callable<Integer> {
     long start = System.nanoTime();
     int atOnce = Runtime.getRuntime().availableProcessors();
     try (Progress progress = new Progress(surroundings, sentences.say("cli.study.progress"));
-        Studies studies =
-            new Studies(
+        RunCache studies =
+            new RunCache(
                 Pourer.of(asked.runs()),
                 atOnce,
                 watch(progress, asked.figures()),
@@ -252,7 +252,7 @@ abstract class StudyCommand implements Callable<Integer> {
           foretell(asked, atOnce, stopper);
         }
         answer = answer(asked, studies);
-      } catch (Studies.Cancelled e) {
+      } catch (RunCache.Cancelled e) {
         progress.hide();
         surroundings.complain(stopped(studies));
         return Exit.CANCELLED;
@@ -339,16 +339,16 @@ abstract class StudyCommand implements Callable<Integer> {
                 StandardCharsets.UTF_8));
   }
 
-  private Studies.Watch watch(Progress progress, Figures figures) {
+  private RunCache.Watch watch(Progress progress, Figures figures) {
     if (!surroundings.terminal() || json || quiet) {
-      return Studies.Watch.NONE;
+      return RunCache.Watch.NONE;
     }
     Pace pace = new Pace(surroundings, sentences, figures);
     return (done, expected) -> progress.reached(done, expected, pace.left(done, expected));
   }
 
   /** How far a study had come when somebody stopped it. */
-  private List<String> stopped(Studies studies) {
+  private List<String> stopped(RunCache studies) {
     return problemText.sentence(
         "study.stopped",
         "runs",
@@ -357,7 +357,7 @@ abstract class StudyCommand implements Callable<Integer> {
         Integer.toString(studies.expected()));
   }
 
-  private boolean print(Answer answer, double seconds, Studies studies) {
+  private boolean print(Answer answer, double seconds, RunCache studies) {
     if (json) {
       surroundings.out().println(answer.json());
       return !surroundings.out().checkError();

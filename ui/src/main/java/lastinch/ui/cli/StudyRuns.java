@@ -5,10 +5,10 @@ import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
 
 /** Runs of a study. Of the plans themselves the whole result is kept, so they are poured once. */
 final class StudyRuns implements Pourer.Run {
@@ -33,12 +33,12 @@ final class StudyRuns implements Pourer.Run {
   /**
    * The whole result of a plan.
    *
-   * @throws Studies.Cancelled when asked to stop
+   * @throws RunCache.Cancelled when asked to stop
    */
   PourResult whole(PourCase plan, BooleanSupplier stop) {
     PourResult result = of(plan, stop);
     if (result.outcome() instanceof Outcome.Cancelled) {
-      throw new Studies.Cancelled();
+      throw new RunCache.Cancelled();
     }
     whole.put(plan, result);
     return result;

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Studies;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.uncertainty.FillProbability;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.SureJson;
 import lastinch.ui.words.Sentences;
@@ -55,7 +55,7 @@ final class SureCommand extends StudyCommand {
   /** Days asked for; 0 when that is no number. */
   private int count() {
     if (pours.isEmpty()) {
-      return overPlane() ? FEW_DAYS : Sure.USUAL_DAYS;
+      return overPlane() ? FEW_DAYS : FillProbability.USUAL_DAYS;
     }
     String typed = pours.get().strip();
     return typed.matches("\\d{1,7}") ? Integer.parseInt(typed) : 0;
@@ -63,12 +63,12 @@ final class SureCommand extends StudyCommand {
 
   @Override
   int usualRuns(Asked asked) {
-    return Sure.runs(asked.plan().pourCase(), count(), thorough);
+    return FillProbability.runs(asked.plan().pourCase(), count(), thorough);
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
-    Sure sure = Sure.of(studies, asked.plan().pourCase(), count(), thorough);
+  Answer answer(Asked asked, RunCache studies) {
+    FillProbability sure = FillProbability.of(studies, asked.plan().pourCase(), count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     List<String> full =
@@ -88,6 +88,6 @@ final class SureCommand extends StudyCommand {
         SureJson.of(asked.plan(), file.toString(), sure, asked.how()),
         files,
         true,
-        sure.plan().end() != Glance.End.BROKE_DOWN);
+        sure.plan().end() != RunSummary.End.BROKE_DOWN);
   }
 }

@@ -4,14 +4,14 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Goal;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.HeatLossBudget;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.Goal;
+import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.json.FoundJson;
 import lastinch.ui.json.WhyJson;
@@ -68,9 +68,9 @@ final class WhyCommand extends StudyCommand {
   }
 
   /** What explains a casting that was broken out. */
-  private Answer blame(Asked asked, Studies studies) {
-    Blame blame =
-        Blame.of(
+  private Answer blame(Asked asked, RunCache studies) {
+    Diagnosis blame =
+        Diagnosis.of(
             studies,
             asked.runs(),
             asked.plan().pourCase(),
@@ -114,26 +114,27 @@ final class WhyCommand extends StudyCommand {
   @Override
   int usualRuns(Asked asked) {
     return found.given()
-        ? Blame.usualRuns(asked.plan().pourCase(), asked.isPouredAsDrawn(asked.plan()))
-        : Least.usualRuns(telling(asked));
+        ? Diagnosis.usualRuns(asked.plan().pourCase(), asked.isPouredAsDrawn(asked.plan()))
+        : SmallestChange.usualRuns(telling(asked));
   }
 
   @Override
-  Answer answer(Asked asked, Studies studies) {
+  Answer answer(Asked asked, RunCache studies) {
     if (found.given()) {
       return blame(asked, studies);
     }
     PourResult result = asked.runs().whole(asked.plan().pourCase(), studies::stopRequested);
     List<Lever> levers = telling(asked);
     double spare = asked.plan().want().heatToSpare().orElse(USUAL_SPARE);
-    Least least = Least.of(studies, asked.plan().pourCase(), levers, Goal.heat(spare));
+    SmallestChange least =
+        SmallestChange.of(studies, asked.plan().pourCase(), levers, Goal.heat(spare));
     Explained explained =
         new Explained(
             asked.plan(),
             file.toString(),
             result,
             workshop.bands(asked.plan().pourCase(), result, asked.how(), studies::stopRequested),
-            HeatAccount.of(asked.plan().pourCase(), result),
+            HeatLossBudget.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());
     List<String> full = noted(asked, text.full(explained, asked.how()));

@@ -10,14 +10,14 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.Owned;
-import lastinch.solver.decide.Pourer;
+import lastinch.solver.levers.Owned;
 import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.uncertainty.BandStudy;
 import lastinch.ui.words.HowPoured;
 
 /** What a command line needs from the other modules. */

@@ -3,10 +3,10 @@ package lastinch.ui.json;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Swing;
-import lastinch.solver.decide.Unknown;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.uncertainty.BandStudy;
+import lastinch.solver.uncertainty.OneAtATimeEffect;
+import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
 
@@ -35,15 +35,15 @@ final class BandJson {
     json.open(day, '{')
         .put("outcome", Reasons.key(result.outcome()))
         .put("reach_mm", result.reach() * MILLI, DIGITS)
-        .put("onePiece", lastinch.solver.decide.Verdict.fills(result))
+        .put("onePiece", lastinch.solver.study.VerdictWord.fills(result))
         .put("heatToSpare", result.margin().heat(), DIGITS)
         .close('}');
   }
 
   private static void unknowns(JsonText json, BandStudy study) {
     json.open("unknowns", '[');
-    for (Swing swing : study.swings()) {
-      Unknown.Nature nature = swing.unknown().nature();
+    for (OneAtATimeEffect swing : study.swings()) {
+      UncertainInput.Nature nature = swing.unknown().nature();
       json.open('{')
           .put("name", ResultJson.camel(swing.unknown()))
           .put("unit", unit(nature))
@@ -61,7 +61,7 @@ final class BandJson {
   }
 
   /** Unit of the values of a figure. */
-  private static String unit(Unknown.Nature nature) {
+  private static String unit(UncertainInput.Nature nature) {
     return switch (nature) {
       case HEAT -> "degC";
       case HEAT_DIFFERENCE -> "K";
@@ -83,7 +83,7 @@ final class BandJson {
     };
   }
 
-  private static double number(Unknown.Nature nature, double value) {
+  private static double number(UncertainInput.Nature nature, double value) {
     return switch (nature) {
       case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
       case LENGTH -> MILLI * value;
@@ -93,7 +93,7 @@ final class BandJson {
     };
   }
 
-  private static void name(JsonText json, String key, Optional<Unknown> unknown) {
+  private static void name(JsonText json, String key, Optional<UncertainInput> unknown) {
     if (unknown.isPresent()) {
       json.put(key, ResultJson.camel(unknown.get()));
     } else {

@@ -5,8 +5,8 @@ import java.util.Map;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Glance;
+import lastinch.solver.diagnosis.Difference;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.Compared;
 import lastinch.ui.words.HowPoured;
 
@@ -46,7 +46,7 @@ public final class CompareJson {
   }
 
   private static void plan(JsonText json, Compared.Poured p) {
-    Glance glance = p.glance();
+    RunSummary glance = p.glance();
     json.open('{')
         .put("letter", p.letter())
         .put("file", p.file())

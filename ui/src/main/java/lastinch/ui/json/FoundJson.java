@@ -4,10 +4,10 @@ import java.util.OptionalDouble;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.BrokenOut;
-import lastinch.solver.decide.Found;
-import lastinch.solver.decide.Suspect;
+import lastinch.solver.diagnosis.BrokenOut;
+import lastinch.solver.diagnosis.CandidateCause;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.Observation;
 import lastinch.ui.words.HowPoured;
 
 /** What explains a casting, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -20,7 +20,7 @@ public final class FoundJson {
   private FoundJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Blame blame, HowPoured how) {
+  public static String of(Plan plan, String file, Diagnosis blame, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -38,8 +38,8 @@ public final class FoundJson {
     StudyJson.how(json, how);
     seen(json.open("planned", '{'), blame.planned()).close('}');
     json.open("causes", '[');
-    for (Blame.Cause cause : blame.causes()) {
-      Suspect s = cause.suspect();
+    for (Diagnosis.Cause cause : blame.causes()) {
+      CandidateCause s = cause.suspect();
       json.open('{').put("cause", s.key());
       if (s.part().isEmpty()) {
         json.nothing("part");
@@ -58,7 +58,7 @@ public final class FoundJson {
     if (blame.tell().isEmpty()) {
       return json.nothing("findOut").close('}').text();
     }
-    Blame.Tell tell = blame.tell().get();
+    Diagnosis.Tell tell = blame.tell().get();
     json.open("findOut", '{').put("cause", tell.measure());
     if (tell.look().isPresent()) {
       json.put("look", ResultJson.camel(tell.look().get()));
@@ -74,7 +74,7 @@ public final class FoundJson {
         .put("roundedFrom_mm", milli(seen.roundedFrom()), StudyJson.DIGITS)
         .put("weighs_kg", seen.mass(), StudyJson.DIGITS)
         .open("lips", '[');
-    for (Found.Lip lip : Found.Lip.values()) {
+    for (Observation.Lip lip : Observation.Lip.values()) {
       if (seen.lips().contains(lip)) {
         json.item(ResultJson.camel(lip));
       }
@@ -88,7 +88,7 @@ public final class FoundJson {
     return metres.isPresent() ? OptionalDouble.of(MILLI * metres.getAsDouble()) : metres;
   }
 
-  private static String unit(Suspect s) {
+  private static String unit(CandidateCause s) {
     return switch (s.unit()) {
       case HEAT -> "degC";
       case TIME -> "s";
@@ -100,7 +100,7 @@ public final class FoundJson {
     };
   }
 
-  private static double number(Suspect s, double value) {
+  private static double number(CandidateCause s, double value) {
     return switch (s.unit()) {
       case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
       case TIME, MASS, MASS_RATE, HEAT_PULL -> value;

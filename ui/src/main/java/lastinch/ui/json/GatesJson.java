@@ -1,9 +1,9 @@
 package lastinch.ui.json;
 
 import lastinch.cases.plan.Plan;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
-import lastinch.solver.decide.Gates;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.search.GatePlacement;
 import lastinch.ui.words.HowPoured;
 
 /** Where to gate, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -16,7 +16,7 @@ public final class GatesJson {
   private GatesJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Gates gates, HowPoured how) {
+  public static String of(Plan plan, String file, GatePlacement gates, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -28,7 +28,7 @@ public final class GatesJson {
     StudyJson.how(json, how);
     StudyJson.glance(json.open("plan", '{'), gates.plan()).close('}');
     json.open("layouts", '[');
-    for (Gates.Answer a : gates.answers()) {
+    for (GatePlacement.Answer a : gates.answers()) {
       json.open('{')
           .put("loses", ResultJson.camel(a.why()))
           .put("melted_kg", a.job().metal().melted(), StudyJson.DIGITS);

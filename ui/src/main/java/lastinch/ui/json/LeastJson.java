@@ -2,13 +2,13 @@ package lastinch.ui.json;
 
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.LookOut;
-import lastinch.solver.decide.PairAnswer;
-import lastinch.solver.decide.SureChange;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.PairAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.search.SureChange;
+import lastinch.solver.study.LookOut;
+import lastinch.solver.study.Trial;
 import lastinch.ui.words.HowPoured;
 
 /** The smallest change that fills, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -20,7 +20,11 @@ public final class LeastJson {
 
   /** The answer as text, without a line end, with what makes it sure where that was asked. */
   public static String of(
-      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure, HowPoured how) {
+      Plan plan,
+      String file,
+      SmallestChange least,
+      Optional<SureChange.Wanted> sure,
+      HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -81,7 +85,7 @@ public final class LeastJson {
     }
     lookOuts(json, a.lookOuts());
     json.open("tried", '[');
-    for (Tried t : a.tried()) {
+    for (Trial t : a.tried()) {
       StudyJson.value(json.open('{'), "value", lever, t.value());
       StudyJson.glance(json, t.glance()).close('}');
     }
@@ -96,7 +100,7 @@ public final class LeastJson {
     json.close(']');
   }
 
-  private static void tried(JsonText json, String key, Lever lever, Optional<Tried> t) {
+  private static void tried(JsonText json, String key, Lever lever, Optional<Trial> t) {
     if (t.isEmpty()) {
       json.nothing(key);
       return;
@@ -121,12 +125,12 @@ public final class LeastJson {
     json.close('}');
   }
 
-  private static void pick(JsonText json, Least least) {
+  private static void pick(JsonText json, SmallestChange least) {
     if (least.pick().isEmpty()) {
       json.nothing("pick");
       return;
     }
-    Least.Pick pick = least.pick().get();
+    SmallestChange.Pick pick = least.pick().get();
     json.open("pick", '{').put("because", ResultJson.camel(pick.because())).open("levers", '[');
     pick.answer().ifPresent(a -> change(json, a.lever(), a.chosen().orElseThrow().value()));
     pick.pair()

@@ -1,8 +1,8 @@
 package lastinch.ui.json;
 
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.Trouble;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.search.Trouble;
+import lastinch.solver.study.RunSummary;
 
 /** What to change first, for other programs. */
 final class NextJson {
@@ -32,7 +32,7 @@ final class NextJson {
     json.close('}');
   }
 
-  private static void run(JsonText json, String name, Glance glance) {
+  private static void run(JsonText json, String name, RunSummary glance) {
     json.open(name, '{')
         .put("filled", glance.filled())
         .put("reach_mm", 1e3 * glance.reach(), StudyJson.DIGITS)

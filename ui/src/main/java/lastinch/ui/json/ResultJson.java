@@ -6,8 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.SquareSpread;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.EdgeAtStation;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
@@ -21,6 +20,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
+import lastinch.solver.search.GridSensitivity;
 import lastinch.ui.words.Caution;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
@@ -77,9 +77,9 @@ public final class ResultJson {
   }
 
   /** What came of pours over other squares. */
-  private static void squares(JsonText json, SquareSpread spread) {
+  private static void squares(JsonText json, GridSensitivity spread) {
     json.open("squares", '[');
-    for (SquareSpread.Run run : spread.runs()) {
+    for (GridSensitivity.Run run : spread.runs()) {
       json.open('{');
       length(json, "square_mm", run.square());
       json.put("filled", run.filled());
@@ -106,7 +106,7 @@ public final class ResultJson {
           .close('}');
     }
     if (verdict.isPresent()) {
-      json.put("edgesRounded", lastinch.solver.decide.Verdict.isEdgeRounded(result));
+      json.put("edgesRounded", lastinch.solver.study.VerdictWord.isEdgeRounded(result));
     } else {
       json.nothing("edgesRounded");
     }
@@ -249,7 +249,7 @@ public final class ResultJson {
             DIGITS)
         .put("limitedBy", Reasons.key(margin.limitedBy()))
         .close('}');
-    Accounts accounts = result.accounts();
+    ConservationFigures accounts = result.accounts();
     json.open("accounts", '{')
         .put("metalError", accounts.metalError(), ERROR_DIGITS)
         .put("heatError", accounts.heatError(), ERROR_DIGITS)

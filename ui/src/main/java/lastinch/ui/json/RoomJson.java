@@ -2,8 +2,8 @@ package lastinch.ui.json;
 
 import java.util.List;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Room;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.search.OperatingMap;
 import lastinch.ui.words.HowPoured;
 
 /** Room to move, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -14,7 +14,7 @@ public final class RoomJson {
   private RoomJson() {}
 
   /** The map as text, without a line end. */
-  public static String of(Plan plan, String file, Room room, HowPoured how) {
+  public static String of(Plan plan, String file, OperatingMap room, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -39,7 +39,7 @@ public final class RoomJson {
       json.close(']');
     }
     json.close(']').open("lines", '[');
-    for (Room.Line line : room.lines()) {
+    for (OperatingMap.Line line : room.lines()) {
       json.open('{').put("parts", ResultJson.camel(line.parts()));
       numbers(json, "across", room.across(), line.across());
       numbers(json, "up", room.up(), line.up());

@@ -2,9 +2,9 @@ package lastinch.ui.json;
 
 import java.util.List;
 import lastinch.cases.mesh.ModelLook;
+import lastinch.solver.geometry.solid.ShapeReport;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
 import lastinch.solver.material.Alloy;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Survey;
 
 /** A model looked over, in the format {@value #FORMAT}. Sizes in metres, weights in kilograms. */
 public final class ShapeJson {
@@ -17,8 +17,8 @@ public final class ShapeJson {
 
   /** The answer as text, without a line end. */
   public static String of(
-      String file, ModelLook look, Locking locking, Alloy alloy, List<String> matters) {
-    Survey survey = look.survey();
+      String file, ModelLook look, UndercutAnalysis locking, Alloy alloy, List<String> matters) {
+    ShapeReport survey = look.survey();
     JsonText json = new JsonText();
     json.open('{').put("format", FORMAT).put("file", file);
     json.put("unit", look.unit().word()).put("up", look.pose().up());
@@ -41,8 +41,8 @@ public final class ShapeJson {
         .put("turnedFaces", look.checks().turnedFaces())
         .put("insideOut", look.checks().insideOut())
         .put("bodies", look.checks().bodies())
-        .put("undercutShare", locking.share(Locking.Mark.UNDERCUT), DIGITS)
-        .put("lockedShare", locking.share(Locking.Mark.OVERHANG), DIGITS)
+        .put("undercutShare", locking.share(UndercutAnalysis.Mark.UNDERCUT), DIGITS)
+        .put("lockedShare", locking.share(UndercutAnalysis.Mark.OVERHANG), DIGITS)
         .put("tornShare", survey.torn(), DIGITS)
         .put("crossingShare", survey.crossing(), DIGITS)
         .put("narrowShare", survey.narrow(), DIGITS);
@@ -51,7 +51,7 @@ public final class ShapeJson {
     return json.close(']').close('}').text();
   }
 
-  private static void spot(JsonText json, String key, Survey.Spot spot) {
+  private static void spot(JsonText json, String key, ShapeReport.Spot spot) {
     json.open(key, '{')
         .put("valueM", spot.value(), DIGITS)
         .put("xM", spot.x(), DIGITS)

@@ -2,9 +2,9 @@ package lastinch.ui.json;
 
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverUnit;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.HowPoured;
 
 /** Parts that the answers of all studies have in common. Units stand in the values' own objects. */
@@ -24,7 +24,7 @@ final class StudyJson {
   }
 
   /** What came of a run, into an object that is open. */
-  static JsonText glance(JsonText json, Glance g) {
+  static JsonText glance(JsonText json, RunSummary g) {
     json.put("end", ResultJson.camel(g.end())).put("mark", ResultJson.camel(g.mark()));
     if (!g.answered()) {
       return json;

@@ -2,9 +2,9 @@ package lastinch.ui.json;
 
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Influence;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.uncertainty.FillProbability;
+import lastinch.solver.uncertainty.Influence;
 import lastinch.ui.words.HowPoured;
 
 /** How sure a plan is, in the format {@value #FORMAT}; its schema lies beside it. */
@@ -17,7 +17,7 @@ public final class SureJson {
   private SureJson() {}
 
   /** The answer as text, without a line end. */
-  public static String of(Plan plan, String file, Sure sure, HowPoured how) {
+  public static String of(Plan plan, String file, FillProbability sure, HowPoured how) {
     JsonText json = new JsonText();
     json.open('{')
         .put("format", FORMAT)
@@ -37,7 +37,7 @@ public final class SureJson {
         .close('}');
     StudyJson.glance(json.open("plan", '{'), sure.plan()).close('}');
     json.open("stoppedPours", '[');
-    for (Glance g : sure.stopped()) {
+    for (RunSummary g : sure.stopped()) {
       json.open('{')
           .put("reach_mm", MILLI * g.reach(), StudyJson.DIGITS)
           .put("missing_mm", MILLI * g.missing(), StudyJson.DIGITS)

@@ -1,7 +1,7 @@
 package lastinch.ui.json;
 
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.LeverAnswer;
+import lastinch.solver.diagnosis.HeatLossBudget;
+import lastinch.solver.search.LeverAnswer;
 import lastinch.ui.words.Explained;
 import lastinch.ui.words.HowPoured;
 
@@ -26,7 +26,7 @@ public final class WhyJson {
     StudyJson.how(json, how);
     StudyJson.glance(json.open("plan", '{'), why.changes().base()).close('}');
     json.open("account", '[');
-    for (HeatAccount.Line line : why.account().lines()) {
+    for (HeatLossBudget.Line line : why.account().lines()) {
       json.open('{').put("kind", ResultJson.camel(line.kind()));
       if (line.passage().isEmpty()) {
         json.nothing("channel");

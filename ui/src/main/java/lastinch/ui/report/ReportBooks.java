@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.Finding;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
@@ -31,7 +31,7 @@ final class ReportBooks {
   }
 
   void add(String version) {
-    Accounts a = plan.result().accounts();
+    ConservationFigures a = plan.result().accounts();
     html.element("p", say("report.books.why"), "class", "small");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of(say("report.books.poured"), figures.mass(a.poured())));

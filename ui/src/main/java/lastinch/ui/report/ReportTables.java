@@ -6,15 +6,15 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Swing;
 import lastinch.solver.material.Basis;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.GateRecord;
+import lastinch.solver.result.HeatLossEntry;
 import lastinch.solver.result.LapStretch;
-import lastinch.solver.result.LedgerLine;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
+import lastinch.solver.uncertainty.BandStudy;
+import lastinch.solver.uncertainty.OneAtATimeEffect;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
@@ -182,7 +182,7 @@ final class ReportTables {
 
   private void heat() {
     double all = 0.0;
-    for (LedgerLine line : plan.result().ledger()) {
+    for (HeatLossEntry line : plan.result().ledger()) {
       all += line.lost();
     }
     if (!(all > 0.0)) {
@@ -191,7 +191,7 @@ final class ReportTables {
     html.element("h3", say("report.heat"));
     html.element("p", say("report.heat.why"), "class", "small");
     List<List<String>> rows = new ArrayList<>();
-    for (LedgerLine line : plan.result().ledger()) {
+    for (HeatLossEntry line : plan.result().ledger()) {
       rows.add(
           List.of(
               PlainLetters.of(line.passage()),
@@ -218,9 +218,9 @@ final class ReportTables {
     html.element("h3", say("report.bands"));
     html.element("p", say("report.bands.why"), "class", "small");
     List<List<String>> rows = new ArrayList<>();
-    List<Swing> ordered = new ArrayList<>(study.swings());
-    ordered.sort(Comparator.comparingDouble(Swing::share).reversed());
-    for (Swing s : ordered) {
+    List<OneAtATimeEffect> ordered = new ArrayList<>(study.swings());
+    ordered.sort(Comparator.comparingDouble(OneAtATimeEffect::share).reversed());
+    for (OneAtATimeEffect s : ordered) {
       rows.add(
           List.of(
               say("unknown." + s.unknown().name()),

@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.Dimension;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.BrokenOut;
-import lastinch.solver.decide.Found;
-import lastinch.solver.decide.Suspect;
+import lastinch.solver.diagnosis.BrokenOut;
+import lastinch.solver.diagnosis.CandidateCause;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.Observation;
 
 /** The printed answer to: what explains the casting I broke out? */
 public final class BlameText {
@@ -34,18 +34,18 @@ public final class BlameText {
   }
 
   /** The whole answer, line by line. */
-  public List<String> full(Plan plan, Blame blame) {
+  public List<String> full(Plan plan, Diagnosis blame) {
     return page(plan, blame, true);
   }
 
   /** As much of it as fits a screen. */
-  public List<String> screen(Plan plan, Blame blame) {
+  public List<String> screen(Plan plan, Diagnosis blame) {
     return page(plan, blame, false);
   }
 
-  private List<String> page(Plan plan, Blame blame, boolean all) {
+  private List<String> page(Plan plan, Diagnosis blame, boolean all) {
     Page page = new Page();
-    List<Blame.Cause> shown = shown(blame, all ? MOST : FEW);
+    List<Diagnosis.Cause> shown = shown(blame, all ? MOST : FEW);
     page.paragraph(verdict(blame));
     if (!blame.explained()) {
       page.paragraph(sentences.say(shown.isEmpty() ? "blame.none.nearer" : "blame.none.nearest"));
@@ -79,7 +79,7 @@ public final class BlameText {
   }
 
   /** How many more explain it than are shown. */
-  private void more(Page page, Blame blame, List<Blame.Cause> shown) {
+  private void more(Page page, Diagnosis blame, List<Diagnosis.Cause> shown) {
     int left = blame.alike() - shown.size();
     if (blame.explained() && !blame.asPlanned() && left > 0) {
       page.line("     " + sentences.say("study.more", "count", Integer.toString(left)));
@@ -87,7 +87,7 @@ public final class BlameText {
   }
 
   /** One sentence. */
-  public List<String> brief(Blame blame) {
+  public List<String> brief(Diagnosis blame) {
     Page page = new Page();
     page.paragraph(verdict(blame));
     shown(blame, 1).stream().forEach(c -> cause(page, 1, blame, c));
@@ -95,7 +95,7 @@ public final class BlameText {
   }
 
   /** What it comes to. */
-  public String verdict(Blame blame) {
+  public String verdict(Diagnosis blame) {
     if (!blame.explained()) {
       return sentences.say("blame.none");
     }
@@ -111,17 +111,17 @@ public final class BlameText {
    * Causes worth a line: all that explain it, at most five; when none does, the nearest, if it is
    * nearer than the plan itself.
    */
-  private static List<Blame.Cause> shown(Blame blame, int most) {
+  private static List<Diagnosis.Cause> shown(Diagnosis blame, int most) {
     if (!blame.explained()) {
       return blame.isNearer() ? blame.causes().subList(0, 1) : List.of();
     }
     if (blame.asPlanned()) {
       return List.of();
     }
-    return blame.causes().stream().filter(Blame.Cause::explains).limit(most).toList();
+    return blame.causes().stream().filter(Diagnosis.Cause::explains).limit(most).toList();
   }
 
-  private void cause(Page page, int number, Blame blame, Blame.Cause cause) {
+  private void cause(Page page, int number, Diagnosis blame, Diagnosis.Cause cause) {
     String text =
         sentences.say("blame.cause", "cause", what(cause), "seen", seen(blame, cause.seen()));
     boolean far = cause.suspect().parts(cause.value()) > FAR_OFF;
@@ -130,8 +130,8 @@ public final class BlameText {
   }
 
   /** What was other than planned, and by how much. */
-  public String what(Blame.Cause cause) {
-    Suspect s = cause.suspect();
+  public String what(Diagnosis.Cause cause) {
+    CandidateCause s = cause.suspect();
     boolean more = cause.value() >= s.now();
     String key = "suspect." + s.key() + (more ? ".more" : ".less");
     return switch (s.unit()) {
@@ -151,7 +151,7 @@ public final class BlameText {
     };
   }
 
-  private String by(Suspect s, double value) {
+  private String by(CandidateCause s, double value) {
     double off = Math.abs(value - s.now());
     return switch (s.unit()) {
       case HEAT -> figures.degrees(off);
@@ -159,7 +159,7 @@ public final class BlameText {
     };
   }
 
-  private String value(Suspect s, double value) {
+  private String value(CandidateCause s, double value) {
     return switch (s.unit()) {
       case TIME -> figures.seconds(value);
       case MASS_RATE -> figures.shown(Dimension.MASS_RATE, value);
@@ -170,9 +170,9 @@ public final class BlameText {
     };
   }
 
-  private String found(Found found) {
+  private String found(Observation found) {
     List<String> all = new ArrayList<>();
-    for (Found.Kind kind : found.given()) {
+    for (Observation.Kind kind : found.given()) {
       all.add(
           switch (kind) {
             case STOPPED -> place("found.STOPPED", found.stopped());
@@ -193,18 +193,18 @@ public final class BlameText {
   }
 
   /** What a run looks like, in the things that were asked about. */
-  public String seen(Blame blame, BrokenOut seen) {
+  public String seen(Diagnosis blame, BrokenOut seen) {
     if (!seen.answered()) {
       return sentences.say("blame.noAnswer");
     }
     List<String> all = new ArrayList<>();
-    for (Found.Kind kind : blame.found().given()) {
+    for (Observation.Kind kind : blame.found().given()) {
       all.add(seen(kind, seen, blame.found()));
     }
     return String.join(", ", all);
   }
 
-  private String seen(Found.Kind kind, BrokenOut seen, Found found) {
+  private String seen(Observation.Kind kind, BrokenOut seen, Observation found) {
     return switch (kind) {
       case STOPPED ->
           seen.filled()
@@ -235,14 +235,14 @@ public final class BlameText {
     };
   }
 
-  private void tell(Page page, Plan plan, Blame blame) {
+  private void tell(Page page, Plan plan, Diagnosis blame) {
     if (blame.tell().isEmpty() || !blame.explained()) {
       return;
     }
-    Blame.Tell tell = blame.tell().get();
+    Diagnosis.Tell tell = blame.tell().get();
     page.wrapped("  ", "  ", sentences.say("blame.cannotTell", "count", numbers(blame)));
     if (tell.look().isPresent()) {
-      Found.Kind kind = tell.look().get();
+      Observation.Kind kind = tell.look().get();
       page.wrapped(
           "  ",
           "  ",
@@ -253,25 +253,25 @@ public final class BlameText {
               "second",
               seen(kind, blame.causes().get(tell.second()).seen(), blame.found())));
     }
-    Suspect suspect = blame.causes().get(tell.measure()).suspect();
+    CandidateCause suspect = blame.causes().get(tell.measure()).suspect();
     page.wrapped("  ", "  ", sentences.say("blame.measure", "how", measure(plan, suspect)));
   }
 
-  private String name(Suspect suspect) {
+  private String name(CandidateCause suspect) {
     String key = "suspect." + suspect.key();
     return suspect.part().isEmpty()
         ? sentences.say(key)
         : sentences.say(key, "part", suspect.part());
   }
 
-  private String measure(Plan plan, Suspect suspect) {
+  private String measure(Plan plan, CandidateCause suspect) {
     return suspect
         .unknown()
         .flatMap(u -> Measuring.how(sentences, u, plan.pourCase()))
         .orElseGet(() -> sentences.say("suspect." + suspect.key() + ".measure"));
   }
 
-  private static String numbers(Blame blame) {
+  private static String numbers(Diagnosis blame) {
     List<String> all = new ArrayList<>();
     for (int i = 1; i <= Math.min(MOST, blame.alike()); i++) {
       all.add(Integer.toString(i));
@@ -280,9 +280,9 @@ public final class BlameText {
     return all.isEmpty() ? last : String.join(", ", all) + " and " + last;
   }
 
-  private void unlikely(Page page, Blame blame, List<Blame.Cause> shown) {
-    Map<Found.Kind, List<String>> rest = new EnumMap<>(Found.Kind.class);
-    for (Blame.Cause cause : blame.causes()) {
+  private void unlikely(Page page, Diagnosis blame, List<Diagnosis.Cause> shown) {
+    Map<Observation.Kind, List<String>> rest = new EnumMap<>(Observation.Kind.class);
+    for (Diagnosis.Cause cause : blame.causes()) {
       if (!shown.contains(cause) && !cause.explains()) {
         rest.computeIfAbsent(cause.worst().getKey(), k -> new ArrayList<>())
             .add(name(cause.suspect()));

@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Lever;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.material.Hazard;
 
 /** Cautions in words: the one place that every answer, report and page takes them from. */

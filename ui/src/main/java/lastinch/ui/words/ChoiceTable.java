@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Limb;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.result.Margin;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.Trial;
 
 /** Every choice of a lever that has nothing between its values: metals, ways of making moulds. */
 final class ChoiceTable {
@@ -33,7 +33,7 @@ final class ChoiceTable {
   }
 
   /** Answers about choices. */
-  List<LeverAnswer> of(Least least) {
+  List<LeverAnswer> of(SmallestChange least) {
     return least.answers().stream()
         .filter(LeastVerdict::isChoice)
         .filter(a -> a.kind() != LeverAnswer.Kind.NO_ANSWER)
@@ -41,28 +41,28 @@ final class ChoiceTable {
   }
 
   /** Whether nothing but choices was asked about. */
-  static boolean isAllThereIs(Least least) {
+  static boolean isAllThereIs(SmallestChange least) {
     return !least.answers().isEmpty() && least.answers().stream().allMatch(LeastVerdict::isChoice);
   }
 
-  private static List<Tried> ranked(LeverAnswer a) {
-    List<Tried> all = new ArrayList<>(a.tried());
+  private static List<Trial> ranked(LeverAnswer a) {
+    List<Trial> all = new ArrayList<>(a.tried());
     all.sort(
-        Comparator.comparingDouble((Tried t) -> -t.glance().goodness())
-            .thenComparingDouble(Tried::value));
-    all.sort(Comparator.comparingDouble((Tried t) -> -far(t.glance())));
+        Comparator.comparingDouble((Trial t) -> -t.glance().goodness())
+            .thenComparingDouble(Trial::value));
+    all.sort(Comparator.comparingDouble((Trial t) -> -far(t.glance())));
     return all;
   }
 
   /** How far metal runs, in lengths of the piece; further than is followed counts as that [-]. */
-  private static double far(Glance g) {
+  private static double far(RunSummary g) {
     return g.answered() ? g.signed() : Double.NEGATIVE_INFINITY;
   }
 
   /** One line for each choice, the one that runs furthest first. */
   void add(Page page, Plan plan, LeverAnswer a) {
     page.line(sentences.say("choices.title", "lever", levers.name(a.lever())));
-    for (Tried t : ranked(a)) {
+    for (Trial t : ranked(a)) {
       String name = levers.value(a.lever(), t.value());
       String shown =
           t.value() == a.lever().now() ? sentences.say("choices.now", "name", name) : name;
@@ -85,7 +85,7 @@ final class ChoiceTable {
   private void cautions(Page page, Plan plan, LeverAnswer a) {
     Care care = new Care(sentences);
     Map<String, List<String>> names = new LinkedHashMap<>();
-    for (Tried t : ranked(a)) {
+    for (Trial t : ranked(a)) {
       care.change(plan.pourCase(), a.lever().set(plan.pourCase(), t.value()))
           .ifPresent(
               text ->
@@ -102,7 +102,7 @@ final class ChoiceTable {
   }
 
   /** Distance beyond the end of the piece [m], where it filled and has one end. */
-  private static Optional<Double> beyond(Plan plan, Glance g) {
+  private static Optional<Double> beyond(Plan plan, RunSummary g) {
     List<Limb> limbs = plan.pourCase().piece().limbs();
     return g.filled() && limbs.size() == 1
         ? Optional.of(g.signed() * limbs.get(0).length())
@@ -118,9 +118,9 @@ final class ChoiceTable {
   /** Which one runs furthest, and by how much further than the one planned. */
   String furthest(Plan plan, LeverAnswer a) {
     Lever lever = a.lever();
-    List<Tried> ranked = ranked(a);
-    Tried best = ranked.get(0);
-    Tried now = ranked.stream().filter(t -> t.value() == lever.now()).findFirst().orElseThrow();
+    List<Trial> ranked = ranked(a);
+    Trial best = ranked.get(0);
+    Trial now = ranked.stream().filter(t -> t.value() == lever.now()).findFirst().orElseThrow();
     String count = Integer.toString(ranked.size());
     String name = levers.value(lever, now.value());
     if (far(best.glance()) <= far(now.glance())) {

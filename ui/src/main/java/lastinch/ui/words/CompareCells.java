@@ -3,13 +3,13 @@ package lastinch.ui.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import lastinch.solver.decide.Glance;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
+import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.Compared.Poured;
 
 /** What came of a plan, row by row of a comparison. */
@@ -43,18 +43,18 @@ final class CompareCells {
   }
 
   String cell(Row row, Poured p) {
-    Glance glance = p.glance();
+    RunSummary glance = p.glance();
     if (!glance.answered() && row != Row.RESULT && row != Row.MELTED) {
       return "-";
     }
     return switch (row) {
       case RESULT -> result(p, glance);
       case HEAT ->
-          glance.end() != Glance.End.STOPPED
+          glance.end() != RunSummary.End.STOPPED
               ? glances.spare(glance.heat())
               : sentences.say("compare.heat.none", "missing", figures.ruler(glance.missing()));
       case TIP ->
-          glance.end() != Glance.End.STOPPED
+          glance.end() != RunSummary.End.STOPPED
               ? figures.seconds(p.result().outcome().time())
               : sentences.say("compare.tip.never");
       case COLDEST -> coldest(p);
@@ -68,15 +68,15 @@ final class CompareCells {
     };
   }
 
-  private String result(Poured p, Glance glance) {
+  private String result(Poured p, RunSummary glance) {
     if (!glance.answered()) {
       return sentences.say(
-          glance.end() == Glance.End.BROKE_DOWN
+          glance.end() == RunSummary.End.BROKE_DOWN
               ? "compare.result.brokeDown"
               : "compare.result.notThere");
     }
     String key = "compare.result." + Verdict.of(p.poured()).orElseThrow().key();
-    if (glance.end() != Glance.End.STOPPED) {
+    if (glance.end() != RunSummary.End.STOPPED) {
       return sentences.say(key);
     }
     Gaps gaps = new Gaps(p.result(), sentences, figures);
@@ -156,7 +156,7 @@ final class CompareCells {
     return sentences.say(faint ? "compare.laps.faint" : "compare.none");
   }
 
-  private String noise(Poured p, Glance glance) {
+  private String noise(Poured p, RunSummary glance) {
     if (p.result().gates().isEmpty()) {
       return glance.findings().contains(Finding.Kind.FALLS)
           ? sentences.say("compare.noise.falls")

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.LookOut;
-import lastinch.solver.decide.Verdict;
+import lastinch.solver.diagnosis.Difference;
+import lastinch.solver.study.LookOut;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.VerdictWord;
 import lastinch.ui.words.Compared.Poured;
 
 /** The printed comparison of plans: what differs, what came of it, what made the difference. */
@@ -254,13 +254,13 @@ public final class CompareText {
           "  " + sentences.say("compare.pick.none.command", "file", how.typed(nearest(compared))));
       return;
     }
-    Glance glance = pick.get().glance();
+    RunSummary glance = pick.get().glance();
     String look = new LeverWords(sentences, figures).lookOuts(LookOut.of(glance));
     page.paragraph(
         sentences.say(
                 "compare.pick", "letter", pick.get().letter(), "outcome", glances.outcome(glance))
             + (look.isEmpty() ? "" : " " + sentences.say("compare.pick.look", "what", look)));
-    if (glance.heat() < Verdict.JUST) {
+    if (glance.heat() < VerdictWord.JUST) {
       page.paragraph(sentences.say("compare.pick.just"));
       page.line(
           "  " + sentences.say("compare.pick.none.command", "file", how.typed(pick.get().file())));

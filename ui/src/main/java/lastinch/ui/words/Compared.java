@@ -8,11 +8,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.LookOut;
+import lastinch.solver.diagnosis.Difference;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.study.LookOut;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.uncertainty.BandStudy;
 
 /**
  * Plans poured side by side.
@@ -65,8 +65,8 @@ public record Compared(List<Poured> plans, List<Difference> differences, int run
     }
 
     /** What a study keeps of it. */
-    public Glance glance() {
-      return Glance.of(plan.pourCase(), result);
+    public RunSummary glance() {
+      return RunSummary.of(plan.pourCase(), result);
     }
   }
 

@@ -3,10 +3,10 @@ package lastinch.ui.words;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.uncertainty.BandStudy;
 
 /**
  * All that explains how a plan ended.
@@ -22,10 +22,11 @@ public record Explained(
     String file,
     PourResult result,
     Optional<BandStudy> bands,
-    HeatAccount account,
-    Least changes) {
+    HeatLossBudget account,
+    SmallestChange changes) {
   /** Of which one run is known. */
-  public Explained(Plan plan, String file, PourResult result, HeatAccount account, Least changes) {
+  public Explained(
+      Plan plan, String file, PourResult result, HeatLossBudget account, SmallestChange changes) {
     this(plan, file, result, Optional.empty(), account, changes);
   }
 

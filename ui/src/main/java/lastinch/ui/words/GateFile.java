@@ -6,13 +6,13 @@ import java.util.Locale;
 import java.util.Objects;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.Dimension;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.Runner;
 import lastinch.solver.casting.Side;
-import lastinch.solver.decide.Gates;
+import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.search.GatePlacement;
 
 /** The case file of a gate layout: based on the plan, with nothing but what differs. */
 public final class GateFile {
@@ -30,7 +30,7 @@ public final class GateFile {
    * @param answer layout to write
    * @param factor from distances in the cavity to those that are typed [-]
    */
-  public List<String> lines(Plan plan, String basedOn, Gates.Answer answer, double factor) {
+  public List<String> lines(Plan plan, String basedOn, GatePlacement.Answer answer, double factor) {
     PourCase job = answer.job();
     List<String> lines = new ArrayList<>();
     lines.add(sentences.say("gates.file.comment"));

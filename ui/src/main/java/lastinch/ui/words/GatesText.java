@@ -7,12 +7,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.casting.Gate;
 import lastinch.solver.casting.Place;
-import lastinch.solver.decide.GateLayout;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.LookOut;
+import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.result.Finding;
+import lastinch.solver.search.GateLayout;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.study.LookOut;
 
 /** The printed answer to: how many gates, where, how wide? */
 public final class GatesText {
@@ -32,16 +32,16 @@ public final class GatesText {
   }
 
   /** The whole answer, line by line. */
-  public List<String> full(Plan plan, Gates gates) {
+  public List<String> full(Plan plan, GatePlacement gates) {
     return page(plan, gates, true);
   }
 
   /** As much of it as fits a screen. */
-  public List<String> screen(Plan plan, Gates gates) {
+  public List<String> screen(Plan plan, GatePlacement gates) {
     return page(plan, gates, false);
   }
 
-  private List<String> page(Plan plan, Gates gates, boolean all) {
+  private List<String> page(Plan plan, GatePlacement gates, boolean all) {
     Page page = new Page();
     page.paragraph(verdict(gates));
     if (gates.solved() && gates.best().glance().heat() < gates.wanted()) {
@@ -80,14 +80,14 @@ public final class GatesText {
   }
 
   /** One sentence. */
-  public List<String> brief(Gates gates) {
+  public List<String> brief(GatePlacement gates) {
     Page page = new Page();
     page.paragraph(verdict(gates));
     return PlainLetters.all(page.lines());
   }
 
   /** What it comes to. */
-  public String verdict(Gates gates) {
+  public String verdict(GatePlacement gates) {
     String key = gates.solved() ? "gates.best" : "gates.nearest";
     return sentences.say(
         key,
@@ -116,7 +116,7 @@ public final class GatesText {
         where);
   }
 
-  private void cuts(Page page, Gates.Answer best) {
+  private void cuts(Page page, GatePlacement.Answer best) {
     for (Gate gate : best.job().gating().gates()) {
       String where =
           gate.place() instanceof Place.At at && at.distance() > 0.0
@@ -152,8 +152,8 @@ public final class GatesText {
     }
   }
 
-  private void others(Page page, Gates gates, boolean all) {
-    List<Gates.Answer> shown = shown(gates);
+  private void others(Page page, GatePlacement gates, boolean all) {
+    List<GatePlacement.Answer> shown = shown(gates);
     if (shown.size() < 2) {
       return;
     }
@@ -165,10 +165,10 @@ public final class GatesText {
   }
 
   /** The best layout, and the best other one of each number of gates. */
-  public static List<Gates.Answer> shown(Gates gates) {
-    List<Gates.Answer> shown = new ArrayList<>();
+  public static List<GatePlacement.Answer> shown(GatePlacement gates) {
+    List<GatePlacement.Answer> shown = new ArrayList<>();
     Set<Integer> numbers = new TreeSet<>();
-    for (Gates.Answer a : gates.answers()) {
+    for (GatePlacement.Answer a : gates.answers()) {
       if (shown.isEmpty() || numbers.add(a.layout().number())) {
         shown.add(a);
       }
@@ -177,18 +177,18 @@ public final class GatesText {
   }
 
   /** A layout and what comes of it. */
-  public String cut(Gates.Answer a) {
+  public String cut(GatePlacement.Answer a) {
     return sentences.say(
         "gates.other", "layout", layout(a.layout()), "why", glances.outcome(a.glance()));
   }
 
   /** A layout and why it loses. */
-  public String other(Gates.Answer a) {
+  public String other(GatePlacement.Answer a) {
     return sentences.say("gates.other", "layout", layout(a.layout()), "why", why(a));
   }
 
   /** Why a layout loses. */
-  String why(Gates.Answer a) {
+  String why(GatePlacement.Answer a) {
     String key = "gates.why." + a.why().name();
     return switch (a.why()) {
       case STOPS_SHORT, LESS_HEAT, MORE_GATES ->

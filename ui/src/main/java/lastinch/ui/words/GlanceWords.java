@@ -1,7 +1,7 @@
 package lastinch.ui.words;
 
 import java.util.Objects;
-import lastinch.solver.decide.Glance;
+import lastinch.solver.study.RunSummary;
 
 /** What came of a run, in few words. */
 public final class GlanceWords {
@@ -14,7 +14,7 @@ public final class GlanceWords {
   }
 
   /** Half a sentence: it fills with 20 % of the heat to spare. */
-  public String outcome(Glance glance) {
+  public String outcome(RunSummary glance) {
     return switch (glance.end()) {
       case FILLED -> sentences.say("glance.fills", "heat", spare(glance.heat()));
       case APART -> sentences.say("glance.apart");
@@ -33,27 +33,27 @@ public final class GlanceWords {
   }
 
   /** The same for a run that has less than was asked for, though it rounds to that. */
-  public String outcome(Glance glance, double asked) {
+  public String outcome(RunSummary glance, double asked) {
     return isUnder(glance, asked)
         ? sentences.say("glance.fills.under", "heat", figures.percent(asked))
         : outcome(glance);
   }
 
-  private boolean isUnder(Glance glance, double asked) {
+  private boolean isUnder(RunSummary glance, double asked) {
     return glance.filled()
         && glance.heat() < asked
         && figures.percent(glance.heat()).equals(figures.percent(asked));
   }
 
   /** In few words, for a run that has less than was asked for, though it rounds to that. */
-  public String brief(Glance glance, double asked) {
+  public String brief(RunSummary glance, double asked) {
     return isUnder(glance, asked)
         ? sentences.say("glance.brief.under", "heat", figures.percent(asked))
         : brief(glance);
   }
 
   /** For a table: heat to spare, or how much is missing. */
-  public String brief(Glance glance) {
+  public String brief(RunSummary glance) {
     return switch (glance.end()) {
       case FILLED -> spare(glance.heat());
       case APART -> sentences.say("glance.brief.apart");

@@ -2,7 +2,7 @@ package lastinch.ui.words;
 
 import java.util.Locale;
 import java.util.Optional;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 
 /** What makes an answer from a grid of squares unsure. */
 public final class GridWords {
@@ -14,7 +14,7 @@ public final class GridWords {
   private GridWords() {}
 
   /** A warning when more metal or heat went astray in the calculation than may. */
-  public static Optional<String> astray(Sentences sentences, Accounts accounts) {
+  public static Optional<String> astray(Sentences sentences, ConservationFigures accounts) {
     boolean metal = !(Math.abs(accounts.metalError()) <= MOST_METAL_ASTRAY);
     boolean heat = !(Math.abs(accounts.heatError()) <= MOST_HEAT_ASTRAY);
     if (!metal && !heat) {

@@ -3,14 +3,14 @@ package lastinch.ui.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Swing;
-import lastinch.solver.decide.Unknown;
-import lastinch.solver.decide.Verdict;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
+import lastinch.solver.study.VerdictWord;
+import lastinch.solver.uncertainty.BandStudy;
+import lastinch.solver.uncertainty.OneAtATimeEffect;
+import lastinch.solver.uncertainty.UncertainInput;
 
 /** How far the answer holds: other days, what matters most, what to find out first. */
 final class HowSure {
@@ -55,7 +55,7 @@ final class HowSure {
    */
   static Optional<String> unsure(Scene scene, boolean measured) {
     Optional<BandStudy> bands = scene.plan().bands();
-    Optional<Unknown> first = bands.flatMap(b -> b.measure().or(b::weakest));
+    Optional<UncertainInput> first = bands.flatMap(b -> b.measure().or(b::weakest));
     return first.map(
         u -> {
           String what = NextWords.capital(scene.say("unknown." + u.name()));
@@ -66,7 +66,7 @@ final class HowSure {
         });
   }
 
-  private static Optional<String> how(Scene scene, Unknown unknown) {
+  private static Optional<String> how(Scene scene, UncertainInput unknown) {
     return Measuring.how(scene.sentences(), unknown, scene.pourCase());
   }
 
@@ -86,11 +86,12 @@ final class HowSure {
   /** The person's own readings, with how far they may be off. */
   private static List<String> own(Scene scene) {
     List<String> with = new ArrayList<>();
-    for (Swing swing : scene.plan().bands().orElseThrow().swings()) {
+    for (OneAtATimeEffect swing : scene.plan().bands().orElseThrow().swings()) {
       double half = 0.5 * (swing.band().high() - swing.band().low());
-      if (swing.unknown() == Unknown.READING) {
+      if (swing.unknown() == UncertainInput.READING) {
         with.add(scene.say("sure.with.reading", "half", scene.figures().degrees(half)));
-      } else if (swing.unknown() == Unknown.POUR_SECONDS || swing.unknown() == Unknown.POUR_RATE) {
+      } else if (swing.unknown() == UncertainInput.POUR_SECONDS
+          || swing.unknown() == UncertainInput.POUR_RATE) {
         with.add(
             scene.say(
                 "sure.with.pour", "half", scene.figures().percent(half / swing.band().value())));
@@ -107,10 +108,10 @@ final class HowSure {
 
   private static String ending(Scene scene) {
     PourResult result = scene.result();
-    if (Verdict.isFull(result) && !Verdict.fills(result)) {
+    if (VerdictWord.isFull(result) && !VerdictWord.fills(result)) {
       return scene.say("day.apart", "places", VerdictLines.coldShuts(scene));
     }
-    if (Verdict.isFull(result)) {
+    if (VerdictWord.isFull(result)) {
       return scene.say("day.fills", "heat", scene.heatToSpare(result.margin().heat()));
     }
     if (!(result.outcome() instanceof Outcome.Misrun) || scene.stop().isEmpty()) {
@@ -137,11 +138,11 @@ final class HowSure {
         : scene.say("day.stops", "at", at);
   }
 
-  private static Optional<Swing> swing(BandStudy bands, Unknown wanted) {
+  private static Optional<OneAtATimeEffect> swing(BandStudy bands, UncertainInput wanted) {
     return bands.swings().stream().filter(s -> s.unknown() == wanted).findFirst();
   }
 
-  private static String weakest(Scene scene, Swing swing) {
+  private static String weakest(Scene scene, OneAtATimeEffect swing) {
     GlanceWords glances = scene.glances();
     boolean rises = swing.half() >= 0.0;
     return scene.say(

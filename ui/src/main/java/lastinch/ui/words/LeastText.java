@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.LeverAnswer.Kind;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.PairAnswer;
-import lastinch.solver.decide.SureChange;
+import lastinch.solver.levers.LeverUnit;
 import lastinch.solver.result.FlowLimit;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.LeverAnswer.Kind;
+import lastinch.solver.search.PairAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.search.SureChange;
+import lastinch.solver.study.RunSummary;
 
 /** The printed answer to: what is the smallest change that fills? */
 public final class LeastText {
@@ -42,18 +42,19 @@ public final class LeastText {
   }
 
   /** The whole answer, line by line, with what makes it sure where that was asked. */
-  public List<String> full(Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
+  public List<String> full(
+      Plan plan, String file, SmallestChange least, Optional<SureChange.Wanted> sure) {
     return page(plan, file, least, sure, true);
   }
 
   /** As much of it as fits a screen: the answer and what it rests on. */
   public List<String> screen(
-      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure) {
+      Plan plan, String file, SmallestChange least, Optional<SureChange.Wanted> sure) {
     return page(plan, file, least, sure, false);
   }
 
   private List<String> page(
-      Plan plan, String file, Least least, Optional<SureChange.Wanted> sure, boolean all) {
+      Plan plan, String file, SmallestChange least, Optional<SureChange.Wanted> sure, boolean all) {
     Page page = new Page();
     verdict.sentences(plan, least, sure).forEach(page::paragraph);
     page.blank();
@@ -88,7 +89,7 @@ public final class LeastText {
     return PlainLetters.all(page.lines());
   }
 
-  private void choices(Page page, Plan plan, Least least) {
+  private void choices(Page page, Plan plan, SmallestChange least) {
     ChoiceTable table = new ChoiceTable(sentences, figures);
     for (LeverAnswer a : table.of(least)) {
       page.blank();
@@ -125,13 +126,13 @@ public final class LeastText {
   }
 
   /** The answer alone. */
-  public List<String> brief(Plan plan, Least least, Optional<SureChange.Wanted> sure) {
+  public List<String> brief(Plan plan, SmallestChange least, Optional<SureChange.Wanted> sure) {
     Page page = new Page();
     verdict.sentences(plan, least, sure).forEach(page::paragraph);
     return PlainLetters.all(page.lines());
   }
 
-  private static List<LeverAnswer> of(Least least, Kind kind) {
+  private static List<LeverAnswer> of(SmallestChange least, Kind kind) {
     return least.answers().stream().filter(a -> a.kind() == kind).toList();
   }
 
@@ -144,7 +145,7 @@ public final class LeastText {
             + sentences.say(stops));
   }
 
-  private void enough(Page page, Plan plan, Least least, boolean all) {
+  private void enough(Page page, Plan plan, SmallestChange least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.ENOUGH);
     if (answers.isEmpty()) {
       return;
@@ -192,7 +193,7 @@ public final class LeastText {
   }
 
   /** Which answers leave the edge full, when not all do. */
-  private void full(Page page, Least least, List<LeverAnswer> answers) {
+  private void full(Page page, SmallestChange least, List<LeverAnswer> answers) {
     List<String> full = new ArrayList<>();
     for (int i = 0; i < answers.size(); i++) {
       if (!answers.get(i).chosen().orElseThrow().glance().edgesRounded()) {
@@ -220,7 +221,8 @@ public final class LeastText {
     return a.lever().owned().isEmpty() ? "" : sentences.say("least.tool.make");
   }
 
-  private void row(Page page, Least least, int number, LeverAnswer a, Glance glance, double value) {
+  private void row(
+      Page page, SmallestChange least, int number, LeverAnswer a, RunSummary glance, double value) {
     String move = levers.move(a.lever(), value) + "  " + levers.fromTo(a.lever(), value);
     String shorter =
         a.justShort()
@@ -238,13 +240,13 @@ public final class LeastText {
     }
   }
 
-  private String shortOf(Least least, Glance glance) {
+  private String shortOf(SmallestChange least, RunSummary glance) {
     return least.goal().fullEdge() && glance.fillsWith(least.goal().spare())
         ? sentences.say("glance.brief.rounded")
         : glances.brief(glance, least.goal().spare());
   }
 
-  private void slips(Page page, Plan plan, Least least, boolean all) {
+  private void slips(Page page, Plan plan, SmallestChange least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.MAY_SLIP);
     if (!answers.isEmpty()) {
       head(page, "slip.head.one", "slip.head.fills", "slip.head.short", "slip.head.stops");
@@ -279,7 +281,7 @@ public final class LeastText {
     return String.join(", ", answers.stream().map(a -> levers.name(a.lever())).toList());
   }
 
-  private void notEnough(Page page, Plan plan, Least least, boolean all) {
+  private void notEnough(Page page, Plan plan, SmallestChange least, boolean all) {
     List<LeverAnswer> answers = of(least, Kind.NOT_ENOUGH);
     if (answers.isEmpty()) {
       return;
@@ -315,7 +317,7 @@ public final class LeastText {
     return all.toArray(new String[0]);
   }
 
-  private void pairs(Page page, Least least) {
+  private void pairs(Page page, SmallestChange least) {
     if (least.pairs().isEmpty()) {
       return;
     }
@@ -350,7 +352,7 @@ public final class LeastText {
   }
 
   /** Levers that do nothing, and why, while the hand holds the pour back. */
-  private void noHelp(Page page, Least least) {
+  private void noHelp(Page page, SmallestChange least) {
     List<LeverAnswer> answers = of(least, Kind.NO_HELP);
     if (answers.isEmpty()) {
       return;
@@ -362,14 +364,14 @@ public final class LeastText {
             + (hand ? " " + sentences.say("least.noHelp.hand") : ""));
   }
 
-  private void noAnswer(Page page, Least least) {
+  private void noAnswer(Page page, SmallestChange least) {
     List<LeverAnswer> answers = of(least, Kind.NO_ANSWER);
     if (!answers.isEmpty()) {
       page.paragraph(sentences.say("least.noAnswer", "levers", names(answers)));
     }
   }
 
-  private void next(Page page, String file, Least least) {
+  private void next(Page page, String file, SmallestChange least) {
     List<LeverAnswer> moved =
         of(least, least.already() ? Kind.MAY_SLIP : Kind.ENOUGH).stream()
             .filter(a -> a.lever().unit() != LeverUnit.CHOICE)

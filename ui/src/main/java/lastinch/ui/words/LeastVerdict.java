@@ -5,16 +5,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.LeverAnswer.Kind;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.PairAnswer;
-import lastinch.solver.decide.SureChange;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.LeverAnswer.Kind;
+import lastinch.solver.search.PairAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.search.SureChange;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.Trial;
 
 /** What a search for the smallest change comes to, in two or three sentences. */
 final class LeastVerdict {
@@ -33,7 +33,7 @@ final class LeastVerdict {
   }
 
   /** The sentences; none when the study was stopped, as nothing can be said then. */
-  List<String> sentences(Plan plan, Least least, Optional<SureChange.Wanted> sure) {
+  List<String> sentences(Plan plan, SmallestChange least, Optional<SureChange.Wanted> sure) {
     List<String> all = new ArrayList<>();
     if (!least.whole()) {
       return all;
@@ -56,7 +56,7 @@ final class LeastVerdict {
     return all;
   }
 
-  String asked(Least least) {
+  String asked(SmallestChange least) {
     return sentences.say(
         least.goal().fullEdge() ? "least.asked.fullEdge" : "least.asked",
         "spare",
@@ -90,14 +90,14 @@ final class LeastVerdict {
         asked);
   }
 
-  private String pick(Least least) {
-    Optional<Least.Pick> pick = least.pick();
+  private String pick(SmallestChange least) {
+    Optional<SmallestChange.Pick> pick = least.pick();
     if (pick.isEmpty()) {
       return nearest(least);
     }
     Optional<LeverAnswer> one = pick.get().answer();
     String what = one.map(this::change).orElseGet(() -> both(pick.get().pair().orElseThrow()));
-    Glance then =
+    RunSummary then =
         one.map(a -> a.chosen().orElseThrow().glance())
             .orElseGet(() -> pick.get().pair().orElseThrow().glance());
     return sentences.say(
@@ -131,7 +131,7 @@ final class LeastVerdict {
   }
 
   /** Nothing that was tried is enough: what comes nearest, if anything helps at all. */
-  private String nearest(Least least) {
+  private String nearest(SmallestChange least) {
     String base = glances.outcome(least.base());
     return least.answers().stream()
         .filter(a -> a.kind() == Kind.NOT_ENOUGH)
@@ -152,12 +152,13 @@ final class LeastVerdict {
   }
 
   /** What gives way first; else how far single levers may go. */
-  private void slips(List<String> all, Least least) {
+  private void slips(List<String> all, SmallestChange least) {
     Optional<LeverAnswer> first =
         least.answers().stream()
             .filter(a -> a.kind() == Kind.MAY_SLIP && a.at().isPresent())
             .min(
-                Comparator.comparingDouble(a -> Least.shareOfWay(a.lever(), a.at().get().value())));
+                Comparator.comparingDouble(
+                    a -> SmallestChange.shareOfWay(a.lever(), a.at().get().value())));
     first.ifPresent(a -> all.add(slip(least, a)));
     List<LeverAnswer> holds = least.answers().stream().filter(a -> a.kind() == Kind.HOLDS).toList();
     if (first.isEmpty() && !holds.isEmpty() && holds.size() <= 2) {
@@ -167,12 +168,12 @@ final class LeastVerdict {
     }
   }
 
-  private String slip(Least least, LeverAnswer a) {
+  private String slip(SmallestChange least, LeverAnswer a) {
     double at = a.at().orElseThrow().value();
     if (at == a.lever().now() || a.justShort().isEmpty()) {
       return sentences.say("slip.first.none", "lever", levers.name(a.lever()));
     }
-    Tried shorter = a.justShort().get();
+    Trial shorter = a.justShort().get();
     return sentences.say(
         "slip.first",
         "what",
@@ -186,10 +187,10 @@ final class LeastVerdict {
   /** The end of practice at which least is left is enough, and why practice ends there. */
   private String enough(LeverAnswer a) {
     Lever lever = a.lever();
-    Tried low = a.tried().get(0);
-    Tried high = a.tried().get(a.tried().size() - 1);
+    Trial low = a.tried().get(0);
+    Trial high = a.tried().get(a.tried().size() - 1);
     boolean down = low.glance().goodness() <= high.glance().goodness();
-    Tried worst = down ? low : high;
+    Trial worst = down ? low : high;
     Bound end = down ? lever.practical().low() : lever.practical().high();
     return sentences.say(
         down ? "slip.enough.low" : "slip.enough.high",

@@ -12,10 +12,10 @@ import lastinch.cases.schema.NearestWord;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.LookOut;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.study.LookOut;
 
 /** Levers in words: their names, their values, which way they are moved, and back again. */
 public final class LeverWords {

@@ -2,7 +2,7 @@ package lastinch.ui.words;
 
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Unknown;
+import lastinch.solver.uncertainty.UncertainInput;
 
 /** How a figure is found out in the mould that a job has. */
 final class Measuring {
@@ -12,7 +12,7 @@ final class Measuring {
    * What to do, in a sentence; a trial that suits one mould does not suit another. Empty for a
    * figure that no shop finds out.
    */
-  static Optional<String> how(Sentences sentences, Unknown unknown, PourCase job) {
+  static Optional<String> how(Sentences sentences, UncertainInput unknown, PourCase job) {
     String key = "measure." + unknown.name();
     String own = key + "." + job.mould().medium().family().name();
     if (sentences.has(own)) {

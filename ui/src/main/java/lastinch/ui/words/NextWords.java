@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.Trouble;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.search.Trouble;
 
 /** The one thing to do next, with its number and what comes of it. */
 final class NextWords {

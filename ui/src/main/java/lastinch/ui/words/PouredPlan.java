@@ -7,11 +7,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.NextStep;
-import lastinch.solver.decide.SquareSpread;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.search.GridSensitivity;
+import lastinch.solver.search.NextStep;
+import lastinch.solver.uncertainty.BandStudy;
 
 /**
  * A plan and what its dry pour found.
@@ -40,7 +40,7 @@ public record PouredPlan(
     OptionalLong milliseconds,
     Optional<BandStudy> bands,
     Optional<PlaneField> field,
-    Optional<SquareSpread> spread,
+    Optional<GridSensitivity> spread,
     Optional<NextStep> next) {
 
   /** A plan that was poured along its channels. */
@@ -93,7 +93,7 @@ public record PouredPlan(
    *
    * @param apart how far pours over other squares lie apart, when that was asked for
    */
-  public PouredPlan with(PlaneField left, Optional<SquareSpread> apart) {
+  public PouredPlan with(PlaneField left, Optional<GridSensitivity> apart) {
     return new PouredPlan(
         pourCase,
         result,

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Room;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.result.LapStretch;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunSummary;
 
 /** A map of two levers in letters, with the key to its marks. */
 final class RoomMap {
@@ -30,7 +30,7 @@ final class RoomMap {
   }
 
   /** Adds the map, all of it or as many rows as fit a screen. */
-  void add(Page page, Room room, boolean all) {
+  void add(Page page, OperatingMap room, boolean all) {
     int most = all ? MOST_ROWS : SCREEN_ROWS;
     List<Integer> columns = chosen(room.acrossValues().size(), MOST_COLUMNS);
     List<Integer> rows = chosen(room.upValues().size(), most);
@@ -61,7 +61,7 @@ final class RoomMap {
   }
 
   /** What the marks mean, those that are on the map. */
-  private String key(Room room, boolean planShown) {
+  private String key(OperatingMap room, boolean planShown) {
     TreeSet<Character> there = new TreeSet<>();
     for (int row = 0; row < room.upValues().size(); row++) {
       for (int column = 0; column < room.acrossValues().size(); column++) {
@@ -131,15 +131,15 @@ final class RoomMap {
     return best;
   }
 
-  private static char mark(Room room, int column, int row) {
-    Optional<Glance> glance = room.at(column, row);
+  private static char mark(OperatingMap room, int column, int row) {
+    Optional<RunSummary> glance = room.at(column, row);
     if (glance.isEmpty()) {
       return Key.NOT_RUN.mark;
     }
     if (!glance.get().answered()) {
       return Key.NO_ANSWER.mark;
     }
-    if (glance.get().end() == Glance.End.APART) {
+    if (glance.get().end() == RunSummary.End.APART) {
       return Key.APART.mark;
     }
     if (!glance.get().filled()) {

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Station;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.Room;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.RunSummary;
 
 /** The printed map of room to move, and its table. */
 public final class RoomText {
@@ -30,16 +30,16 @@ public final class RoomText {
   }
 
   /** The whole answer, line by line. */
-  public List<String> full(Plan plan, Room room) {
+  public List<String> full(Plan plan, OperatingMap room) {
     return page(plan, room, true);
   }
 
   /** As much of it as fits a screen. */
-  public List<String> screen(Plan plan, Room room) {
+  public List<String> screen(Plan plan, OperatingMap room) {
     return page(plan, room, false);
   }
 
-  private List<String> page(Plan plan, Room room, boolean all) {
+  private List<String> page(Plan plan, OperatingMap room, boolean all) {
     Page page = new Page();
     verdict(plan, room).forEach(page::paragraph);
     page.blank();
@@ -57,14 +57,14 @@ public final class RoomText {
   }
 
   /** What it comes to, in a few sentences. */
-  public List<String> brief(Plan plan, Room room) {
+  public List<String> brief(Plan plan, OperatingMap room) {
     Page page = new Page();
     verdict(plan, room).forEach(page::paragraph);
     return PlainLetters.all(page.lines());
   }
 
   /** How the plan itself fares, and how far each of the two levers alone may or must go. */
-  private List<String> verdict(Plan plan, Room room) {
+  private List<String> verdict(Plan plan, OperatingMap room) {
     List<String> all = new ArrayList<>();
     all.add(
         sentences.say(
@@ -162,7 +162,7 @@ public final class RoomText {
   }
 
   /** In three rows, where along the bottom it fills. */
-  private List<String> along(Room room) {
+  private List<String> along(OperatingMap room) {
     List<Integer> rows = RoomMap.chosen(room.upValues().size(), 3);
     List<String> lines = new ArrayList<>();
     for (int row : rows) {
@@ -174,13 +174,13 @@ public final class RoomText {
               "value",
               levers.value(room.up(), room.upValues().get(row)),
               "where",
-              where(room, row, Glance::filled)));
+              where(room, row, RunSummary::filled)));
     }
     return lines;
   }
 
   /** Where along the bottom a row of the map is so. */
-  String where(Room room, int row, Predicate<Glance> so) {
+  String where(OperatingMap room, int row, Predicate<RunSummary> so) {
     List<String> parts = new ArrayList<>();
     int last = room.acrossValues().size() - 1;
     int start = -1;
@@ -199,7 +199,7 @@ public final class RoomText {
     return String.join(", ", parts);
   }
 
-  private String stretch(Room room, int from, int to) {
+  private String stretch(OperatingMap room, int from, int to) {
     int last = room.acrossValues().size() - 1;
     String low = levers.value(room.across(), room.acrossValues().get(from));
     String high = levers.value(room.across(), room.acrossValues().get(to));
@@ -237,7 +237,7 @@ public final class RoomText {
   }
 
   /** All runs of the grid as a table for other programs, comma between, one row each. */
-  public List<String> table(Room room) {
+  public List<String> table(OperatingMap room) {
     List<String> lines = new ArrayList<>();
     lines.add(
         levers.name(room.across())
@@ -258,7 +258,7 @@ public final class RoomText {
     return PlainLetters.all(lines);
   }
 
-  private String entry(Room room, int column, int row) {
+  private String entry(OperatingMap room, int column, int row) {
     double x = room.acrossValues().get(column);
     double y = room.upValues().get(row);
     String place =
@@ -266,12 +266,12 @@ public final class RoomText {
             + ","
             + figures.trimmed(levers.number(room.up(), y), 4)
             + ",";
-    Optional<Glance> glance = room.at(column, row);
+    Optional<RunSummary> glance = room.at(column, row);
     boolean practical = room.across().practical().holds(x) && room.up().practical().holds(y);
     if (glance.isEmpty() || !glance.get().answered()) {
       return place + "no answer,,,," + (practical ? "yes" : "no");
     }
-    Glance g = glance.get();
+    RunSummary g = glance.get();
     return place
         + switch (g.mark()) {
           case STOPS -> "stops";
@@ -283,7 +283,7 @@ public final class RoomText {
         + ","
         + (g.filled() ? figures.trimmed(100.0 * g.heat(), 1) : "")
         + ","
-        + (g.end() != Glance.End.STOPPED ? "" : figures.trimmed(figures.length(g.missing()), 1))
+        + (g.end() != RunSummary.End.STOPPED ? "" : figures.trimmed(figures.length(g.missing()), 1))
         + ","
         + figures.trimmed(g.worstLap(), 2)
         + ","

@@ -155,7 +155,7 @@ final class RulerStrip {
   }
 
   private boolean isDecided() {
-    return lastinch.solver.decide.Verdict.isDecided(scene.result());
+    return lastinch.solver.study.VerdictWord.isDecided(scene.result());
   }
 
   /** What stays empty of the limb that is drawn. */

@@ -9,10 +9,10 @@ import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.units.Dimension;
 import lastinch.solver.casting.Model;
+import lastinch.solver.geometry.solid.PartOrientation;
+import lastinch.solver.geometry.solid.ShapeReport;
+import lastinch.solver.geometry.solid.UndercutAnalysis;
 import lastinch.solver.material.Alloy;
-import lastinch.solver.shape.Locking;
-import lastinch.solver.shape.Pose;
-import lastinch.solver.shape.Survey;
 
 /** What is said about a model. */
 public final class ShapeText {
@@ -39,7 +39,7 @@ public final class ShapeText {
    * @param locking where it locks its mould
    * @param alloy the metal it is weighed in
    */
-  public List<String> full(String file, ModelLook look, Locking locking, Alloy alloy) {
+  public List<String> full(String file, ModelLook look, UndercutAnalysis locking, Alloy alloy) {
     Page page = new Page();
     page.line(sentences.say("shape.head", "file", file));
     page.blank();
@@ -91,8 +91,8 @@ public final class ShapeText {
   }
 
   private void sizes(Page page, ModelLook look, Alloy alloy) {
-    Survey survey = look.survey();
-    Pose pose = look.pose();
+    ShapeReport survey = look.survey();
+    PartOrientation pose = look.pose();
     entry(page, "unit", sentences.say(unitKey(look), "unit", look.unit().word()));
     entry(
         page,
@@ -130,7 +130,7 @@ public final class ShapeText {
     return look.checks().mesh().unit().isPresent() ? "shape.unit.file" : "shape.unit.said";
   }
 
-  private String place(String key, Survey.Spot spot) {
+  private String place(String key, ShapeReport.Spot spot) {
     return sentences.say(
         key,
         "value",
@@ -146,12 +146,12 @@ public final class ShapeText {
   }
 
   /** What a person should know before pouring, or put right. */
-  public List<String> matters(ModelLook look, Locking locking) {
+  public List<String> matters(ModelLook look, UndercutAnalysis locking) {
     List<String> all = new ArrayList<>();
     surface(look, all);
-    Survey survey = look.survey();
-    locks(locking, Locking.Mark.UNDERCUT, "shape.undercut", all);
-    locks(locking, Locking.Mark.OVERHANG, "shape.locks", all);
+    ShapeReport survey = look.survey();
+    locks(locking, UndercutAnalysis.Mark.UNDERCUT, "shape.undercut", all);
+    locks(locking, UndercutAnalysis.Mark.OVERHANG, "shape.locks", all);
     if (survey.narrow() > NARROW) {
       all.add(
           sentences.say(
@@ -175,7 +175,8 @@ public final class ShapeText {
   }
 
   /** The squares that are hatched on the map, as a share of the piece. */
-  private void locks(Locking locking, Locking.Mark mark, String key, List<String> all) {
+  private void locks(
+      UndercutAnalysis locking, UndercutAnalysis.Mark mark, String key, List<String> all) {
     if (locking.share(mark) > 0.0) {
       all.add(sentences.say(key, "share", share(locking.share(mark))));
     }
@@ -231,7 +232,7 @@ public final class ShapeText {
     if (look.checks().mesh().unit().isEmpty()) {
       line.append(", unit: ").append(look.unit().word());
     }
-    Pose.Wish wish = look.wish();
+    PartOrientation.Wish wish = look.wish();
     wish.up().ifPresent(up -> line.append(", up: ").append(up));
     wish.thickEnd().ifPresent(end -> line.append(", thick end: ").append(end));
     if (wish.otherEnd()) {

@@ -1,12 +1,12 @@
 package lastinch.ui.words;
 
-import lastinch.solver.decide.SquareSpread;
+import lastinch.solver.search.GridSensitivity;
 
 /** How far pours over other squares lie apart, in one or two sentences. */
 final class SpreadWords {
   private SpreadWords() {}
 
-  static String of(Scene scene, SquareSpread spread) {
+  static String of(Scene scene, GridSensitivity spread) {
     Figures figures = scene.figures();
     int runs = spread.runs().size();
     String how =

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.uncertainty.FillProbability;
 
 /**
  * Where metal stopped on the days it did, by stretches of the piece.
@@ -38,7 +38,7 @@ public record StopPlaces(boolean fromThickEnd, List<Stretch> stretches) {
   public record Stretch(boolean before, double from, double to, int days) {}
 
   /** Sorts the days of a study into so many stretches. */
-  public static StopPlaces of(PourCase job, Sure sure, int count) {
+  public static StopPlaces of(PourCase job, FillProbability sure, int count) {
     double length = job.piece().limbs().stream().mapToDouble(Limb::length).sum();
     boolean places =
         job.piece().limbs().size() == 1
@@ -46,7 +46,7 @@ public record StopPlaces(boolean fromThickEnd, List<Stretch> stretches) {
                 .allMatch(g -> Math.abs(g.reach() + g.missing() - length) < RULER);
     int[] days = new int[count];
     int nothing = 0;
-    for (Glance g : sure.stopped()) {
+    for (RunSummary g : sure.stopped()) {
       if (g.reach() < RULER) {
         nothing++;
       } else {

@@ -5,19 +5,19 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.Difference;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.Glance;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.PairAnswer;
-import lastinch.solver.decide.Room;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.Difference;
+import lastinch.solver.diagnosis.HeatLossBudget;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.search.PairAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.Trial;
 import lastinch.ui.words.Compared.Poured;
 
 /** Tables of studies, for their pages: more than fits on a screen of text. */
@@ -87,14 +87,14 @@ public final class StudyTables {
   }
 
   /** Row by row of the map, where it fills; and the ends of both levers with their sources. */
-  public List<Table> of(Room room) {
+  public List<Table> of(OperatingMap room) {
     List<List<String>> rows = new ArrayList<>();
     RoomText text = new RoomText(sentences, figures);
     for (int row = room.upValues().size() - 1; row >= 0; row--) {
       rows.add(
           List.of(
               levers.value(room.up(), room.upValues().get(row)),
-              text.where(room, row, Glance::filled),
+              text.where(room, row, RunSummary::filled),
               text.where(room, row, g -> g.fillsWith(room.spare()))));
     }
     return List.of(
@@ -109,7 +109,7 @@ public final class StudyTables {
   }
 
   /** Every lever with its answer, the pairs, and the ends of every lever with their sources. */
-  public List<Table> of(Least least) {
+  public List<Table> of(SmallestChange least) {
     List<List<String>> rows = new ArrayList<>();
     for (LeverAnswer a : least.answers()) {
       rows.add(
@@ -144,13 +144,13 @@ public final class StudyTables {
     return all;
   }
 
-  private String tried(LeverAnswer a, Optional<Tried> value) {
+  private String tried(LeverAnswer a, Optional<Trial> value) {
     return value
         .map(t -> levers.value(a.lever(), t.value()) + ": " + glances.brief(t.glance()))
         .orElse(NONE);
   }
 
-  private Table pairs(Least least) {
+  private Table pairs(SmallestChange least) {
     List<List<String>> rows = new ArrayList<>();
     for (PairAnswer p : least.pairs()) {
       rows.add(
@@ -195,10 +195,10 @@ public final class StudyTables {
   }
 
   /** Every cause with what comes of it. */
-  public List<Table> of(Blame blame) {
+  public List<Table> of(Diagnosis blame) {
     BlameText text = new BlameText(sentences, figures);
     List<List<String>> rows = new ArrayList<>();
-    for (Blame.Cause cause : blame.causes()) {
+    for (Diagnosis.Cause cause : blame.causes()) {
       rows.add(
           List.of(
               text.what(cause),
@@ -213,15 +213,15 @@ public final class StudyTables {
   }
 
   /** Every layout with what comes of it. */
-  public List<Table> of(Gates gates) {
+  public List<Table> of(GatePlacement gates) {
     GatesText text = new GatesText(sentences, figures);
     List<List<String>> rows = new ArrayList<>();
-    for (Gates.Answer a : gates.answers()) {
+    for (GatePlacement.Answer a : gates.answers()) {
       rows.add(
           List.of(
               text.layout(a.layout()),
               glances.outcome(a.glance()),
-              a.why() == Gates.Loses.BEST ? NONE : text.why(a)));
+              a.why() == GatePlacement.Loses.BEST ? NONE : text.why(a)));
     }
     return List.of(
         new Table(
@@ -237,7 +237,7 @@ public final class StudyTables {
   public List<Table> of(Explained why) {
     WhyText text = new WhyText(sentences, figures);
     List<List<String>> rows = new ArrayList<>();
-    for (HeatAccount.Line line : why.account().lines()) {
+    for (HeatLossBudget.Line line : why.account().lines()) {
       rows.add(
           List.of(
               text.place(why, line),

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.Influence;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.uncertainty.FillProbability;
+import lastinch.solver.uncertainty.Influence;
 
 /** The printed answer to: how sure is this plan? */
 public final class SureText {
@@ -37,16 +37,16 @@ public final class SureText {
   }
 
   /** The whole answer, line by line. */
-  public List<String> full(Plan plan, String file, Sure sure) {
+  public List<String> full(Plan plan, String file, FillProbability sure) {
     return page(plan, file, sure, true);
   }
 
   /** As much of it as fits a screen. */
-  public List<String> screen(Plan plan, String file, Sure sure) {
+  public List<String> screen(Plan plan, String file, FillProbability sure) {
     return page(plan, file, sure, false);
   }
 
-  private List<String> page(Plan plan, String file, Sure sure, boolean all) {
+  private List<String> page(Plan plan, String file, FillProbability sure, boolean all) {
     Page page = new Page();
     page.paragraph(headline(sure));
     counted(page, sure, all);
@@ -65,14 +65,14 @@ public final class SureText {
   }
 
   /** One sentence. */
-  public List<String> brief(Sure sure) {
+  public List<String> brief(FillProbability sure) {
     Page page = new Page();
     page.paragraph(headline(sure));
     return PlainLetters.all(page.lines());
   }
 
   /** The chance in capitals and words. */
-  public String headline(Sure sure) {
+  public String headline(FillProbability sure) {
     if (!isKnown(sure)) {
       return sentences.say("chance.unknown");
     }
@@ -101,16 +101,16 @@ public final class SureText {
   }
 
   /** Whether any day gave an answer. */
-  public static boolean isKnown(Sure sure) {
+  public static boolean isKnown(FillProbability sure) {
     return sure.days() > sure.silent();
   }
 
   /** Dots of ten that fill. */
-  public static int tenths(Sure sure) {
+  public static int tenths(FillProbability sure) {
     return (int) Math.round(TEN * sure.chance().share());
   }
 
-  private String dots(Sure sure) {
+  private String dots(FillProbability sure) {
     StringBuilder dots = new StringBuilder("  ");
     for (int i = 0; i < TEN; i++) {
       dots.append(isKnown(sure) ? (i < tenths(sure) ? "# " : ". ") : "? ");
@@ -118,7 +118,7 @@ public final class SureText {
     return dots + "   " + sentences.say("chance.key");
   }
 
-  private void counted(Page page, Sure sure, boolean all) {
+  private void counted(Page page, FillProbability sure, boolean all) {
     if (sure.influences().isEmpty()) {
       page.paragraph(sentences.say("chance.nothingOpen"));
       return;
@@ -151,7 +151,7 @@ public final class SureText {
   }
 
   /** Where it stops, by stretches of the piece. */
-  private void stops(Page page, Plan plan, Sure sure) {
+  private void stops(Page page, Plan plan, FillProbability sure) {
     if (sure.stopped().isEmpty() || sure.influences().isEmpty()) {
       return;
     }
@@ -186,7 +186,7 @@ public final class SureText {
         : sentences.say("chance.ofHundred", "count", hundred(HUNDRED * share));
   }
 
-  private void matters(Page page, Plan plan, Sure sure, boolean all) {
+  private void matters(Page page, Plan plan, FillProbability sure, boolean all) {
     List<Influence> worth = worth(sure);
     if (worth.isEmpty()) {
       return;
@@ -242,7 +242,7 @@ public final class SureText {
   }
 
   /** Figures whose share is worth a line, largest first. */
-  public static List<Influence> worth(Sure sure) {
+  public static List<Influence> worth(FillProbability sure) {
     List<Influence> worth = new ArrayList<>();
     for (Influence i : sure.influences()) {
       int at = sure.influences().indexOf(i);

@@ -1,7 +1,7 @@
 package lastinch.ui.words;
 
-import static lastinch.solver.decide.Verdict.fills;
-import static lastinch.solver.decide.Verdict.isEdgeRounded;
+import static lastinch.solver.study.VerdictWord.fills;
+import static lastinch.solver.study.VerdictWord.isEdgeRounded;
 
 import java.util.Optional;
 import lastinch.solver.result.PourResult;
@@ -48,7 +48,7 @@ public enum Verdict {
    * @return empty when the run came to no verdict
    */
   public static Optional<Verdict> of(PourResult result) {
-    return lastinch.solver.decide.Verdict.of(result).map(Verdict::named);
+    return lastinch.solver.study.VerdictWord.of(result).map(Verdict::named);
   }
 
   /**
@@ -60,7 +60,7 @@ public enum Verdict {
     return plan.bands().isPresent() ? plan.bands().map(b -> named(b.verdict())) : of(plan.result());
   }
 
-  private static Verdict named(lastinch.solver.decide.Verdict verdict) {
+  private static Verdict named(lastinch.solver.study.VerdictWord verdict) {
     return valueOf(verdict.name());
   }
 }

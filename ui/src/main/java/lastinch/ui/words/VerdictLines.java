@@ -3,7 +3,6 @@ package lastinch.ui.words;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import lastinch.solver.decide.BandStudy;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.LapStretch;
@@ -12,6 +11,7 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
+import lastinch.solver.uncertainty.BandStudy;
 
 /** Heading, the one sentence that answers, and how sure it is. */
 final class VerdictLines {
@@ -91,13 +91,13 @@ final class VerdictLines {
             .plan()
             .bands()
             .map(BandStudy::unlucky)
-            .filter(lastinch.solver.decide.Verdict::isDecided);
-    if (bad.isPresent() && !lastinch.solver.decide.Verdict.fills(bad.get())) {
+            .filter(lastinch.solver.study.VerdictWord::isDecided);
+    if (bad.isPresent() && !lastinch.solver.study.VerdictWord.fills(bad.get())) {
       return badPour(scene, key + ".bad", second);
     }
     String heat = scene.heatToSpare(best);
     double least = bad.map(b -> b.margin().heat()).orElse(best);
-    if (least < Math.min(best, lastinch.solver.decide.Verdict.JUST)) {
+    if (least < Math.min(best, lastinch.solver.study.VerdictWord.JUST)) {
       String told = scene.heatToSpare(least);
       return scene.say(key + ".least", "heat", heat, "least", told, "second", second);
     }
@@ -107,7 +107,7 @@ final class VerdictLines {
   /** Where streams meet that do not join. */
   static String coldShuts(Scene scene) {
     List<String> places =
-        lastinch.solver.decide.Verdict.coldShuts(scene.result()).stream()
+        lastinch.solver.study.VerdictWord.coldShuts(scene.result()).stream()
             .sorted(Comparator.comparingDouble(m -> scene.onRuler(m.passage(), m.at())))
             .map(m -> scene.place(new Spot(m.passage(), m.at())))
             .distinct()
@@ -212,7 +212,7 @@ final class VerdictLines {
     Optional<Finding> serious = first(findings, Finding.Severity.SERIOUS);
     List<LapStretch> plain =
         scene.result().laps().stream().filter(l -> l.worstIndex() >= Remarks.PLAIN).toList();
-    boolean edge = lastinch.solver.decide.Verdict.isEdgeRounded(scene.result());
+    boolean edge = lastinch.solver.study.VerdictWord.isEdgeRounded(scene.result());
     if (serious.isEmpty()
         && edge
         && Verdict.of(scene.plan()).filter(v -> v == Verdict.EDGES_ROUNDED).isEmpty()) {

@@ -3,8 +3,7 @@ package lastinch.ui.words;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import lastinch.solver.casting.Vent;
-import lastinch.solver.decide.Verdict;
+import lastinch.solver.casting.gating.Vent;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
@@ -13,6 +12,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PushBalance;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.study.VerdictWord;
 
 /** What was short and what was not, or what was to spare; and what held the pour back. */
 final class WhatWasShort {
@@ -42,7 +42,7 @@ final class WhatWasShort {
     Outcome outcome = scene.result().outcome();
     if (outcome instanceof Outcome.Filled) {
       // what breaks apart is not to be told how much further it would have filled
-      String beyond = Verdict.fills(scene.result()) ? beyond(scene) : "";
+      String beyond = VerdictWord.fills(scene.result()) ? beyond(scene) : "";
       String text = scene.say("limit.filled", "beyond", beyond, "held", held(scene));
       return Optional.of(text.strip());
     }

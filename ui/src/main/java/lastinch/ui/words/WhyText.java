@@ -6,14 +6,14 @@ import java.util.Objects;
 import java.util.Optional;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.LeverAnswer;
-import lastinch.solver.decide.Tried;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PushBalance;
 import lastinch.solver.result.Stop;
+import lastinch.solver.search.LeverAnswer;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.Trial;
 
 /** The printed answer to: why did it end as it did? */
 public final class WhyText {
@@ -90,7 +90,7 @@ public final class WhyText {
 
   /** How much of the heat was gone on entry into the piece, where most of it went, what helps. */
   private void breath(Page page, Explained why) {
-    List<HeatAccount.Line> lines = why.account().lines();
+    List<HeatLossBudget.Line> lines = why.account().lines();
     List<Integer> percents = percents(why.account());
     int before = 0;
     int most = 0;
@@ -102,7 +102,7 @@ public final class WhyText {
         why.changes().whole()
             ? why.changes()
                 .pick()
-                .flatMap(Least.Pick::answer)
+                .flatMap(SmallestChange.Pick::answer)
                 .map(a -> " " + sentences.say("why.helps", "what", change(a)))
                 .orElse("")
             : "";
@@ -125,8 +125,9 @@ public final class WhyText {
     return levers.move(a.lever(), to) + ", " + levers.fromTo(a.lever(), to);
   }
 
-  private static boolean isBefore(HeatAccount.Line line) {
-    return line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND;
+  private static boolean isBefore(HeatLossBudget.Line line) {
+    return line.kind() != HeatLossBudget.Kind.PIECE
+        && line.kind() != HeatLossBudget.Kind.FROM_BEHIND;
   }
 
   private static String percent(int whole) {
@@ -137,12 +138,12 @@ public final class WhyText {
    * Whole percents of all that was given up, one for each line, rounded so that those of what was
    * given up add to 100.
    */
-  static List<Integer> percents(HeatAccount account) {
+  static List<Integer> percents(HeatLossBudget account) {
     List<Integer> all = new ArrayList<>();
     double exact = 0.0;
     int told = 0;
-    for (HeatAccount.Line line : account.lines()) {
-      if (line.kind() == HeatAccount.Kind.FROM_BEHIND) {
+    for (HeatLossBudget.Line line : account.lines()) {
+      if (line.kind() == HeatLossBudget.Kind.FROM_BEHIND) {
         all.add((int) Math.rint(100.0 * account.share(line)));
         continue;
       }
@@ -155,7 +156,7 @@ public final class WhyText {
   }
 
   private void account(Page page, Explained why, boolean all) {
-    HeatAccount account = why.account();
+    HeatLossBudget account = why.account();
     page.line(sentences.say("why.account"));
     if (all) {
       page.wrapped(
@@ -174,13 +175,13 @@ public final class WhyText {
     List<Integer> percents = percents(account);
     int last = account.lines().size() - (account.tellsWarmth() ? 1 : 0);
     for (int i = 0; i < last; i++) {
-      HeatAccount.Line line = account.lines().get(i);
+      HeatLossBudget.Line line = account.lines().get(i);
       String place = (isBefore(line) ? "  " : "* ") + place(why, line);
       row(page, place, line.degrees(), account.gross(), percents.get(i));
     }
     row(page, "  " + sentences.say("why.gross"), account.gross(), Double.NaN, 100);
     if (account.tellsWarmth()) {
-      HeatAccount.Line behind = account.lines().get(last);
+      HeatLossBudget.Line behind = account.lines().get(last);
       row(page, "  " + place(why, behind), behind.degrees(), Double.NaN, percents.get(last));
       int net = 100 + percents.get(last);
       row(page, "  " + sentences.say("why.net"), account.spent(), Double.NaN, net);
@@ -204,7 +205,7 @@ public final class WhyText {
   }
 
   /** Name of a place of the account. */
-  public String place(Explained why, HeatAccount.Line line) {
+  public String place(Explained why, HeatLossBudget.Line line) {
     return switch (line.kind()) {
       case WAITING -> sentences.say("why.waiting", "seconds", figures.trimmed(line.seconds(), 1));
       case LIP -> sentences.say("why.lip");
@@ -348,7 +349,7 @@ public final class WhyText {
           };
       page.wrapped("  ", "    ", text);
       if (a.kind() == LeverAnswer.Kind.ENOUGH || a.kind() == LeverAnswer.Kind.NOT_ENOUGH) {
-        double value = a.at().map(Tried::value).orElse(a.best().value());
+        double value = a.at().map(Trial::value).orElse(a.best().value());
         new Care(sentences).beside(page, "    ", why.plan().pourCase(), a.lever(), value);
       }
     }

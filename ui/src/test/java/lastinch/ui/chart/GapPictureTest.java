@@ -15,7 +15,7 @@ import lastinch.cases.mesh.MeshFile;
 import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.shape.Pose;
+import lastinch.solver.geometry.solid.PartOrientation;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;
@@ -25,10 +25,10 @@ class GapPictureTest {
   private static final Sentences SENTENCES = Sentences.english();
 
   private static ChartFiles feather(DisplayUnits units) {
-    return feather(units, Pose.Wish.NONE);
+    return feather(units, PartOrientation.Wish.NONE);
   }
 
-  private static ChartFiles feather(DisplayUnits units, Pose.Wish wish) {
+  private static ChartFiles feather(DisplayUnits units, PartOrientation.Wish wish) {
     Problems problems = new Problems();
     Mesh mesh = MeshFile.read(Path.of("../cases/demo/models/feather.stl"), problems).orElseThrow();
     ModelLook look =
@@ -93,8 +93,9 @@ class GapPictureTest {
   void whatLeansOverTheFlatPartingIsHatchedAndToldOnlyWhenThereIsAny() {
     ChartFiles plain = feather(DisplayUnits.METRIC);
     assertThat(plain.caption("thickness")).doesNotContain("Lines one way");
-    Pose.Wish low =
-        new Pose.Wish(Optional.empty(), Optional.empty(), false, OptionalDouble.of(1e-3));
+    PartOrientation.Wish low =
+        new PartOrientation.Wish(
+            Optional.empty(), Optional.empty(), false, OptionalDouble.of(1e-3));
     ChartFiles hatched = feather(DisplayUnits.METRIC, low);
     assertThat(hatched.caption("thickness"))
         .contains("Lines one way: metal leans over")

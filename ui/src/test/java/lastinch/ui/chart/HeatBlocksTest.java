@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
@@ -36,7 +36,7 @@ class HeatBlocksTest {
         plan,
         file,
         result,
-        HeatAccount.of(plan.pourCase(), result),
+        HeatLossBudget.of(plan.pourCase(), result),
         Studied.least(Studied.plan("feather-sand-flat.yaml"), j -> -0.2, 0.2));
   }
 
@@ -64,8 +64,8 @@ class HeatBlocksTest {
     List<Double> areas = areas(svg);
     // the key is the only square; it stands for ten degrees' worth
     double perDegree = key(svg) / 10.0;
-    for (HeatAccount.Line line : why.account().lines()) {
-      if (line.kind() != HeatAccount.Kind.FROM_BEHIND) {
+    for (HeatLossBudget.Line line : why.account().lines()) {
+      if (line.kind() != HeatLossBudget.Kind.FROM_BEHIND) {
         double wanted = perDegree * line.degrees();
         // coordinates in the file have four digits, a sprue's block is 4 dots high
         assertThat(areas).as(line.toString()).anyMatch(a -> Math.abs(a - wanted) < 2e-3 * wanted);

@@ -3,7 +3,7 @@ package lastinch.ui.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
-import lastinch.solver.result.Accounts;
+import lastinch.solver.result.ConservationFigures;
 import lastinch.ui.words.GridWords;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;
@@ -11,7 +11,8 @@ import org.junit.jupiter.api.Test;
 /** An answer whose metal or heat does not add up says so. */
 class PlaneAccountLimitsTest {
   private static Optional<String> told(double metal, double heat) {
-    Accounts accounts = new Accounts(metal, heat, 0.0, 0.0, 1.0, 0.0, 0.0, 1e6, 5e5, 5e5, 0.0);
+    ConservationFigures accounts =
+        new ConservationFigures(metal, heat, 0.0, 0.0, 1.0, 0.0, 0.0, 1e6, 5e5, 5e5, 0.0);
     return GridWords.astray(Sentences.english(), accounts);
   }
 

@@ -22,11 +22,11 @@ import java.util.stream.Stream;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Studies;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.study.RunCache;
 import lastinch.ui.HandMade;
 import lastinch.ui.json.LeastJson;
 import org.junit.jupiter.api.Test;
@@ -474,7 +474,7 @@ class StudyCommandsTest {
     @Override
     public PourResult pour(PourCase job, RunObserver observer, BooleanSupplier stop) {
       if (left.getAndDecrement() <= 0) {
-        throw new Studies.Cancelled();
+        throw new RunCache.Cancelled();
       }
       return super.pour(job, observer, stop);
     }

@@ -81,7 +81,7 @@ class UiArchitectureTest {
               "lastinch.solver.inlet..",
               "lastinch.solver.network..",
               "lastinch.solver.plane..",
-              "lastinch.solver.soundness..")
+              "lastinch.solver.solidification..")
           .because("there is one way to run a case");
 
   @ArchTest

@@ -16,11 +16,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.decide.Unknown;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
 import lastinch.ui.words.PouredPlan;
@@ -78,8 +78,8 @@ class ResultJsonTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Unknown.class)
-  void everyUnknownIsInTheSchema(Unknown unknown) throws IOException {
+  @EnumSource(UncertainInput.class)
+  void everyUnknownIsInTheSchema(UncertainInput unknown) throws IOException {
     PouredPlan plan = HandMadeBands.plan(HandMade.slush(), HandMade.slush(), unknown);
     assertThat(schema().validate(ResultJson.of(plan), InputFormat.JSON)).isEmpty();
   }
@@ -137,13 +137,13 @@ class ResultJsonTest {
   @Test
   void valuesOfAnUnknownAreInTheUnitBesideThem() {
     // each is at its 1 of the SI unit
-    assertThat(unknown(Unknown.READING)).contains("\"unit\": \"degC\", \"best\": -272.15,");
-    assertThat(unknown(Unknown.POUR_SECONDS)).contains("\"unit\": \"s\", \"best\": 1,");
-    assertThat(unknown(Unknown.PARTING_CRACK)).contains("\"unit\": \"mm\", \"best\": 1000,");
-    assertThat(unknown(Unknown.FLOW_STOP)).contains("\"unit\": \"%\", \"best\": 100,");
+    assertThat(unknown(UncertainInput.READING)).contains("\"unit\": \"degC\", \"best\": -272.15,");
+    assertThat(unknown(UncertainInput.POUR_SECONDS)).contains("\"unit\": \"s\", \"best\": 1,");
+    assertThat(unknown(UncertainInput.PARTING_CRACK)).contains("\"unit\": \"mm\", \"best\": 1000,");
+    assertThat(unknown(UncertainInput.FLOW_STOP)).contains("\"unit\": \"%\", \"best\": 100,");
   }
 
-  private static String unknown(Unknown unknown) {
+  private static String unknown(UncertainInput unknown) {
     PouredPlan plan = HandMadeBands.plan(HandMade.slush(), HandMade.slush(), unknown);
     return ResultJson.of(plan).replaceAll("\\s+", " ");
   }

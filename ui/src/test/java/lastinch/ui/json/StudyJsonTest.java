@@ -11,7 +11,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.decide.HeatAccount;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
@@ -82,7 +82,7 @@ class StudyJsonTest {
             FLAT,
             "feather.yaml",
             result,
-            HeatAccount.of(FLAT.pourCase(), result),
+            HeatLossBudget.of(FLAT.pourCase(), result),
             Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2));
     String json = WhyJson.of(why, HowPoured.square(4e-3));
     assertThat(json).contains("\"solver\": \"plane\"").contains("\"square_mm\": 4");

@@ -16,14 +16,14 @@ import javax.xml.parsers.ParserConfigurationException;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Room;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.search.SmallestChange;
 import lastinch.ui.Studied;
 import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.chart.StudyCharts;
@@ -57,11 +57,11 @@ class StudyReportTest {
   }
 
   static Stream<Made> everyStudy() {
-    Least least = Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2);
-    Least slips = Studied.least(FLAT, j -> 0.9 - 0.08 * Studied.seconds(j), 0.2);
-    Blame blame = Studied.blame(FLAT, j -> -0.2, 0.2);
-    Gates gates = Studied.gates(FLAT, j -> 0.3);
-    Room room = Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j)));
+    SmallestChange least = Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2);
+    SmallestChange slips = Studied.least(FLAT, j -> 0.9 - 0.08 * Studied.seconds(j), 0.2);
+    Diagnosis blame = Studied.blame(FLAT, j -> -0.2, 0.2);
+    GatePlacement gates = Studied.gates(FLAT, j -> 0.3);
+    OperatingMap room = Studied.room(FLAT, j -> 0.1 * (5.0 - Studied.seconds(j)));
     Compared compared =
         Studied.compared(
             j -> 0.1 * (5.0 - Studied.seconds(j)),
@@ -69,7 +69,8 @@ class StudyReportTest {
             "feather-sand-tilted.yaml");
     PourResult result = DryPour.run(FLAT.pourCase(), RunObserver.NONE, () -> false);
     Explained why =
-        new Explained(FLAT, "feather.yaml", result, HeatAccount.of(FLAT.pourCase(), result), least);
+        new Explained(
+            FLAT, "feather.yaml", result, HeatLossBudget.of(FLAT.pourCase(), result), least);
     return Stream.of(
         new Made("least", report(CHARTS.least(FLAT, least), TABLES.of(least))),
         new Made("slips", report(CHARTS.least(FLAT, slips), TABLES.of(slips))),
@@ -156,7 +157,7 @@ class StudyReportTest {
 
   @Test
   void endsOfLeversComeWithTheirReasonAndTheirSource() {
-    Least least = Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2);
+    SmallestChange least = Studied.least(FLAT, j -> 0.6 - 0.08 * Studied.seconds(j), 0.2);
     List<Table> tables = TABLES.of(least);
     Table ends = tables.get(tables.size() - 1);
     assertThat(ends.rows())

@@ -12,12 +12,12 @@ import lastinch.cases.plan.Materials;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
-import lastinch.solver.decide.Marks;
-import lastinch.solver.decide.Owned;
-import lastinch.solver.decide.Unknown;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.Levers;
+import lastinch.solver.levers.Marks;
+import lastinch.solver.levers.Owned;
 import lastinch.solver.material.Band;
+import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.Studied;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -189,7 +189,8 @@ class CareTest {
   @Test
   void aTrialStripIsMadeTheWayTheMouldIs() {
     PourCase flask = Studied.plan("feather-investment-hot.yaml").pourCase();
-    for (Unknown unknown : List.of(Unknown.CONTACT_LIQUID, Unknown.FLOW_STOP)) {
+    for (UncertainInput unknown :
+        List.of(UncertainInput.CONTACT_LIQUID, UncertainInput.FLOW_STOP)) {
       assertThat(Measuring.how(SENTENCES, unknown, FLAT).orElseThrow()).startsWith("Ram a strip");
       assertThat(Measuring.how(SENTENCES, unknown, flask).orElseThrow())
           .startsWith("Invest a strip")

@@ -14,11 +14,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.decide.Unknown;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
 import org.junit.jupiter.api.Test;
@@ -133,13 +133,13 @@ class GoldenTextTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Unknown.class)
-  void everyUnknownHasItsWordsAndWhatCanBeMeasuredSaysHow(Unknown unknown) {
+  @EnumSource(UncertainInput.class)
+  void everyUnknownHasItsWordsAndWhatCanBeMeasuredSaysHow(UncertainInput unknown) {
     PourText mm = new PourText(Sentences.english(), new Figures(DisplayUnits.METRIC));
     List<String> text = mm.full(HandMadeBands.plan(HandMade.slush(), HandMade.slush(), unknown));
     assertThat(text).anyMatch(line -> line.contains("It depends most on"));
     assertThat(text.stream().anyMatch(line -> line.contains("Find out first")))
-        .isEqualTo(unknown.effort() != Unknown.Effort.NONE);
+        .isEqualTo(unknown.effort() != UncertainInput.Effort.NONE);
   }
 
   static Stream<String> names() {

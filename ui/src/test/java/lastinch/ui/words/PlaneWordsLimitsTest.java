@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.GapMap;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.StopReason;
-import lastinch.solver.shape.CavityMap;
 import lastinch.ui.HandMade;
 import org.junit.jupiter.api.Test;
 

@@ -9,17 +9,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Bound;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.LeverEntry;
-import lastinch.solver.decide.LeverUnit;
-import lastinch.solver.decide.Levers;
-import lastinch.solver.decide.LookOut;
+import lastinch.solver.diagnosis.HeatLossBudget;
+import lastinch.solver.levers.Bound;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.LeverEntry;
+import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.Levers;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.study.LookOut;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
 import lastinch.ui.Studied;
@@ -181,7 +181,7 @@ class StudyTextTest {
         FLAT,
         "feather.yaml",
         result,
-        HeatAccount.of(FLAT.pourCase(), result),
+        HeatLossBudget.of(FLAT.pourCase(), result),
         Studied.least(FLAT, j -> most - 0.08 * Studied.seconds(j), 0.2));
   }
 
@@ -198,8 +198,9 @@ class StudyTextTest {
     double gone = FLAT.pourCase().metal().reading().value() - atThePiece;
     double spent = 0.0;
     double share = 0.0;
-    for (HeatAccount.Line line : why.account().lines()) {
-      if (line.kind() != HeatAccount.Kind.PIECE && line.kind() != HeatAccount.Kind.FROM_BEHIND) {
+    for (HeatLossBudget.Line line : why.account().lines()) {
+      if (line.kind() != HeatLossBudget.Kind.PIECE
+          && line.kind() != HeatLossBudget.Kind.FROM_BEHIND) {
         spent += line.degrees() - line.kept();
         share += why.account().share(line);
       }

@@ -9,11 +9,11 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.BandStudy;
-import lastinch.solver.decide.Bands;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.uncertainty.BandStudy;
+import lastinch.solver.uncertainty.Bands;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -10,8 +10,8 @@ import lastinch.cases.plan.OwnedThings;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Levers;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.levers.Levers;
 
 /**
  * A plan of the demo folder, read once.

@@ -9,18 +9,18 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.OwnedThings;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Blame;
-import lastinch.solver.decide.Found;
-import lastinch.solver.decide.Gates;
-import lastinch.solver.decide.Goal;
-import lastinch.solver.decide.HeatAccount;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.Studies;
-import lastinch.solver.decide.Sure;
+import lastinch.solver.diagnosis.Diagnosis;
+import lastinch.solver.diagnosis.HeatLossBudget;
+import lastinch.solver.diagnosis.Observation;
+import lastinch.solver.levers.Lever;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.search.GatePlacement;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.Goal;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
+import lastinch.solver.uncertainty.FillProbability;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -61,50 +61,50 @@ public class DemoQuestions {
 
   /** How sure. */
   @Benchmark
-  public Sure sure() {
-    try (Studies studies = studies()) {
-      return Sure.of(studies, job(), Sure.USUAL_DAYS, false);
+  public FillProbability sure() {
+    try (RunCache studies = studies()) {
+      return FillProbability.of(studies, job(), FillProbability.USUAL_DAYS, false);
     }
   }
 
   /** Where the heat went, and what single changes would do. */
   @Benchmark
-  public Least why() {
-    HeatAccount.of(job(), DryPour.run(job(), RunObserver.NONE, () -> false));
+  public SmallestChange why() {
+    HeatLossBudget.of(job(), DryPour.run(job(), RunObserver.NONE, () -> false));
     List<Lever> levers = demo.levers().stream().filter(l -> TELLING.contains(l.key())).toList();
-    try (Studies studies = studies()) {
-      return Least.of(studies, job(), levers, Goal.heat(SPARE));
+    try (RunCache studies = studies()) {
+      return SmallestChange.of(studies, job(), levers, Goal.heat(SPARE));
     }
   }
 
   /** What explains a casting. */
   @Benchmark
-  public Blame brokenOut() {
-    Found found =
-        new Found(
+  public Diagnosis brokenOut() {
+    Observation found =
+        new Observation(
             OptionalDouble.of(0.18),
             OptionalDouble.of(0.12),
-            Optional.of(Found.Lip.ROUNDED),
+            Optional.of(Observation.Lip.ROUNDED),
             Optional.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty());
-    try (Studies studies = studies()) {
-      return Blame.of(
+    try (RunCache studies = studies()) {
+      return Diagnosis.of(
           studies, (job, stop) -> DryPour.run(job, RunObserver.NONE, stop), job(), found);
     }
   }
 
   /** Where to gate. */
   @Benchmark
-  public Gates gates() {
-    try (Studies studies = studies()) {
+  public GatePlacement gates() {
+    try (RunCache studies = studies()) {
       CatalogueMaterials materials = new CatalogueMaterials(Catalogue.builtIn());
-      return Gates.of(
+      return GatePlacement.of(
           studies,
           job(),
           OwnedThings.of(demo.plan(), materials, DisplayUnits.METRIC),
           SPARE,
-          Gates.MOST);
+          GatePlacement.MOST);
     }
   }
 
@@ -112,7 +112,7 @@ public class DemoQuestions {
     return demo.plan().pourCase();
   }
 
-  private static Studies studies() {
-    return new Studies(Pourer.DRY, 2, Studies.Watch.NONE, () -> false);
+  private static RunCache studies() {
+    return new RunCache(Pourer.DRY, 2, RunCache.Watch.NONE, () -> false);
   }
 }

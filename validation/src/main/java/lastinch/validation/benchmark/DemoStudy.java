@@ -3,12 +3,12 @@ package lastinch.validation.benchmark;
 import java.util.concurrent.TimeUnit;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.decide.Goal;
-import lastinch.solver.decide.Least;
-import lastinch.solver.decide.Lever;
-import lastinch.solver.decide.Pourer;
-import lastinch.solver.decide.Room;
-import lastinch.solver.decide.Studies;
+import lastinch.solver.levers.Lever;
+import lastinch.solver.search.OperatingMap;
+import lastinch.solver.search.SmallestChange;
+import lastinch.solver.study.Goal;
+import lastinch.solver.study.Pourer;
+import lastinch.solver.study.RunCache;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -50,15 +50,15 @@ public class DemoStudy {
 
   /** The smallest change that fills, every lever tried. */
   @Benchmark
-  public Least least() {
-    try (Studies studies = studies()) {
-      return Least.of(studies, demo.plan().pourCase(), demo.levers(), Goal.heat(SPARE));
+  public SmallestChange least() {
+    try (RunCache studies = studies()) {
+      return SmallestChange.of(studies, demo.plan().pourCase(), demo.levers(), Goal.heat(SPARE));
     }
   }
 
   /** Seconds of the pour against heat of the metal, 20 by 20. */
   @Benchmark
-  public Room room() {
+  public OperatingMap room() {
     return room(20);
   }
 
@@ -71,18 +71,18 @@ public class DemoStudy {
   @Warmup(iterations = 0)
   @Measurement(iterations = 1)
   @Fork(value = 1, jvmArgsAppend = "-Xmx512m")
-  public Room largeRoom() {
+  public OperatingMap largeRoom() {
     return room(100);
   }
 
-  private Room room(int steps) {
+  private OperatingMap room(int steps) {
     Lever seconds = demo.lever("emptiesIn");
     Lever reads = demo.lever("reading");
-    try (Studies studies = studies()) {
-      return Room.of(
+    try (RunCache studies = studies()) {
+      return OperatingMap.of(
           studies,
           demo.plan().pourCase(),
-          new Room.Question(
+          new OperatingMap.Question(
               seconds, 2.0, 8.0, reads, heat(1080.0), heat(1250.0), steps, steps, SPARE));
     }
   }
@@ -91,7 +91,7 @@ public class DemoStudy {
     return DisplayUnits.METRIC.unit(Dimension.HEAT).toSi(degrees);
   }
 
-  private Studies studies() {
-    return new Studies(Pourer.DRY, threads, Studies.Watch.NONE, () -> false);
+  private RunCache studies() {
+    return new RunCache(Pourer.DRY, threads, RunCache.Watch.NONE, () -> false);
   }
 }

@@ -4,22 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.GapMap;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.SectionForm;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
@@ -27,7 +28,6 @@ import lastinch.solver.material.FilmForming;
 import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
-import lastinch.solver.shape.CavityMap;
 import lastinch.validation.Celsius;
 
 /**
@@ -158,7 +158,7 @@ final class DrawnFeather {
             Band.typed(celsius + Celsius.ZERO),
             0.0,
             Optional.empty(),
-            Attitude.FLAT,
+            Orientation.FLAT,
             0.0,
             101325.0),
         new Gating(

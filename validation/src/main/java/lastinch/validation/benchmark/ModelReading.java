@@ -10,7 +10,7 @@ import lastinch.cases.mesh.Mesh;
 import lastinch.cases.mesh.MeshFile;
 import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
-import lastinch.solver.shape.Pose;
+import lastinch.solver.geometry.solid.PartOrientation;
 import lastinch.validation.model.DemoModels;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -56,7 +56,7 @@ public class ModelReading {
             mesh,
             MeshUnit.MILLIMETRE,
             1.0,
-            Pose.Wish.NONE,
+            PartOrientation.Wish.NONE,
             OptionalDouble.empty(),
             "model",
             problems)

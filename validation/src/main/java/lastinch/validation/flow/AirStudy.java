@@ -1,8 +1,8 @@
 package lastinch.validation.flow;
 
 import java.util.Optional;
-import lastinch.solver.physics.Air;
 import lastinch.solver.physics.AirEscape;
+import lastinch.solver.physics.DryAir;
 import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
@@ -53,17 +53,18 @@ public final class AirStudy implements Study {
     double[] pressure = {102000.0, 105000.0, 110000.0, 200000.0};
     double[] flow = {1.39005838e-5, 3.24003747e-5, 4.96922923e-5, 1.62802652e-4};
     for (int i = 0; i < pressure.length; i++) {
-      double got = AirEscape.orificeFlow(opening, pressure[i], hot, Air.OPEN_AIR, cool);
+      double got = AirEscape.orificeFlow(opening, pressure[i], hot, DryAir.OPEN_AIR, cool);
       rows.share("hole at " + pressure[i] + " Pa", "kg/s", flow[i], got, 1e-6);
     }
     rows.within("choking ratio", "", 0.528281788, AirEscape.CHOKING_RATIO, 1e-9);
     double shape = 50e-4 / 0.020;
-    double scale = Air.viscosity(hot) / 4.2e-5;
-    double mass = AirEscape.mouldFlow(1e-13, shape, Air.OPEN_AIR + 5000.0, hot, Air.OPEN_AIR);
-    double volume = scale * mass / Air.density(Air.OPEN_AIR + 5000.0, hot);
+    double scale = DryAir.viscosity(hot) / 4.2e-5;
+    double mass = AirEscape.mouldFlow(1e-13, shape, DryAir.OPEN_AIR + 5000.0, hot, DryAir.OPEN_AIR);
+    double volume = scale * mass / DryAir.density(DryAir.OPEN_AIR + 5000.0, hot);
     rows.share("wall at 5 kPa, inlet volume", "m3/s", 2.90621186e-6, volume, 1e-6);
-    rows.share("viscosity at 15 degC", "Pa s", 1.7894e-5, Air.viscosity(288.15), 2e-4);
-    double shut = 1.0 - Air.density(Air.OPEN_AIR, hot) / Air.density(Air.OPEN_AIR + 5000.0, hot);
+    rows.share("viscosity at 15 degC", "Pa s", 1.7894e-5, DryAir.viscosity(288.15), 2e-4);
+    double shut =
+        1.0 - DryAir.density(DryAir.OPEN_AIR, hot) / DryAir.density(DryAir.OPEN_AIR + 5000.0, hot);
     rows.within("shut pocket under 5 kPa gives up", "", 0.0470256290, shut, 1e-9);
   }
 

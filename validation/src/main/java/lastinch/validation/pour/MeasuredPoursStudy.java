@@ -8,7 +8,7 @@ import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
-import lastinch.solver.result.Course;
+import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
@@ -102,7 +102,7 @@ public final class MeasuredPoursStudy implements Study {
   private static void cup(Rows rows) {
     PourCase job = Strip.USUAL.job(LONG);
     PourResult poured = DryPour.run(job, RunObserver.NONE, () -> false);
-    Course course = poured.course();
+    FillHistory course = poured.course();
     int steady = 1;
     for (int k = 1; k < course.size(); k++) {
       steady = course.cupTemperature(k) > course.cupTemperature(steady) ? k : steady;

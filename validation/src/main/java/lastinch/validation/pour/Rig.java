@@ -3,20 +3,20 @@ package lastinch.validation.pour;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.SectionForm;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
@@ -110,7 +110,7 @@ final class Rig {
             Band.typed(mouldCelsius + ICE),
             0.0,
             Optional.empty(),
-            Attitude.FLAT,
+            Orientation.FLAT,
             0.0,
             101325.0),
         new Gating(

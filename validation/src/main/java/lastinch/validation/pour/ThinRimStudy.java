@@ -8,22 +8,22 @@ import java.util.OptionalDouble;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.MetalKind;
 import lastinch.cases.catalogue.Ramming;
-import lastinch.solver.casting.Attitude;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.casting.Cup;
-import lastinch.solver.casting.Gating;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
+import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
-import lastinch.solver.casting.Sprue;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.Vent;
+import lastinch.solver.casting.gating.Cup;
+import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Vent;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Outcome;
@@ -158,7 +158,7 @@ public final class ThinRimStudy implements Study {
                 Band.typed(20.0 + ICE),
                 0.0,
                 Optional.empty(),
-                Attitude.FLAT,
+                Orientation.FLAT,
                 5e-5,
                 101325.0),
             new Gating(

@@ -13,11 +13,11 @@ import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.decide.Verdict;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
+import lastinch.solver.study.VerdictWord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,8 +102,8 @@ class DemoHalvingLimitsTest {
     assertThat(halved.reach()).isCloseTo(usual.reach(), within(allowed));
     double spare = usual.margin().heat();
     assertThat(halved.margin().heat()).isCloseTo(spare, within(NEAR));
-    if (Math.abs(spare - Verdict.JUST) > NEAR && (spare == 0.0 || spare > NEAR)) {
-      assertThat(Verdict.of(halved)).isEqualTo(Verdict.of(usual));
+    if (Math.abs(spare - VerdictWord.JUST) > NEAR && (spare == 0.0 || spare > NEAR)) {
+      assertThat(VerdictWord.of(halved)).isEqualTo(VerdictWord.of(usual));
     }
     assertThat(halved.stops()).hasSameSizeAs(usual.stops());
     for (int k = 0; k < usual.stops().size(); k++) {

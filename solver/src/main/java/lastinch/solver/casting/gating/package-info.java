@@ -1,0 +1,2 @@
+/** Cup, sprue, runners, gates, vents, feeders and overflows as they are described. */
+package lastinch.solver.casting.gating;

@@ -1,0 +1,368 @@
+package lastinch.solver.network.flow;
+
+import lastinch.solver.material.MetalTable;
+import lastinch.solver.network.heat.FrontMarker;
+import lastinch.solver.network.heat.MeltProperties;
+import lastinch.solver.network.layout.ChannelGraph;
+import lastinch.solver.numerics.ImplicitDiffusion;
+import lastinch.solver.numerics.VanLeerFlux;
+import lastinch.solver.physics.Friction;
+import lastinch.solver.physics.TaylorArisDispersion;
+import lastinch.solver.result.PassageRecord.Role;
+
+/**
+ * Carries metal and its heat with the flows of a step: conservative, bounded, second order where
+ * three cells are full; the leading metal's own mark is the neighbour downstream of the last full
+ * cell, and what spills into a fresh cell carries that mark. Axial spreading is implicit.
+ */
+public final class ColumnTransport {
+  /** Metal under this share of a cell is a drop that rounding has left [-]. */
+  private static final double DROP = 1e-12;
+
+  private final NetworkState state;
+  private final double[] mixVolume;
+  private final double[] mixHeat;
+  private final double[] capacity;
+  private final double[] link;
+  private final double[] spreadEnthalpy;
+  private final double[] scratchA;
+  private final double[] scratchB;
+
+  public ColumnTransport(NetworkState state) {
+    this.state = state;
+    mixVolume = new double[state.wet.length];
+    mixHeat = new double[state.wet.length];
+    int longest = 0;
+    for (Channel c : state.channels) {
+      longest = Math.max(longest, c.shape.cells);
+    }
+    capacity = new double[longest];
+    link = new double[longest];
+    spreadEnthalpy = new double[longest];
+    scratchA = new double[longest];
+    scratchB = new double[longest];
+  }
+
+  /** Moves all plugs on by a step [s]. */
+  public void advance(double dt) {
+    double density = state.melt.density;
+    for (int j = 0; j < mixVolume.length; j++) {
+      mixVolume[j] = 0.0;
+      mixHeat[j] = 0.0;
+    }
+    for (Channel c : state.channels) {
+      if (c.isEmpty()) {
+        continue;
+      }
+      double newA = c.full ? c.volumeA : Math.max(0.0, c.volumeA + c.flowA * dt);
+      double newB = c.full ? 0.0 : Math.max(0.0, c.volumeB - c.flowB * dt);
+      refreshMobile(c);
+      c.setCrossings(newA, newB, dt);
+      carryInside(c);
+      collectOutflow(c);
+      c.volumeA = newA;
+      c.volumeB = newB;
+    }
+    for (int j = 0; j < mixVolume.length; j++) {
+      if (j == ChannelGraph.CUP && state.wet[j]) {
+        mixCup(mixVolume[j], mixHeat[j]);
+        state.jointEnthalpy[j] = state.cupEnthalpy;
+      } else if (state.wet[j]) {
+        state.jointEnthalpy[j] =
+            mixVolume[j] > 0.0 ? mixHeat[j] / mixVolume[j] : standing(j, state.jointEnthalpy[j]);
+      } else if (mixVolume[j] > 0.0) {
+        land(j);
+      }
+    }
+    for (Channel c : state.channels) {
+      if (!c.isEmpty()) {
+        takeInflow(c);
+        apply(c, density);
+      }
+    }
+  }
+
+  private void mixCup(double volume, double heat) {
+    if (volume > 0.0) {
+      state.returnToCup(volume, heat);
+    }
+  }
+
+  /** Enthalpy of metal that stands at a joint which nothing flows to: that of the ends there. */
+  private double standing(int joint, double otherwise) {
+    double area = 0.0;
+    double sum = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      int last = c.shape.cells - 1;
+      int cell = NetworkState.isEndA(end) ? 0 : last;
+      if (c.wet[cell] > 0.0) {
+        double face = c.shape.faceArea[NetworkState.isEndA(end) ? 0 : last + 1];
+        area += face;
+        sum += face * c.mobile[cell];
+      }
+    }
+    return area > 0.0 ? sum / area : otherwise;
+  }
+
+  private void land(int joint) {
+    state.landedOrigin[joint] = origin(joint);
+    double before = state.landedVolume[joint];
+    state.landedVolume[joint] += mixVolume[joint];
+    state.landedHeat[joint] += mixHeat[joint];
+    state.landedSpeed[joint] =
+        (state.landedSpeed[joint] * before + mixVolume[joint] * arrivalSpeed(joint))
+            / state.landedVolume[joint];
+  }
+
+  /** Channel of the gate that the fastest metal at a joint came through. */
+  private int origin(int joint) {
+    int origin = FrontMarker.NO_GATE;
+    double most = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      double out = NetworkState.isEndA(end) ? -c.flowA : c.full ? c.flowA : c.flowB;
+      if (out > most) {
+        most = out;
+        origin = c.shape.role == Role.GATE ? c.index : c.leadingFront().origin;
+      }
+    }
+    return origin;
+  }
+
+  private double arrivalSpeed(int joint) {
+    double fastest = 0.0;
+    for (int end : state.ends[joint]) {
+      Channel c = state.channelOf(end);
+      double speed =
+          NetworkState.isEndA(end)
+              ? -c.flowA / c.shape.faceArea[0]
+              : (c.full ? c.flowA : c.flowB) / c.shape.faceArea[c.shape.cells];
+      fastest = Math.max(fastest, speed);
+    }
+    return fastest;
+  }
+
+  /** Recomputes the enthalpy of what moves in each cell. */
+  void refreshMobile(Channel c) {
+    MetalTable table = state.melt.table;
+    double density = state.melt.density;
+    for (int i = 0; i < c.wet.length; i++) {
+      if (c.wet[i] <= 0.0) {
+        continue;
+      }
+      double h = c.heat[i] / (density * c.wet[i]);
+      if (c.skin[i] <= 0.0) {
+        c.mobile[i] = h;
+        continue;
+      }
+      double share = c.skinShare(i, density);
+      double solid = table.solid(h);
+      double carried = share < 1.0 ? Math.max(0.0, (solid - share) / (1.0 - share)) : solid;
+      c.mobile[i] = h + table.latentHeat() * (solid - carried);
+    }
+  }
+
+  private void carryInside(Channel c) {
+    int n = c.shape.cells;
+    double density = state.melt.density;
+    double tipA = c.volumeA;
+    double tipB = c.shape.totalVolume() - c.volumeB;
+    for (int f = 1; f < n; f++) {
+      double crossing = c.crossing[f];
+      if (crossing == 0.0) {
+        continue;
+      }
+      boolean forward = crossing > 0.0;
+      double below = c.shape.volumeTo[f];
+      if (forward && !c.full && c.frontA.isPresent() && tipA <= below && tipB > below) {
+        c.carried[f] = c.frontA.enthalpy;
+        continue;
+      }
+      if (!forward && !c.full && c.frontB.isPresent() && tipB >= below && tipA < below) {
+        c.carried[f] = c.frontB.enthalpy;
+        continue;
+      }
+      int up = forward ? f - 1 : f;
+      int down = forward ? f : f - 1;
+      int before = forward ? f - 2 : f + 1;
+      double hUp = c.mobile[up];
+      double hDown = isFull(c, down) ? c.mobile[down] : tipOr(c, forward, hUp);
+      double hBefore = before >= 0 && before < n && isFull(c, before) ? c.mobile[before] : hUp;
+      double free = c.skin[up] == 0.0 ? c.wet[up] : c.wet[up] - c.skin[up] / density;
+      double courant = free > 0.0 ? Math.min(1.0, Math.abs(crossing) / free) : 1.0;
+      double carried = VanLeerFlux.face(hBefore, hUp, hDown, courant);
+      c.carried[f] = withSkin(c, up, Math.abs(crossing), carried);
+    }
+  }
+
+  /**
+   * Enthalpy of what leaves a cell [J/kg]: metal that runs dry takes the skin of its place along,
+   * so that no heat stays where no metal is.
+   */
+  private double withSkin(Channel c, int i, double out, double carried) {
+    double density = state.melt.density;
+    double skin = c.skin[i] / density;
+    if (skin == 0.0) {
+      return carried;
+    }
+    double after = Math.max(0.0, c.wet[i] + c.crossing[i] - c.crossing[i + 1]);
+    if (skin <= after) {
+      return carried;
+    }
+    double free = Math.max(0.0, c.wet[i] - skin);
+    double skinHeat = (c.heat[i] / density - free * c.mobile[i]) / skin;
+    double taken = Math.min(out, skin - after);
+    return carried + taken / out * (skinHeat - carried);
+  }
+
+  private static boolean isFull(Channel c, int i) {
+    return c.wet[i] > 0.999999 * c.shape.volume[i];
+  }
+
+  private static double tipOr(Channel c, boolean forward, double otherwise) {
+    FrontMarker front = forward ? c.frontA : c.frontB;
+    return front.isPresent() ? front.enthalpy : otherwise;
+  }
+
+  private void collectOutflow(Channel c) {
+    int n = c.shape.cells;
+    if (c.crossing[0] < 0.0) {
+      c.carried[0] = withSkin(c, 0, -c.crossing[0], c.mobile[0]);
+      addTo(c.jointA, -c.crossing[0], c.carried[0]);
+    }
+    if (c.crossing[n] > 0.0) {
+      c.carried[n] = withSkin(c, n - 1, c.crossing[n], c.mobile[n - 1]);
+      addTo(c.jointB, c.crossing[n], c.carried[n]);
+    }
+  }
+
+  private void addTo(int joint, double volume, double enthalpy) {
+    mixVolume[joint] += volume;
+    mixHeat[joint] += volume * enthalpy;
+  }
+
+  private void takeInflow(Channel c) {
+    int n = c.shape.cells;
+    if (c.crossing[0] > 0.0) {
+      c.carried[0] = inflowFrom(c.jointA, c.crossing[0]);
+    }
+    if (c.crossing[n] < 0.0) {
+      c.carried[n] = inflowFrom(c.jointB, -c.crossing[n]);
+    }
+  }
+
+  private double inflowFrom(int joint, double volume) {
+    if (joint == ChannelGraph.CUP) {
+      if (!state.cupIsHeld) {
+        state.cup.draw(volume);
+      }
+      return state.cupEnthalpy;
+    }
+    return state.jointEnthalpy[joint];
+  }
+
+  private static void apply(Channel c, double density) {
+    c.passed += c.crossing[c.shape.cells];
+    c.mostPassed = Math.max(c.mostPassed, c.passed);
+    double[] wet = c.wet;
+    double in = c.crossing[0];
+    double heatIn = in == 0.0 ? 0.0 : in * c.carried[0];
+    for (int i = 0; i < wet.length; i++) {
+      double out = c.crossing[i + 1];
+      double heatOut = out == 0.0 ? 0.0 : out * c.carried[i + 1];
+      if (in != 0.0 || out != 0.0) {
+        wet[i] += in - out;
+        c.heat[i] += density * (heatIn - heatOut);
+        double most = wet[i] > 0.0 ? density * wet[i] : 0.0;
+        c.skin[i] = c.skin[i] < most ? c.skin[i] : most;
+      }
+      in = out;
+      heatIn = heatOut;
+    }
+    for (int i = 0; i < wet.length; i++) {
+      if (wet[i] != 0.0 && wet[i] < DROP * c.shape.volume[i]) {
+        joinDrop(c, i);
+      }
+    }
+  }
+
+  /** Rounding leaves a drop where a plug has drawn back; it stays with the plug. */
+  private static void joinDrop(Channel c, int i) {
+    boolean below = i > 0 && c.wet[i - 1] > c.wet[i];
+    boolean above = i + 1 < c.wet.length && c.wet[i + 1] > c.wet[i];
+    if (!below && !above) {
+      return;
+    }
+    int to = below && (!above || c.wet[i - 1] > c.wet[i + 1]) ? i - 1 : i + 1;
+    c.wet[to] += c.wet[i];
+    c.heat[to] += c.heat[i];
+    c.wet[i] = 0.0;
+    c.heat[i] = 0.0;
+    c.skin[i] = 0.0;
+  }
+
+  /** Spreads heat along the moving metal over a heat step [s]. */
+  public void spread(double dt) {
+    if (state.melt.spreading == 0.0 || state.melt.water) {
+      return;
+    }
+    for (Channel c : state.channels) {
+      refreshMobile(c);
+      int n = c.shape.cells;
+      int i = 0;
+      while (i < n) {
+        int from = i;
+        while (i < n && c.wet[i] > 0.0) {
+          i++;
+        }
+        if (i - from >= 2) {
+          spreadStretch(c, from, i, dt);
+        }
+        i = Math.max(i, from + 1);
+      }
+    }
+  }
+
+  private void spreadStretch(Channel c, int from, int to, double dt) {
+    double density = state.melt.density;
+    for (int i = from; i < to; i++) {
+      spreadEnthalpy[i] = c.mobile[i];
+      capacity[i] = Math.max(1e-12, density * c.wet[i] - c.skin[i]);
+    }
+    for (int i = from; i < to - 1; i++) {
+      double flow = flowAt(c, i);
+      double d = state.melt.spreading * spreading(c, i, flow);
+      boolean joined = isFull(c, i) || isFull(c, i + 1);
+      link[i] = joined ? dt * density * c.shape.faceArea[i + 1] * d / c.shape.dx : 0.0;
+    }
+    ImplicitDiffusion.solve(spreadEnthalpy, capacity, link, from, to, scratchA, scratchB);
+    for (int i = from; i < to; i++) {
+      double moving = density * c.wet[i] - c.skin[i];
+      if (moving > 0.0) {
+        c.heat[i] += capacity[i] * (spreadEnthalpy[i] - c.mobile[i]);
+      }
+    }
+  }
+
+  private static double flowAt(Channel c, int i) {
+    if (c.full) {
+      return c.flowA;
+    }
+    return (i + 1) * c.shape.dx <= c.positionA() ? c.flowA : c.flowB;
+  }
+
+  /** Spreading coefficient at a cell for a flow [m3/s], [m2/s]. */
+  public double spreading(Channel c, int i, double flow) {
+    MeltProperties melt = state.melt;
+    double kappa = melt.diffusivity;
+    double speed = Math.abs(flow) / c.shape.meanArea[i];
+    double diameter = c.shape.hydraulicDiameter[i];
+    double reynolds = melt.density * speed * diameter / melt.viscosity;
+    double factor = Friction.factor(Math.max(1.0, reynolds), c.shape.laminarProduct[i]);
+    boolean round = c.shape.width[i] < 2.0 * c.shape.thickness[i];
+    return round
+        ? TaylorArisDispersion.round(kappa, speed, diameter, reynolds, factor)
+        : TaylorArisDispersion.plates(kappa, speed, 0.5 * diameter, reynolds, factor);
+  }
+}

@@ -1,0 +1,76 @@
+package lastinch.solver.network.layout;
+
+import lastinch.solver.casting.SectionForm;
+import lastinch.solver.physics.Friction;
+
+/**
+ * Figures of a cross-section from its full width and thickness.
+ *
+ * @param width [m]
+ * @param thickness [m]
+ * @param area [m2]
+ * @param perimeter wetted by metal [m]
+ * @param laminarProduct Darcy factor times Reynolds number in slow flow, on the hydraulic diameter
+ *     [-]
+ */
+public record SectionShape(
+    double width, double thickness, double area, double perimeter, double laminarProduct) {
+
+  /** Parabolic gap: mean of b^3 over mean of b is 24/35 t^2 against (2/3 t)^2 of its mean gap. */
+  private static final double LENS_LAMINAR = 96.0 * (4.0 / 9.0) / (24.0 / 35.0);
+
+  static SectionShape of(SectionForm form, double width, double thickness) {
+    return switch (form) {
+      case FLAT -> flat(width, thickness);
+      case LENS -> lens(width, thickness);
+      case ROUND -> ellipse(width, thickness);
+    };
+  }
+
+  public static SectionShape flat(double width, double thickness) {
+    double aspect = Math.min(width, thickness) / Math.max(width, thickness);
+    return new SectionShape(
+        width,
+        thickness,
+        width * thickness,
+        2.0 * (width + thickness),
+        Friction.laminarProductRectangle(aspect));
+  }
+
+  private static SectionShape lens(double width, double thickness) {
+    double slender = thickness / width;
+    double perimeter = 2.0 * width * (1.0 + 2.0 / 3.0 * slender * slender);
+    return new SectionShape(
+        width, thickness, 2.0 / 3.0 * width * thickness, perimeter, LENS_LAMINAR);
+  }
+
+  /**
+   * A section cut through a drawn shape. Slow flow follows from how full it is: the gap is taken as
+   * {@code t (1 - |s|^n)} across, with n from the share of width times thickness that is filled, so
+   * that a lens (2/3) and a plate (1) come out as they do by themselves.
+   */
+  static SectionShape cut(double width, double thickness, double area, double perimeter) {
+    double full = Math.max(0.3, Math.min(0.995, area / (width * thickness)));
+    double n = full / (1.0 - full);
+    double cube = 1.0 - 3.0 / (n + 1.0) + 3.0 / (2.0 * n + 1.0) - 1.0 / (3.0 * n + 1.0);
+    double aspect = Math.min(width, thickness) / Math.max(width, thickness);
+    double boxy = Math.max(0.0, Math.min(1.0, 3.0 * full - 2.0));
+    double plate = 96.0 + boxy * (Friction.laminarProductRectangle(aspect) - 96.0);
+    return new SectionShape(width, thickness, area, perimeter, plate * full * full * full / cube);
+  }
+
+  /** Perimeter by Ramanujan's first approximation; laminar flow exact (Shah and London 1978). */
+  public static SectionShape ellipse(double width, double thickness) {
+    double a = width / 2.0;
+    double b = thickness / 2.0;
+    double area = Math.PI * a * b;
+    double perimeter = Math.PI * (3.0 * (a + b) - Math.sqrt((3.0 * a + b) * (a + 3.0 * b)));
+    double hydraulic = 4.0 * area / perimeter;
+    double laminar = 8.0 * hydraulic * hydraulic * (a * a + b * b) / (a * a * b * b);
+    return new SectionShape(width, thickness, area, perimeter, laminar);
+  }
+
+  double hydraulicDiameter() {
+    return 4.0 * area / perimeter;
+  }
+}

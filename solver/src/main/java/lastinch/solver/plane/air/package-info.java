@@ -1,0 +1,2 @@
+/** Air shut in over the plane. */
+package lastinch.solver.plane.air;

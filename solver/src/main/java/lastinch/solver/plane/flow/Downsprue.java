@@ -1,0 +1,396 @@
+package lastinch.solver.plane.flow;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.casting.gating.Well;
+import lastinch.solver.inlet.PouringCup;
+import lastinch.solver.physics.Friction;
+import lastinch.solver.physics.Gravity;
+import lastinch.solver.physics.Losses;
+import lastinch.solver.plane.heat.PlaneMeltProperties;
+import lastinch.solver.plane.heat.SprueFall;
+import lastinch.solver.plane.heat.SprueWalls;
+
+/**
+ * Hand, cup and sprue over the plane. Metal falls down the sprue until it stands in it up to the
+ * cup; what stands presses on the gate that opens into the plane and drains through it. The first
+ * metal down fills the well and stays there. Metal on its way down takes the time of its fall; all
+ * of it gives heat to the walls of sprue, well and cup.
+ */
+public final class Downsprue {
+  private static final int CELLS = 10;
+  private static final int WELL = CELLS;
+  private static final int CUP = CELLS + 1;
+
+  /** A pool at the foot drains in no less than this [s]. */
+  private static final double DRAINS = 10e-3;
+
+  private final PlaneMeltProperties melt;
+  private final PouringCup cup;
+  private final double tall;
+  private final double footAcross;
+  private final double topAcross;
+  private final double rise;
+  private final double heldHead;
+  private final double forcedFlow;
+  private final double entryLoss;
+  private final double[] volume = new double[CELLS];
+  private final double[] content = new double[CELLS];
+  private final double[] room = new double[CELLS];
+  private final double wellRoom;
+  private final SprueWalls walls;
+  private final SprueFall falling = new SprueFall(CELLS);
+  private double wellVolume;
+  private double wellContent;
+  private double cupContent;
+  private double spilledHeat;
+  private double drawn;
+  private double drawnHeat;
+  private double mostStanding;
+  private double atFoot;
+
+  public Downsprue(PourCase job, PlaneMeltProperties melt, double cavity, double mouldTemperature) {
+    this.melt = melt;
+    Sprue sprue = job.gating().sprue();
+    tall = sprue.tall();
+    footAcross = sprue.foot();
+    topAcross = sprue.top();
+    double angle = job.mould().attitude().angle();
+    rise = job.mould().attitude().upright() ? 1.0 : StrictMath.cos(angle);
+    double[] wall = new double[CELLS];
+    double[] curvature = new double[CELLS];
+    for (int i = 0; i < CELLS; i++) {
+      double a = across(tall * i / CELLS);
+      double b = across(tall * (i + 1) / CELLS);
+      room[i] = Math.PI / 12.0 * (a * a + a * b + b * b) * tall / CELLS;
+      wall[i] = Math.PI * 0.5 * (a + b) * tall / CELLS;
+      curvature[i] = 4.0 / (a + b);
+    }
+    Optional<Well> well = job.gating().well();
+    double wide = well.map(Well::across).orElse(0.0);
+    double deep = well.map(Well::depth).orElse(0.0);
+    wellRoom = Math.PI / 4.0 * wide * wide * deep;
+    entryLoss = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+    double toRim = melt.density * (cavity + totalRoom() + job.gating().cup().volume());
+    cup =
+        new PouringCup(
+            job.pour(),
+            job.gating().cup(),
+            melt.density,
+            job.metal().melted(),
+            toRim,
+            Math.PI / 4.0 * topAcross * topAcross,
+            entryLoss);
+    OptionalDouble kept = job.checking().cupKeptAt();
+    heldHead = kept.orElse(0.0);
+    forcedFlow = job.checking().entersAt().orElse(0.0);
+    atFoot = melt.enthalpyIn;
+    walls =
+        new SprueWalls(
+            job,
+            melt,
+            mouldTemperature,
+            SprueWalls.joined(wall, Math.PI * wide * (deep + 0.25 * wide), cup.wall()),
+            SprueWalls.joined(curvature, wide > 0.0 ? 2.0 / wide : 0.0, 0.0));
+  }
+
+  private double across(double height) {
+    return footAcross + (topAcross - footAcross) * height / tall;
+  }
+
+  /** Metal dragged along behind an inlet without cup and sprue, by the root of its area [-]. */
+  private static final double OPENING = 0.8;
+
+  /** Whether checking options feed the plane without cup and sprue. */
+  public boolean isHeld() {
+    return heldHead > 0.0 || forcedFlow > 0.0;
+  }
+
+  /** Sets the gate for a step [s] that starts at a time [s], and lets the hand pour. */
+  public void before(PlaneInlets gates, double time, double dt) {
+    if (isHeld()) {
+      gates.held[0] = forcedFlow > 0.0;
+      gates.heldSpeed[0] = forcedFlow;
+      gates.pressure[0] = melt.density * Gravity.G * heldHead;
+      gates.column[0] = OPENING * Math.sqrt(gates.gates.get(0).totalArea());
+      gates.loss[0] = entryLoss;
+      return;
+    }
+    pour(time, dt);
+    land(time + dt);
+    double standing = standing();
+    mostStanding = Math.max(mostStanding, standing);
+    boolean full = isFull();
+    double head = full ? tall + cup.level() : standing;
+    double area = gates.gates.get(0).totalArea();
+    gates.pressure[0] = melt.density * Gravity.G * rise * head;
+    gates.column[0] = Math.max(PlaneInlets.COLUMN, area * inertia(standing));
+    gates.loss[0] = loss(gates.flow(0), area, standing, full);
+    double total = held();
+    double most = total / (area * Math.max(DRAINS, 2.0 * dt));
+    double now = gates.flow(0) / area;
+    gates.held[0] = !full && now > most;
+    gates.heldSpeed[0] = Math.min(most, Math.max(0.0, now));
+  }
+
+  /**
+   * Takes what went through the gate in the step.
+   *
+   * @param carried heat that went with it so far, over density [m3 J/kg]
+   */
+  public void after(PlaneInlets gates, double carried) {
+    double heatPassed = carried - drawnHeat;
+    drawnHeat = carried;
+    double passed = gates.passed(0) - drawn;
+    drawn = gates.passed(0);
+    if (isHeld()) {
+      return;
+    }
+    if (passed < 0.0) {
+      volume[0] -= passed;
+      content[0] -= heatPassed;
+      rise();
+      return;
+    }
+    double wanted = passed;
+    double taken = 0.0;
+    for (int i = 0; i < CELLS && wanted > 0.0; i++) {
+      double h = volume[i] > 0.0 ? content[i] / volume[i] : 0.0;
+      double part = Math.min(wanted, volume[i]);
+      volume[i] -= part;
+      taken += volume[i] > 0.0 ? part * h : content[i];
+      content[i] = volume[i] > 0.0 ? content[i] - part * h : 0.0;
+      wanted -= part;
+    }
+    content[0] -= heatPassed - taken;
+    sink();
+    if (isFull()) {
+      double need = Math.min(standingRoom() - held(), cup.volume());
+      if (need > 0.0) {
+        double h = cupContent / cup.volume();
+        cup.draw(need);
+        cupContent -= need * h;
+        add(CELLS - 1, need, h);
+      }
+    }
+  }
+
+  private void pour(double time, double dt) {
+    double before = cup.volume();
+    double spilled = cup.spilled();
+    double mass = cup.pour(time, dt);
+    spilledHeat += (cup.spilled() - spilled) * melt.enthalpyIn;
+    double added = cup.volume() - before;
+    if (mass > 0.0 && added > 0.0) {
+      cupContent += added * melt.enthalpyIn;
+    }
+    if (cup.volume() > 0.0 && !isFull()) {
+      double h = cupContent / cup.volume();
+      double out = cup.drainFree(dt);
+      cupContent -= out * h;
+      if (out > 0.0) {
+        double u = cup.leavingSpeed();
+        double g = Gravity.G * rise;
+        double way = Math.max(0.0, tall - standing());
+        double fall = (Math.sqrt(u * u + 2.0 * g * way) - u) / g;
+        if (falling.isFull()) {
+          landFirst();
+        }
+        falling.send(time, time + fall, u, out, h);
+      }
+    }
+  }
+
+  private void landFirst() {
+    double v = falling.firstVolume();
+    double h = falling.firstEnthalpy();
+    falling.takeFirst();
+    double sinks = Math.min(v, wellRoom - wellVolume);
+    wellVolume += sinks;
+    wellContent += sinks * h;
+    if (v > sinks) {
+      add(standingCell(), v - sinks, h);
+    }
+  }
+
+  private void land(double now) {
+    while (falling.hasArrived(now)) {
+      landFirst();
+    }
+    rise();
+  }
+
+  private void add(int cell, double v, double h) {
+    volume[cell] += v;
+    content[cell] += v * h;
+  }
+
+  private int standingCell() {
+    int i = 0;
+    while (i < CELLS - 1 && volume[i] >= room[i] * (1.0 - 1e-9)) {
+      i++;
+    }
+    return i;
+  }
+
+  /** What is too much for a cell goes up; what is too much for the sprue goes back to the cup. */
+  private void rise() {
+    for (int i = 0; i < CELLS; i++) {
+      double over = volume[i] - room[i];
+      if (over > 0.0) {
+        double h = content[i] / volume[i];
+        volume[i] -= over;
+        content[i] -= over * h;
+        if (i < CELLS - 1) {
+          add(i + 1, over, h);
+        } else {
+          cup.draw(-over);
+          cupContent += over * h;
+        }
+      }
+    }
+  }
+
+  /** What stands higher sinks into what was drained below. */
+  private void sink() {
+    for (int i = 0; i < CELLS - 1; i++) {
+      double lack = room[i] - volume[i];
+      int from = i + 1;
+      while (lack > 0.0 && from < CELLS) {
+        double part = Math.min(lack, volume[from]);
+        if (part > 0.0) {
+          double h = content[from] / volume[from];
+          volume[from] -= part;
+          content[from] = volume[from] > 0.0 ? content[from] - part * h : 0.0;
+          add(i, part, h);
+          lack -= part;
+        }
+        from++;
+      }
+    }
+  }
+
+  /** Heat to the walls over a heat step [s] that ends at a time [s]. */
+  public void heat(double now, double dt) {
+    if (melt.water || isHeld() || dt <= 0.0) {
+      return;
+    }
+    for (int i = 0; i < CELLS; i++) {
+      if (volume[i] > 1e-6 * room[i]) {
+        double h = content[i] / volume[i];
+        content[i] = volume[i] * walls.exchange(i, dt, volume[i], volume[i] / room[i], h);
+      }
+    }
+    falling.heat(walls, room, tall, Gravity.G * rise, now, dt);
+    if (wellVolume > 1e-6 * wellRoom) {
+      double h = wellContent / wellVolume;
+      wellContent = wellVolume * walls.exchange(WELL, dt, wellVolume, wellVolume / wellRoom, h);
+    }
+    double v = cup.volume();
+    if (v > 1e-10) {
+      cupContent = v * walls.exchange(CUP, dt, v, cup.wettedShare(), cupContent / v);
+    }
+  }
+
+  /** Specific enthalpy of what stands at the foot [J/kg]. */
+  public double footEnthalpy() {
+    if (!isHeld() && volume[0] > 1e-6 * room[0]) {
+      atFoot = content[0] / volume[0];
+    }
+    return atFoot;
+  }
+
+  private double inertia(double standing) {
+    double sum = 0.0;
+    for (int i = 0; i < CELLS; i++) {
+      double length = Math.min(standing, tall * (i + 1) / CELLS) - tall * i / CELLS;
+      double a = across(tall * (i + 0.5) / CELLS);
+      sum += length > 0.0 ? length / (Math.PI / 4.0 * a * a) : 0.0;
+    }
+    return sum;
+  }
+
+  /** Losses on the way, on the speed at the foot; the speed head itself is counted by the gate. */
+  private double loss(double flow, double area, double standing, boolean full) {
+    double foot = Math.max(1e-9, Math.abs(flow) / area);
+    double narrower = area / (Math.PI / 4.0 * topAcross * topAcross);
+    double sum = full ? entryLoss * narrower * narrower : 0.0;
+    double middle = across(0.5 * standing);
+    double mean = Math.PI / 4.0 * middle * middle;
+    double speed = foot * area / mean;
+    double viscosity = Math.max(1e-6, melt.alloy.viscosity().value());
+    double gradient =
+        Friction.gradientOverSpeed(melt.density, viscosity, speed, middle, Friction.ROUND) * speed;
+    return sum + gradient * standing / (0.5 * melt.density * foot * foot + 1e-12);
+  }
+
+  /** Metal that stands in the sprue [m3]. */
+  double held() {
+    double sum = 0.0;
+    for (double v : volume) {
+      sum += v;
+    }
+    return sum;
+  }
+
+  /** Room for metal in sprue and well [m3]. */
+  public double totalRoom() {
+    return standingRoom() + wellRoom;
+  }
+
+  private double standingRoom() {
+    double sum = 0.0;
+    for (double v : room) {
+      sum += v;
+    }
+    return sum;
+  }
+
+  /** Whether metal stands up to the cup. */
+  public boolean isFull() {
+    return held() >= standingRoom() * (1.0 - 1e-6);
+  }
+
+  /** Height of metal that stands in the sprue [m]. */
+  public double standing() {
+    double h = 0.0;
+    for (int i = 0; i < CELLS; i++) {
+      h += tall / CELLS * Math.min(1.0, volume[i] / room[i]);
+    }
+    return h;
+  }
+
+  /** Metal outside the plane: in cup and well, standing and falling [m3]. */
+  public double above() {
+    return cup.volume() + wellVolume + held() + falling.total();
+  }
+
+  /** Its heat [J], 0 for liquid at the liquidus. */
+  public double heatAbove() {
+    double sum = cupContent + wellContent + falling.content();
+    for (double e : content) {
+      sum += e;
+    }
+    return sum * melt.density;
+  }
+
+  /** Heat in the walls of cup, sprue and well above their start [J]. */
+  public double heatInWalls() {
+    return walls.held();
+  }
+
+  public PouringCup cup() {
+    return cup;
+  }
+
+  /** Heat that ran over the rim [J]. */
+  public double spilledHeat() {
+    return spilledHeat;
+  }
+
+  public double mostStanding() {
+    return mostStanding;
+  }
+}

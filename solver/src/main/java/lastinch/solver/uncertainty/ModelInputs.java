@@ -1,0 +1,32 @@
+package lastinch.solver.uncertainty;
+
+import java.util.Optional;
+import lastinch.solver.casting.ModelCoefficients;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.levers.Copies;
+import lastinch.solver.material.Band;
+
+/** Figures in the laws of the sum, unless a checking option holds them. */
+final class ModelInputs {
+  private ModelInputs() {}
+
+  static Optional<Band> spreading(PourCase job) {
+    return job.checking().spreading().isPresent()
+        ? Optional.empty()
+        : Optional.of(job.laws().spreading());
+  }
+
+  static PourCase withSpreading(PourCase job, Band factor) {
+    return Copies.with(job, new ModelCoefficients(factor, job.laws().rangeRatio()));
+  }
+
+  static Optional<Band> rangeRatio(PourCase job) {
+    return job.checking().mushShare().isPresent()
+        ? Optional.empty()
+        : Optional.of(job.laws().rangeRatio());
+  }
+
+  static PourCase withRangeRatio(PourCase job, Band ratio) {
+    return Copies.with(job, new ModelCoefficients(job.laws().spreading(), ratio));
+  }
+}
