@@ -10,4 +10,8 @@ module lastinch.ui {
 
   opens lastinch.ui.cli to
       info.picocli;
+  opens lastinch.ui.cli.draft to
+      info.picocli;
+  opens lastinch.ui.cli.study to
+      info.picocli;
 }

@@ -31,7 +31,7 @@ import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 import lastinch.solver.uncertainty.FillProbability;
-import lastinch.ui.words.Compared;
+import lastinch.ui.words.study.Compared;
 
 /** Studies of the demo feather with invented outcomes in place of runs. */
 public final class Studied {

@@ -29,10 +29,10 @@ final class CurveChart {
   private CurveChart() {}
 
   /** The chart as an image written out in the page itself. */
-  static String dataUri(Curve curve) {
+  static String dataUri(StudyCurve curve) {
     XYSeries expected = new XYSeries("expected");
     XYSeries got = new XYSeries("got");
-    for (Curve.Point p : curve.points()) {
+    for (StudyCurve.Point p : curve.points()) {
       expected.add(p.at(), p.expected());
       got.add(p.at(), p.got());
     }

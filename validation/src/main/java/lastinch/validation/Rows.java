@@ -6,7 +6,7 @@ import java.util.List;
 /** Collects the lines of a study. */
 public final class Rows {
   private final List<Row> rows = new ArrayList<>();
-  private final List<Curve> curves = new ArrayList<>();
+  private final List<StudyCurve> curves = new ArrayList<>();
 
   /** A figure that may be off by a share of what is expected. */
   public void share(String what, String unit, double expected, double got, double share) {
@@ -34,14 +34,14 @@ public final class Rows {
    * @param across quantity and unit
    * @param up quantity and unit
    */
-  public Curve curve(String title, String across, String up) {
-    Curve curve = new Curve(title, across, up);
+  public StudyCurve curve(String title, String across, String up) {
+    StudyCurve curve = new StudyCurve(title, across, up);
     curves.add(curve);
     return curve;
   }
 
   /** The curves so far. */
-  public List<Curve> curves() {
+  public List<StudyCurve> curves() {
     return List.copyOf(curves);
   }
 

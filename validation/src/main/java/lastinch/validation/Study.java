@@ -9,7 +9,7 @@ public interface Study {
   String title();
 
   /** What it is held against. */
-  Kind kind();
+  StudyKind kind();
 
   /** Book, paper or page, and how its figures were obtained. */
   String source();

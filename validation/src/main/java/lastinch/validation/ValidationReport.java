@@ -21,16 +21,16 @@ public final class ValidationReport {
   }
 
   /** Runs all studies. */
-  public static List<Outcome> run() {
-    return Studies.all().stream().map(Outcome::of).toList();
+  public static List<StudyOutcome> run() {
+    return Studies.all().stream().map(StudyOutcome::of).toList();
   }
 
   /** Writes the page of studies that have been run. */
-  public static void write(Path file, List<Outcome> outcomes) throws IOException {
+  public static void write(Path file, List<StudyOutcome> outcomes) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     if (folder != null) {
       Files.createDirectories(folder);
     }
-    Files.writeString(file, Page.of(outcomes), StandardCharsets.UTF_8);
+    Files.writeString(file, StudyPage.of(outcomes), StandardCharsets.UTF_8);
   }
 }

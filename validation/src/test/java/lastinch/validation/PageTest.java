@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PageTest {
-  private record Sample(Kind kind) implements Study {
+  private record Sample(StudyKind kind) implements Study {
     @Override
     public String title() {
       return "Less <than> & more";
@@ -45,8 +45,8 @@ class PageTest {
 
   @Test
   void saysWhatIsOffInWordsNotByColour() {
-    Outcome outcome = Outcome.of(new Sample(Kind.PUBLISHED));
-    String page = Page.of(List.of(outcome));
+    StudyOutcome outcome = StudyOutcome.of(new Sample(StudyKind.PUBLISHED));
+    String page = StudyPage.of(List.of(outcome));
     assertThat(outcome.agrees()).isFalse();
     assertThat(page).contains("1 studies, 3 lines, 2 off.");
     assertThat(page).contains("<td class=\"off\">off</td>");
@@ -58,19 +58,19 @@ class PageTest {
 
   @Test
   void lettersThatMeanSomethingToABrowserAreEscaped() {
-    String page = Page.of(List.of(Outcome.of(new Sample(Kind.TREND))));
+    String page = StudyPage.of(List.of(StudyOutcome.of(new Sample(StudyKind.TREND))));
     assertThat(page).contains("Less &lt;than&gt; &amp; more").doesNotContain("<than>");
   }
 
   @Test
   void whatIsOnlyToldIsNotCounted() {
-    String page = Page.of(List.of(Outcome.of(new Sample(Kind.TREND))));
+    String page = StudyPage.of(List.of(StudyOutcome.of(new Sample(StudyKind.TREND))));
     assertThat(page).contains("fair").contains("<td>only told</td>").contains("3 lines");
   }
 
   @Test
   void aCurveIsDrawnIntoThePage() {
-    String page = Page.of(List.of(Outcome.of(new Sample(Kind.EXACT))));
+    String page = StudyPage.of(List.of(StudyOutcome.of(new Sample(StudyKind.EXACT))));
     assertThat(page).contains("<img alt=\"Going up\" src=\"data:image/png;base64,");
     assertThat(page.length()).isGreaterThan(5000);
   }

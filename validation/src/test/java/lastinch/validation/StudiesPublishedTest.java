@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class StudiesPublishedTest {
   private static final Path PAGE = Path.of("target", "validation-report.html");
-  private final List<Outcome> outcomes = ValidationReport.run();
+  private final List<StudyOutcome> outcomes = ValidationReport.run();
 
-  List<Outcome> outcomes() {
+  List<StudyOutcome> outcomes() {
     return outcomes;
   }
 
@@ -34,7 +34,7 @@ class StudiesPublishedTest {
 
   @ParameterizedTest
   @MethodSource("outcomes")
-  void agreesWithItsSource(Outcome outcome) {
+  void agreesWithItsSource(StudyOutcome outcome) {
     assertThat(outcome.rows()).isNotEmpty();
     assertThat(outcome.rows()).allMatch(Row::agrees);
   }
@@ -42,18 +42,18 @@ class StudiesPublishedTest {
   @ParameterizedTest
   @MethodSource("wrongModels")
   void aPlainlyWrongModelIsFoundOut(Study wrong) {
-    assertThat(Outcome.of(wrong).agrees()).isFalse();
+    assertThat(StudyOutcome.of(wrong).agrees()).isFalse();
   }
 
   @Test
   void onlyTrendsGoWithoutAWrongModel() {
-    assertThat(Studies.all()).allMatch(s -> s.spoiled().isPresent() || s.kind() == Kind.TREND);
+    assertThat(Studies.all()).allMatch(s -> s.spoiled().isPresent() || s.kind() == StudyKind.TREND);
   }
 
   @Test
   void everyCurveHasPointsAndAxesWithUnits() {
-    for (Outcome o : outcomes) {
-      for (Curve curve : o.curves()) {
+    for (StudyOutcome o : outcomes) {
+      for (StudyCurve curve : o.curves()) {
         assertThat(curve.points()).as(curve.title()).hasSizeGreaterThan(2);
         assertThat(curve.across()).isNotBlank();
         assertThat(curve.up()).isNotBlank();
@@ -71,7 +71,7 @@ class StudiesPublishedTest {
   void thePageListsEveryLineAndFetchesNothing() throws IOException {
     ValidationReport.write(PAGE, outcomes);
     String page = Files.readString(PAGE);
-    for (Outcome o : outcomes) {
+    for (StudyOutcome o : outcomes) {
       assertThat(page).contains(o.study().title().replace("&", "&amp;"));
     }
     assertThat(page).doesNotContain("<script").doesNotContain("http");

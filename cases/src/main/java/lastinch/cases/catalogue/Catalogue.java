@@ -5,6 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lastinch.cases.catalogue.read.AlloyMaker;
+import lastinch.cases.catalogue.read.Entry;
+import lastinch.cases.catalogue.read.Fact;
+import lastinch.cases.catalogue.read.MaterialWords;
+import lastinch.cases.catalogue.read.MaterialsFile;
+import lastinch.cases.catalogue.read.MaterialsReader;
+import lastinch.cases.catalogue.read.MediumMaker;
+import lastinch.cases.catalogue.read.Origin;
+import lastinch.cases.catalogue.read.Property;
+import lastinch.cases.catalogue.read.RequiredFacts;
+import lastinch.cases.catalogue.read.Sources;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.solver.material.Alloy;
@@ -20,25 +31,25 @@ public final class Catalogue {
   private static final Catalogue BUILT_IN = new Catalogue(List.of());
 
   private final List<MaterialsFile> own;
-  private final Shelf alloys;
-  private final Shelf media;
-  private final Shelf steels;
+  private final MaterialSet alloys;
+  private final MaterialSet media;
+  private final MaterialSet steels;
 
   private Catalogue(List<MaterialsFile> own) {
     this.own = List.copyOf(own);
     Index index = Library.only().index();
     this.alloys =
-        new Shelf(
+        new MaterialSet(
             index.group(MaterialsReader.ALLOYS),
             MaterialsFile::alloys,
             own.stream().flatMap(f -> f.alloys().stream()).toList());
     this.media =
-        new Shelf(
+        new MaterialSet(
             index.group(MaterialsReader.MEDIA),
             MaterialsFile::media,
             own.stream().flatMap(f -> f.media().stream()).toList());
     this.steels =
-        new Shelf(
+        new MaterialSet(
             index.group(MaterialsReader.STEELS),
             MaterialsFile::steels,
             own.stream().flatMap(f -> f.steels().stream()).toList());
@@ -84,7 +95,7 @@ public final class Catalogue {
       MediumMaker.check(entry(media, e.name()), problems);
     }
     for (Entry e : file.steels()) {
-      Completeness.check(entry(steels, e.name()), Schema.STEEL, "flask steel", problems);
+      RequiredFacts.check(entry(steels, e.name()), MaterialWords.STEEL, "flask steel", problems);
     }
     Fact.Figure skin = common("skin starts to free");
     Fact.Figure gap = common("gap fully open");
@@ -157,7 +168,7 @@ public final class Catalogue {
    * @param alloy any name that {@link #findAlloy} knows
    */
   public MetalKind metalKind(String alloy) {
-    String words = entry(alloys, alloy).wording(Schema.METAL);
+    String words = entry(alloys, alloy).wording(MaterialWords.METAL);
     for (MetalKind kind : MetalKind.values()) {
       if (kind.words().equals(words)) {
         return kind;
@@ -209,7 +220,7 @@ public final class Catalogue {
     Entry entry = entry(media, name);
     Sources sources = Library.only().sources();
     CommonFigures common = commonFigures();
-    boolean sand = entry.wording(Schema.FAMILY).equals("sand");
+    boolean sand = entry.wording(MaterialWords.FAMILY).equals("sand");
     return MediumMaker.make(
         entry,
         sources,
@@ -235,7 +246,7 @@ public final class Catalogue {
     return figure(media, name, "usual heat");
   }
 
-  private Optional<Band> figure(Shelf shelf, String name, String word) {
+  private Optional<Band> figure(MaterialSet shelf, String name, String word) {
     return entry(shelf, name).figure(word).map(f -> AlloyMaker.band(f, Library.only().sources()));
   }
 
@@ -247,9 +258,9 @@ public final class Catalogue {
   public FlaskSteel steel(String name) {
     return new FlaskSteel(
         entry(steels, name).name(),
-        figure(steels, name, Schema.CONDUCTS).orElseThrow(),
+        figure(steels, name, MaterialWords.CONDUCTS).orElseThrow(),
         figure(steels, name, "density").orElseThrow(),
-        figure(steels, name, Schema.TAKES).orElseThrow(),
+        figure(steels, name, MaterialWords.TAKES).orElseThrow(),
         figure(steels, name, "grows with heat").orElseThrow());
   }
 
@@ -284,17 +295,17 @@ public final class Catalogue {
 
   /** All that is known of an alloy. */
   public MaterialSheet alloySheet(String name) {
-    return sheet(alloys, name, Schema.ALLOY);
+    return sheet(alloys, name, MaterialWords.ALLOY);
   }
 
   /** All that is known of a mould medium. */
   public MaterialSheet mediumSheet(String name) {
-    return sheet(media, name, Schema.MEDIUM);
+    return sheet(media, name, MaterialWords.MEDIUM);
   }
 
   /** All that is known of a flask steel. */
   public MaterialSheet steelSheet(String name) {
-    return sheet(steels, name, Schema.STEEL);
+    return sheet(steels, name, MaterialWords.STEEL);
   }
 
   /** The figures that hold for every pour. */
@@ -312,15 +323,15 @@ public final class Catalogue {
             facts,
             shipped,
             origin);
-    return SheetMaker.make(entry, List.of(), Schema.COMMON, Library.only().sources());
+    return SheetMaker.make(entry, List.of(), MaterialWords.COMMON, Library.only().sources());
   }
 
-  private static MaterialSheet sheet(Shelf shelf, String name, List<Property> schema) {
+  private static MaterialSheet sheet(MaterialSet shelf, String name, List<Property> schema) {
     Entry entry = entry(shelf, name);
     return SheetMaker.make(entry, shelf.otherNames(entry.name()), schema, Library.only().sources());
   }
 
-  private static Entry entry(Shelf shelf, String name) {
+  private static Entry entry(MaterialSet shelf, String name) {
     return shelf.entry(
         shelf
             .find(name)

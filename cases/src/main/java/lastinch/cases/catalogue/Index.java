@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import lastinch.cases.catalogue.read.MaterialsReader;
+import lastinch.cases.catalogue.read.Sources;
+import lastinch.cases.catalogue.read.TypedFact;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 
 /** Which file holds which material, and under which names a case may call for it. */
-final class Index {
+public final class Index {
   /**
    * One material of the catalogue.
    *
@@ -37,14 +40,14 @@ final class Index {
   }
 
   /** Names are the same when they differ only by capitals, spaces and hyphens. */
-  static String fold(String name) {
+  public static String fold(String name) {
     return name.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "");
   }
 
   static Index read(Node.Entries top, Problems problems) {
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     MaterialsReader.checkFormat(top, problems);
-    Optional<Node.Entries> all = Under.entries(top, "index");
+    Optional<Node.Entries> all = TypedFact.entries(top, "index");
     if (all.isEmpty()) {
       problems.add(top.span(), "The index is missing");
       return new Index(groups);
@@ -63,8 +66,8 @@ final class Index {
 
   private static Optional<Line> line(Node item, Problems problems) {
     if (item instanceof Node.Entries map) {
-      Optional<Node.Text> name = Under.text(map, "name");
-      Optional<Node.Text> file = Under.text(map, "file");
+      Optional<Node.Text> name = TypedFact.text(map, "name");
+      Optional<Node.Text> file = TypedFact.text(map, "file");
       if (name.isPresent() && file.isPresent()) {
         List<String> others =
             map.get("also called").map(n -> MaterialsReader.texts(n, problems)).orElse(List.of());
@@ -77,7 +80,7 @@ final class Index {
 
   private static Map<String, String> standIns(Node.Entries map) {
     Map<String, String> read = new LinkedHashMap<>();
-    Under.items(map, "read as this")
+    TypedFact.items(map, "read as this")
         .ifPresent(items -> Sources.pairs(items, "name", "because").forEach(read::put));
     return read;
   }

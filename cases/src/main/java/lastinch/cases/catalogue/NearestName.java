@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** Finds the names that someone may have meant. */
-final class NearestName {
+public final class NearestName {
   private static final int MOST = 4;
 
   private NearestName() {}
 
   /** Names that share a word with {@code typed}, else those a few letters away; nearest first. */
-  static List<String> of(String typed, Collection<String> names) {
+  public static List<String> of(String typed, Collection<String> names) {
     String plain = plain(typed);
     List<String> near = new ArrayList<>();
     for (String name : names) {

@@ -3,11 +3,16 @@ package lastinch.cases.catalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.catalogue.read.Entry;
+import lastinch.cases.catalogue.read.Fact;
+import lastinch.cases.catalogue.read.MaterialWords;
+import lastinch.cases.catalogue.read.Property;
+import lastinch.cases.catalogue.read.Sources;
 
 /** Lays out what the files say about a material for printing. */
 final class SheetMaker {
   /** Words that sort a material into a class; they are no knowledge with a source. */
-  private static final List<String> CLASSES = List.of(Schema.METAL, Schema.FAMILY);
+  private static final List<String> CLASSES = List.of(MaterialWords.METAL, MaterialWords.FAMILY);
 
   private final Sources sources;
   private final List<MaterialSheet.Row> rows = new ArrayList<>();

@@ -92,7 +92,7 @@ public sealed interface Node permits Node.Text, Node.Items, Node.Entries {
    * @param key folded: lower case, single spaces
    * @param value what stands behind it
    */
-  record Entry(Span keySpan, String key, Node value) {
+  public record Entry(Span keySpan, String key, Node value) {
     public Entry {
       Objects.requireNonNull(keySpan, "keySpan");
       Objects.requireNonNull(key, "key");

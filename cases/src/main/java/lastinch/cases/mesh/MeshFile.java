@@ -25,7 +25,7 @@ public final class MeshFile {
   public static Optional<Mesh> read(Path path, Problems problems) {
     try {
       return Optional.of(read(path));
-    } catch (MeshTrouble e) {
+    } catch (MeshError e) {
       problems.add(Problem.ofFile(path.toString(), e.getMessage()));
     } catch (NoSuchFileException e) {
       problems.add(Problem.ofFile(path.toString(), "There is no such file"));
@@ -36,24 +36,24 @@ public final class MeshFile {
     return Optional.empty();
   }
 
-  private static Mesh read(Path path) throws IOException, MeshTrouble {
+  private static Mesh read(Path path) throws IOException, MeshError {
     if (Files.isDirectory(path)) {
-      throw new MeshTrouble("This is a folder; name the file in it");
+      throw new MeshError("This is a folder; name the file in it");
     }
     if (Files.size(path) > MOST_BYTES) {
-      throw new MeshTrouble(
+      throw new MeshError(
           "This file is larger than 160 MB; make the model coarser in your CAD program");
     }
     byte[] bytes = Files.readAllBytes(path);
     if (bytes.length == 0) {
-      throw new MeshTrouble("This file is empty");
+      throw new MeshError("This file is empty");
     }
     String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
     if (bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K') {
       return ThreeMfReader.read(path);
     }
     if (name.endsWith(".3mf")) {
-      throw new MeshTrouble("This is not a 3MF file: it is not packed as one");
+      throw new MeshError("This is not a 3MF file: it is not packed as one");
     }
     if (name.endsWith(".obj")) {
       return ObjReader.read(bytes);
@@ -61,6 +61,6 @@ public final class MeshFile {
     if (name.endsWith(".stl") || StlReader.isBinary(bytes) || StlReader.looksLikeText(bytes)) {
       return StlReader.read(bytes);
     }
-    throw new MeshTrouble("This is no model that can be read; export it as STL, OBJ or 3MF");
+    throw new MeshError("This is no model that can be read; export it as STL, OBJ or 3MF");
   }
 }

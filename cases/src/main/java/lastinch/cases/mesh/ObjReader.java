@@ -8,16 +8,16 @@ final class ObjReader {
 
   private ObjReader() {}
 
-  static Mesh read(byte[] bytes) throws MeshTrouble {
+  static Mesh read(byte[] bytes) throws MeshError {
     Words words = new Words(bytes);
-    Soup soup = new Soup();
+    TriangleSoup soup = new TriangleSoup();
     boolean more = words.next();
     while (more) {
       if (words.startsLine() && words.is("v")) {
         double[] p = new double[3];
         for (int k = 0; k < 3; k++) {
           if (!words.next() || words.startsLine()) {
-            throw new MeshTrouble("A point of this OBJ file has fewer than three sizes");
+            throw new MeshError("A point of this OBJ file has fewer than three sizes");
           }
           p[k] = words.number();
         }
@@ -35,7 +35,7 @@ final class ObjReader {
   }
 
   /** Reads the corners of a face as a fan; leaves the reader on the word behind it. */
-  private static boolean face(Words words, Soup soup) throws MeshTrouble {
+  private static boolean face(Words words, TriangleSoup soup) throws MeshError {
     int first = 0;
     int before = 0;
     int corners = 0;
@@ -61,17 +61,17 @@ final class ObjReader {
       before = p;
       corners++;
       if (corners > MOST_CORNERS) {
-        throw new MeshTrouble("A face of this OBJ file has more than 10000 corners");
+        throw new MeshError("A face of this OBJ file has more than 10000 corners");
       }
       more = words.next();
     }
     if (corners < 3) {
-      throw new MeshTrouble("A face of this OBJ file has fewer than three corners");
+      throw new MeshError("A face of this OBJ file has fewer than three corners");
     }
     return more;
   }
 
-  private static int index(Words words, int points) throws MeshTrouble {
+  private static int index(Words words, int points) throws MeshError {
     String text = words.text();
     int slash = text.indexOf('/');
     String number = slash < 0 ? text : text.substring(0, slash);
@@ -79,7 +79,7 @@ final class ObjReader {
       int i = Integer.parseInt(number);
       return i < 0 ? points + i : i - 1;
     } catch (NumberFormatException e) {
-      throw new MeshTrouble("A face of this OBJ file names no point where it should");
+      throw new MeshError("A face of this OBJ file names no point where it should");
     }
   }
 }

@@ -27,7 +27,7 @@ final class StlReader {
     return words.next() && words.is("solid");
   }
 
-  static Mesh read(byte[] bytes) throws MeshTrouble {
+  static Mesh read(byte[] bytes) throws MeshError {
     if (isBinary(bytes)) {
       return binary(bytes, (int) count(bytes));
     }
@@ -39,22 +39,22 @@ final class StlReader {
       return text(bytes);
     }
     if (bytes.length < HEAD) {
-      throw new MeshTrouble("This STL file is too short to hold a model");
+      throw new MeshError("This STL file is too short to hold a model");
     }
     if (bytes.length > HEAD + FACE * count(bytes) && count(bytes) > 0) {
       // some programs write a remark behind the last face
-      return binary(bytes, (int) Math.min(count(bytes), Soup.MOST_TRIANGLES + 1L));
+      return binary(bytes, (int) Math.min(count(bytes), TriangleSoup.MOST_TRIANGLES + 1L));
     }
-    throw new MeshTrouble(
+    throw new MeshError(
         "This STL file is cut short: it promises "
             + count(bytes)
             + " faces and holds "
             + (bytes.length - HEAD) / FACE);
   }
 
-  private static Mesh binary(byte[] bytes, int faces) throws MeshTrouble {
+  private static Mesh binary(byte[] bytes, int faces) throws MeshError {
     ByteBuffer in = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
-    Soup soup = new Soup();
+    TriangleSoup soup = new TriangleSoup();
     for (int f = 0; f < faces; f++) {
       int at = HEAD + FACE * f + 12;
       int first = soup.points();
@@ -67,9 +67,9 @@ final class StlReader {
     return soup.weld(Optional.empty());
   }
 
-  private static Mesh text(byte[] bytes) throws MeshTrouble {
+  private static Mesh text(byte[] bytes) throws MeshError {
     Words words = new Words(bytes);
-    Soup soup = new Soup();
+    TriangleSoup soup = new TriangleSoup();
     int inFace = 0;
     int first = 0;
     boolean any = false;
@@ -84,11 +84,11 @@ final class StlReader {
         first = inFace == 0 ? p : first;
         inFace++;
         if (inFace > 3) {
-          throw new MeshTrouble("A face of this STL file has more than three corners");
+          throw new MeshError("A face of this STL file has more than three corners");
         }
       } else if (words.is("endloop")) {
         if (inFace != 3) {
-          throw new MeshTrouble("A face of this STL file has fewer than three corners");
+          throw new MeshError("A face of this STL file has fewer than three corners");
         }
         soup.triangle(first, first + 1, first + 2);
         inFace = 0;
@@ -96,14 +96,14 @@ final class StlReader {
       }
     }
     if (inFace != 0 || !any) {
-      throw new MeshTrouble("This STL file is cut short");
+      throw new MeshError("This STL file is cut short");
     }
     return soup.weld(Optional.empty());
   }
 
-  private static double coordinate(Words words) throws MeshTrouble {
+  private static double coordinate(Words words) throws MeshError {
     if (!words.next()) {
-      throw new MeshTrouble("This STL file is cut short");
+      throw new MeshError("This STL file is cut short");
     }
     return words.number();
   }

@@ -43,7 +43,7 @@ final class ThreeMfReader {
     }
   }
 
-  private final Map<String, Soup> meshes = new LinkedHashMap<>();
+  private final Map<String, TriangleSoup> meshes = new LinkedHashMap<>();
   private final Map<String, List<Use>> assemblies = new LinkedHashMap<>();
   private final List<Use> items = new ArrayList<>();
   private MeshUnit unit = MeshUnit.MILLIMETRE;
@@ -52,11 +52,11 @@ final class ThreeMfReader {
 
   private ThreeMfReader() {}
 
-  static Mesh read(Path path) throws IOException, MeshTrouble {
-    return Packed.read(path, xml -> new ThreeMfReader().model(xml));
+  static Mesh read(Path path) throws IOException, MeshError {
+    return ZipPackage.read(path, xml -> new ThreeMfReader().model(xml));
   }
 
-  private Mesh model(XMLStreamReader xml) throws XMLStreamException, MeshTrouble {
+  private Mesh model(XMLStreamReader xml) throws XMLStreamException, MeshError {
     String object = "";
     while (xml.hasNext()) {
       if (xml.next() != XMLStreamConstants.START_ELEMENT) {
@@ -74,46 +74,45 @@ final class ThreeMfReader {
       }
     }
     if (items.isEmpty()) {
-      throw new MeshTrouble("This 3MF file places nothing; there is no piece in it");
+      throw new MeshError("This 3MF file places nothing; there is no piece in it");
     }
-    Soup whole = new Soup();
+    TriangleSoup whole = new TriangleSoup();
     for (Use item : items) {
       place(item, IDENTITY, 0, whole);
     }
     return whole.weld(Optional.of(unit));
   }
 
-  private void vertex(XMLStreamReader xml, String object) throws MeshTrouble {
-    if (++points > Soup.MOST_TRIANGLES) {
-      throw new MeshTrouble(
+  private void vertex(XMLStreamReader xml, String object) throws MeshError {
+    if (++points > TriangleSoup.MOST_TRIANGLES) {
+      throw new MeshError(
           "This model has more than 2 million faces; make it coarser in your CAD program");
     }
     meshes
-        .computeIfAbsent(object, k -> new Soup())
+        .computeIfAbsent(object, k -> new TriangleSoup())
         .point(number(needed(xml, "x")), number(needed(xml, "y")), number(needed(xml, "z")));
   }
 
-  private void triangle(XMLStreamReader xml, String object) throws MeshTrouble {
+  private void triangle(XMLStreamReader xml, String object) throws MeshError {
     meshes
-        .computeIfAbsent(object, k -> new Soup())
+        .computeIfAbsent(object, k -> new TriangleSoup())
         .triangle(index(xml, "v1"), index(xml, "v2"), index(xml, "v3"));
   }
 
-  private static Use use(XMLStreamReader xml) throws MeshTrouble {
+  private static Use use(XMLStreamReader xml) throws MeshError {
     String transform = xml.getAttributeValue(null, "transform");
     return new Use(needed(xml, "objectid"), transform == null ? IDENTITY : matrix(transform));
   }
 
-  private void place(Use use, double[] outer, int depth, Soup whole) throws MeshTrouble {
+  private void place(Use use, double[] outer, int depth, TriangleSoup whole) throws MeshError {
     if (depth > MOST_DEPTH || ++uses > MOST_USES) {
-      throw new MeshTrouble(
-          "The parts of this 3MF file are nested in themselves or too often used");
+      throw new MeshError("The parts of this 3MF file are nested in themselves or too often used");
     }
     double[] m = product(use.transform(), outer);
-    Soup mesh = meshes.get(use.object());
+    TriangleSoup mesh = meshes.get(use.object());
     List<Use> parts = assemblies.get(use.object());
     if (mesh == null && parts == null) {
-      throw new MeshTrouble("This 3MF file places a part that is not in it");
+      throw new MeshError("This 3MF file places a part that is not in it");
     }
     if (mesh != null) {
       copy(mesh, m, whole);
@@ -125,10 +124,10 @@ final class ThreeMfReader {
     }
   }
 
-  private static void copy(Soup mesh, double[] m, Soup whole) throws MeshTrouble {
+  private static void copy(TriangleSoup mesh, double[] m, TriangleSoup whole) throws MeshError {
     int first = whole.points();
     if (first + mesh.points() > MOST_PLACED) {
-      throw new MeshTrouble(
+      throw new MeshError(
           "The parts of this 3MF file repeat each other until they have more than a million points;"
               + " place fewer of them or make them coarser in your CAD program");
     }
@@ -171,10 +170,10 @@ final class ThreeMfReader {
     return m;
   }
 
-  private static double[] matrix(String text) throws MeshTrouble {
+  private static double[] matrix(String text) throws MeshError {
     String[] words = text.strip().split("\\s+", 13);
     if (words.length != 12) {
-      throw new MeshTrouble("A part of this 3MF file is placed by other than twelve numbers");
+      throw new MeshError("A part of this 3MF file is placed by other than twelve numbers");
     }
     double[] m = new double[12];
     for (int k = 0; k < 12; k++) {
@@ -183,31 +182,31 @@ final class ThreeMfReader {
     return m;
   }
 
-  private static double number(String text) throws MeshTrouble {
+  private static double number(String text) throws MeshError {
     byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
     Words words = new Words(bytes);
     words.next();
     return words.number();
   }
 
-  private static int index(XMLStreamReader xml, String name) throws MeshTrouble {
+  private static int index(XMLStreamReader xml, String name) throws MeshError {
     try {
       return Integer.parseInt(needed(xml, name).strip());
     } catch (NumberFormatException e) {
-      throw new MeshTrouble("A face of this 3MF file names no point where it should");
+      throw new MeshError("A face of this 3MF file names no point where it should");
     }
   }
 
-  private static String needed(XMLStreamReader xml, String name) throws MeshTrouble {
+  private static String needed(XMLStreamReader xml, String name) throws MeshError {
     String value = xml.getAttributeValue(null, name);
     if (value == null) {
-      throw new MeshTrouble(
+      throw new MeshError(
           "In this 3MF file a  " + xml.getLocalName() + "  has no  " + name + "  written to it");
     }
     return value;
   }
 
-  private static MeshUnit unit(String word) throws MeshTrouble {
+  private static MeshUnit unit(String word) throws MeshError {
     if (word == null) {
       return MeshUnit.MILLIMETRE;
     }
@@ -218,7 +217,7 @@ final class ThreeMfReader {
       case "inch" -> MeshUnit.INCH;
       case "foot" -> MeshUnit.FOOT;
       case "meter" -> MeshUnit.METRE;
-      default -> throw new MeshTrouble("This 3MF file is in a unit that is not known");
+      default -> throw new MeshError("This 3MF file is in a unit that is not known");
     };
   }
 }

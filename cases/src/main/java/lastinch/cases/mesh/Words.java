@@ -71,7 +71,7 @@ final class Words {
   }
 
   /** The word as a number; a decimal comma counts as a point. */
-  double number() throws MeshTrouble {
+  double number() throws MeshError {
     if (end - start > 60) {
       throw noNumber();
     }
@@ -87,9 +87,9 @@ final class Words {
     }
   }
 
-  private MeshTrouble noNumber() {
+  private MeshError noNumber() {
     String shown = text().replaceAll("[^\\x21-\\x7e]", "?");
-    return new MeshTrouble(
+    return new MeshError(
         "Where a size should stand it says  " + (shown.isEmpty() ? "nothing" : shown));
   }
 }

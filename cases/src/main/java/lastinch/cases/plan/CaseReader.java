@@ -9,6 +9,14 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
 import lastinch.cases.mesh.UnitAnswer;
+import lastinch.cases.plan.assembly.Fields;
+import lastinch.cases.plan.assembly.MaterialNames;
+import lastinch.cases.plan.assembly.ModelFile;
+import lastinch.cases.plan.assembly.MouldAssembly;
+import lastinch.cases.plan.assembly.PlanAssembly;
+import lastinch.cases.plan.assembly.TypedValues;
+import lastinch.cases.plan.check.CrossChecks;
+import lastinch.cases.plan.check.RequiredWords;
 import lastinch.cases.schema.PartCheck;
 import lastinch.cases.schema.Values;
 import lastinch.cases.schema.Vocabulary;
@@ -86,7 +94,7 @@ public final class CaseReader {
     Plan plan =
         new PlanAssembly(
                 root, alloy.orElseThrow(), materials, shop.map(ShopReader.Read::shop), model)
-            .build(file, Digest.of(sources), Typed.of(fit), problems);
+            .build(file, Digest.of(sources), TypedValues.of(fit), problems);
     return new ReadResult.Sound(plan, problems.notes());
   }
 
@@ -138,7 +146,7 @@ public final class CaseReader {
             .map(s -> s.equals("of the print"))
             .orElse(false);
     String name = raw.group("mould").flatMap(m -> m.typed("material")).orElse("this mould");
-    return new Completeness(
+    return new RequiredWords(
             chain.top().source(), medium(merged).map(MouldMedium::family), print, name, problems)
         .check(Vocabulary.CASE, merged);
   }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lastinch.cases.plan.assembly.UsualValues;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.cases.units.Unit;
@@ -38,21 +39,21 @@ public final class OwnedThings {
    * @param units in which answers are rounded
    */
   public static Owned of(Plan plan, Materials materials, DisplayUnits units) {
-    Optional<Shop> shop = plan.shop();
+    Optional<ShopFile> shop = plan.shop();
     boolean gypsum =
         plan.pourCase().mould().medium().name().toLowerCase(Locale.ROOT).contains(GYPSUM);
     return new Owned(
         marks(units),
-        shop.map(Shop::gateCutters).orElse(List.of()),
-        shop.map(Shop::spruePins).orElse(List.of()).stream()
+        shop.map(ShopFile::gateCutters).orElse(List.of()),
+        shop.map(ShopFile::spruePins).orElse(List.of()).stream()
             .map(p -> new Owned.Pin(p.top(), p.foot()))
             .toList(),
-        shop.map(Shop::runnerStrips).orElse(List.of()).stream()
+        shop.map(ShopFile::runnerStrips).orElse(List.of()).stream()
             .map(s -> new Owned.Strip(s.wide(), s.deep()))
             .toList(),
         largest(shop),
         gypsum
-            ? shop.map(Shop::investmentCeiling).orElse(OptionalDouble.empty())
+            ? shop.map(ShopFile::investmentCeiling).orElse(OptionalDouble.empty())
             : OptionalDouble.empty(),
         metals(plan, materials),
         moulds(plan, materials));
@@ -70,9 +71,9 @@ public final class OwnedThings {
         length.toSi(metric ? 0.1 : 0.01));
   }
 
-  private static OptionalDouble largest(Optional<Shop> shop) {
-    return shop.map(Shop::crucibles).orElse(List.of()).stream()
-        .mapToDouble(Shop.Crucible::holds)
+  private static OptionalDouble largest(Optional<ShopFile> shop) {
+    return shop.map(ShopFile::crucibles).orElse(List.of()).stream()
+        .mapToDouble(ShopFile.Crucible::holds)
         .max();
   }
 
@@ -113,8 +114,8 @@ public final class OwnedThings {
         continue;
       }
       MouldFamily family = medium.get().family();
-      Band heat = Usual.mouldHeat(family, celsius::toSi);
-      Band wall = family == MouldFamily.SHELL ? Usual.SHELL_WALL : Band.typed(0.0);
+      Band heat = UsualValues.mouldHeat(family, celsius::toSi);
+      Band wall = family == MouldFamily.SHELL ? UsualValues.SHELL_WALL : Band.typed(0.0);
       Band crack = family == MouldFamily.SAND ? materials.common().partingCrack() : Band.typed(0.0);
       all.add(new Owned.OtherMould(name, medium.get(), heat, wall, crack));
     }

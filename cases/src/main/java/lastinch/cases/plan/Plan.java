@@ -41,7 +41,7 @@ public record Plan(
     Optional<Double> heldInKiln,
     Optional<String> read,
     Map<String, String> typed,
-    Optional<Shop> shop) {
+    Optional<ShopFile> shop) {
   public Plan {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(file, "file");

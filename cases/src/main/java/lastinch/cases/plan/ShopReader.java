@@ -10,6 +10,10 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
 import lastinch.cases.format.Span;
+import lastinch.cases.plan.assembly.Fields;
+import lastinch.cases.plan.assembly.MaterialNames;
+import lastinch.cases.plan.assembly.UsualValues;
+import lastinch.cases.plan.check.RequiredWords;
 import lastinch.cases.schema.Compounds;
 import lastinch.cases.schema.PartCheck;
 import lastinch.cases.schema.Vocabulary;
@@ -26,7 +30,7 @@ final class ShopReader {
    *
    * @param source its text
    */
-  record Read(SourceText source, Shop shop) {}
+  record Read(SourceText source, ShopFile shop) {}
 
   /**
    * Reads a shop file.
@@ -45,7 +49,7 @@ final class ShopReader {
     }
     int before = problems.count();
     Node.Entries sound =
-        new Completeness(source.get(), Optional.empty(), true, "", problems)
+        new RequiredWords(source.get(), Optional.empty(), true, "", problems)
             .check(
                 Vocabulary.SHOP,
                 Merge.alone(
@@ -61,26 +65,28 @@ final class ShopReader {
     return Optional.of(new Read(source.get(), shop(new Fields(Vocabulary.SHOP, sound))));
   }
 
-  private static Shop shop(Fields f) {
-    List<Shop.Crucible> crucibles = new ArrayList<>();
+  private static ShopFile shop(Fields f) {
+    List<ShopFile.Crucible> crucibles = new ArrayList<>();
     for (Fields c : f.list("crucibles")) {
       Compounds.Load load = c.compound("holds", Compounds.Load.class).orElseThrow();
-      crucibles.add(new Shop.Crucible(c.word("name").orElseThrow(), load.mass(), load.metal()));
+      crucibles.add(new ShopFile.Crucible(c.word("name").orElseThrow(), load.mass(), load.metal()));
     }
-    List<Shop.Can> cans = new ArrayList<>();
+    List<ShopFile.Can> cans = new ArrayList<>();
     for (Fields c : f.list("flasks")) {
       cans.add(
-          new Shop.Can(
-              c.need("inside"), c.need("tall"), c.si("wall").orElse(Usual.FLASK_WALL.value())));
+          new ShopFile.Can(
+              c.need("inside"),
+              c.need("tall"),
+              c.si("wall").orElse(UsualValues.FLASK_WALL.value())));
     }
-    return new Shop(
+    return new ShopFile(
         crucibles,
         f.values("sprue pins", Compounds.Two.class).stream()
-            .map(t -> new Shop.SpruePin(t.first(), t.second()))
+            .map(t -> new ShopFile.SpruePin(t.first(), t.second()))
             .toList(),
         f.values("gate cutters", BandedQuantity.class).stream().map(q -> q.best().si()).toList(),
         f.values("runner strip", Compounds.Two.class).stream()
-            .map(t -> new Shop.Strip(t.first(), t.second()))
+            .map(t -> new ShopFile.Strip(t.first(), t.second()))
             .toList(),
         cans,
         f.group("kiln").map(ShopReader::kiln),
@@ -90,17 +96,17 @@ final class ShopReader {
         f.si("usual skim"));
   }
 
-  private static Shop.Kiln kiln(Fields kiln) {
+  private static ShopFile.Kiln kiln(Fields kiln) {
     Compounds.Two inside = kiln.compound("inside", Compounds.Two.class).orElseThrow();
-    return new Shop.Kiln(inside.first(), inside.second(), kiln.need("tall"));
+    return new ShopFile.Kiln(inside.first(), inside.second(), kiln.need("tall"));
   }
 
-  private static Shop.Thermocouple thermocouple(Fields t) {
+  private static ShopFile.Thermocouple thermocouple(Fields t) {
     String kind = t.word("kind").orElseThrow();
     Band off =
         t.amount("reads high by")
             .map(q -> new Band(q.best().si(), q.low(), q.high(), Citation.TYPED))
-            .orElse(Band.typed(0.0, Usual.readingSpread(kind)));
-    return new Shop.Thermocouple(kind, off);
+            .orElse(Band.typed(0.0, UsualValues.readingSpread(kind)));
+    return new ShopFile.Thermocouple(kind, off);
   }
 }

@@ -13,6 +13,7 @@ import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
+import lastinch.cases.plan.assembly.Fields;
 import lastinch.cases.schema.Documentation;
 import lastinch.cases.schema.Kind;
 import lastinch.cases.schema.Part;

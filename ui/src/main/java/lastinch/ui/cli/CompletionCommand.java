@@ -9,11 +9,11 @@ import picocli.CommandLine.Spec;
 /** {@code lastinch completion}. */
 @Command(name = "completion")
 final class CompletionCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final Console surroundings;
 
   @Spec private CommandSpec spec;
 
-  CompletionCommand(Surroundings surroundings) {
+  CompletionCommand(Console surroundings) {
     this.surroundings = surroundings;
   }
 

@@ -11,10 +11,10 @@ import lastinch.ui.words.ProblemText;
 
 /** Keeps a report of a fault of ours and says where it lies. */
 final class Faults {
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final ProblemText words;
 
-  Faults(Surroundings surroundings, ProblemText words) {
+  Faults(Console surroundings, ProblemText words) {
     this.surroundings = surroundings;
     this.words = words;
   }

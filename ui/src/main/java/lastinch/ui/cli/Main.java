@@ -8,6 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import lastinch.ui.cli.study.CompareCommand;
+import lastinch.ui.cli.study.GatesCommand;
+import lastinch.ui.cli.study.LeastCommand;
+import lastinch.ui.cli.study.RoomCommand;
+import lastinch.ui.cli.study.SureCommand;
+import lastinch.ui.cli.study.WhyCommand;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import picocli.CommandLine;
@@ -16,19 +22,19 @@ import picocli.CommandLine.ParameterException;
 
 /** Entry of the command line. */
 public final class Main {
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final Workshop workshop;
   private final Sentences sentences = Sentences.english();
   private final ProblemText words = new ProblemText(sentences);
 
-  Main(Surroundings surroundings, Workshop workshop) {
+  Main(Console surroundings, Workshop workshop) {
     this.surroundings = surroundings;
     this.workshop = workshop;
   }
 
   /** Runs one command and ends the process with its code. */
   public static void main(String[] args) {
-    System.exit(new Main(Surroundings.ofProcess(), new Shop()).run(args));
+    System.exit(new Main(Console.ofProcess(), new Shop()).run(args));
   }
 
   /** Runs one command; gives the code to end with. */

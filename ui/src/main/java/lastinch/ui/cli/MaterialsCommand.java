@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
 final class MaterialsCommand implements Callable<Integer> {
   private static final String SHOW = "show";
 
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final Workshop workshop;
   private final Sentences sentences;
   private final ProblemText problemText;
@@ -104,7 +104,7 @@ final class MaterialsCommand implements Callable<Integer> {
     abstract List<String> nearest(Catalogue catalogue, String name);
   }
 
-  MaterialsCommand(Surroundings surroundings, Workshop workshop, Sentences sentences, Kind kind) {
+  MaterialsCommand(Console surroundings, Workshop workshop, Sentences sentences, Kind kind) {
     this.surroundings = surroundings;
     this.workshop = workshop;
     this.sentences = sentences;

@@ -11,6 +11,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
+import lastinch.ui.cli.draft.PlanDraft;
+import lastinch.ui.cli.draft.PlanQuestions;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.StarterText;
@@ -28,7 +30,7 @@ final class NewCommand implements Callable<Integer> {
   private static final Pattern PLAIN_TITLE = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ,.()-]*");
   private static final int LONGEST_NAME = 80;
 
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final Workshop workshop;
   private final Sentences sentences;
   private final ProblemText problemText;
@@ -46,7 +48,7 @@ final class NewCommand implements Callable<Integer> {
   @Option(names = "--ask", descriptionKey = "ask")
   private boolean ask;
 
-  NewCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+  NewCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
     this.workshop = workshop;
     this.sentences = sentences;

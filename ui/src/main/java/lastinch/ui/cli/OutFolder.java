@@ -18,12 +18,12 @@ import lastinch.ui.words.ProblemText;
  * A folder that gets all of its new files or none: they are written beside it and moved in when all
  * are complete.
  */
-final class OutFolder implements AutoCloseable {
+public final class OutFolder implements AutoCloseable {
   private final Path target;
   private final Path draft;
 
   /** Writes one file. */
-  interface Content {
+  public interface Content {
     void writeTo(Path file) throws IOException;
   }
 
@@ -37,7 +37,7 @@ final class OutFolder implements AutoCloseable {
    *
    * @throws Unwritable when that cannot be
    */
-  static OutFolder prepare(Path target) {
+  public static OutFolder prepare(Path target) {
     Path whole = target.toAbsolutePath().normalize();
     try {
       if (Files.exists(whole) && !Files.isDirectory(whole)) {
@@ -62,7 +62,7 @@ final class OutFolder implements AutoCloseable {
   }
 
   /** Writes a file that shows up only with {@link #finish}. */
-  void add(String name, Content content) {
+  public void add(String name, Content content) {
     try {
       content.writeTo(draft.resolve(name));
     } catch (IOException e) {
@@ -73,7 +73,7 @@ final class OutFolder implements AutoCloseable {
   }
 
   /** Lets all files show up; gives their names. */
-  List<String> finish() {
+  public List<String> finish() {
     try (Stream<Path> files = Files.list(draft)) {
       Files.createDirectories(target);
       List<String> names = new ArrayList<>();
@@ -106,7 +106,7 @@ final class OutFolder implements AutoCloseable {
   }
 
   /** A place that cannot be written to. */
-  static final class Unwritable extends RuntimeException {
+  public static final class Unwritable extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final transient Path place;
 
@@ -116,7 +116,7 @@ final class OutFolder implements AutoCloseable {
     }
 
     /** What a person is told. */
-    List<String> lines(ProblemText words) {
+    public List<String> lines(ProblemText words) {
       return sentence().equals("cli.cannot.other")
           ? words.sentence(sentence(), "folder", place.toString(), "reason", reason())
           : words.sentence(sentence(), "folder", place.toString());

@@ -8,9 +8,9 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.run.DryPour;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.GridWords;
-import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.study.GridWords;
+import lastinch.ui.words.study.HowPoured;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 

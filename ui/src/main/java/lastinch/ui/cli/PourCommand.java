@@ -31,19 +31,21 @@ import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.ui.chart.ChartFiles;
-import lastinch.ui.chart.FillingFilm;
+import lastinch.ui.chart.plane.FillingFilm;
+import lastinch.ui.cli.draft.UnitQuestion;
+import lastinch.ui.cli.study.RunTimeEstimate;
 import lastinch.ui.json.PlaneCsv;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ResultJson;
 import lastinch.ui.report.Report;
 import lastinch.ui.report.Sheets;
-import lastinch.ui.words.AssumedText;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
-import lastinch.ui.words.Verdict;
+import lastinch.ui.words.pour.AssumedText;
+import lastinch.ui.words.pour.PourText;
+import lastinch.ui.words.pour.VerdictSentence;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -61,7 +63,7 @@ final class PourCommand implements Callable<Integer> {
   /** Heat to spare that is wanted where the plan does not say [-]; our own choice. */
   private static final double USUAL_SPARE = 0.20;
 
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final Workshop workshop;
   private final Sentences sentences;
   private final ProblemText problemText;
@@ -92,7 +94,7 @@ final class PourCommand implements Callable<Integer> {
 
   @Mixin private PlaneWords planeWords = new PlaneWords();
 
-  PourCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+  PourCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
     this.workshop = workshop;
     this.sentences = sentences;
@@ -131,7 +133,7 @@ final class PourCommand implements Callable<Integer> {
 
   private int pourAndAnswer(ReadResult.Sound sound, Figures figures) {
     Optional<OutFolder> folder = out.map(OutFolder::prepare);
-    try (Stopper stopper = Stopper.listening();
+    try (CancelHook stopper = CancelHook.listening();
         AutoFolder open = new AutoFolder(folder)) {
       PouredPlan plan = pour(sound, figures, stopper);
       boolean whole = print(plan, figures);
@@ -149,14 +151,14 @@ final class PourCommand implements Callable<Integer> {
     }
   }
 
-  private PouredPlan pour(ReadResult.Sound sound, Figures figures, Stopper stopper) {
+  private PouredPlan pour(ReadResult.Sound sound, Figures figures, CancelHook stopper) {
     Plan plan = sound.plan();
     long start = System.nanoTime();
     PourResult result;
     Optional<PlaneField> field;
     if (surroundings.terminal() && !json && !quiet) {
       try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
-        Pace pace = new Pace(surroundings, sentences, figures);
+        RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
         RunObserver bar =
             (time, filled) -> progress.reached(filled, 1.0, pace.left((int) (MANY * filled), MANY));
         Poured poured = pour(plan.pourCase(), bar, stopper);
@@ -213,8 +215,8 @@ final class PourCommand implements Callable<Integer> {
 
   /** The plan over squares a little finer and coarser; empty when it was stopped. */
   private Optional<GridSensitivity> again(
-      PourCase job, PourResult first, double seconds, Figures figures, Stopper stopper) {
-    Pace pace = new Pace(surroundings, sentences, figures);
+      PourCase job, PourResult first, double seconds, Figures figures, CancelHook stopper) {
+    RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
     int atOnce = Runtime.getRuntime().availableProcessors();
     boolean talks = !json && !quiet;
     if (talks) {
@@ -236,7 +238,7 @@ final class PourCommand implements Callable<Integer> {
     }
   }
 
-  private Poured pour(PourCase job, RunObserver observer, Stopper stopper) {
+  private Poured pour(PourCase job, RunObserver observer, CancelHook stopper) {
     if (!planeWords.isPlane()) {
       return new Poured(workshop.pour(job, observer, stopper::stopRequested), Optional.empty());
     }
@@ -288,7 +290,7 @@ final class PourCommand implements Callable<Integer> {
     return !surroundings.out().checkError();
   }
 
-  private void write(PouredPlan plan, Figures figures, OutFolder folder, Stopper stopper) {
+  private void write(PouredPlan plan, Figures figures, OutFolder folder, CancelHook stopper) {
     List<String> text = new PourText(sentences, figures).full(plan);
     folder.add("answer.txt", f -> Files.write(f, text, StandardCharsets.US_ASCII));
     folder.add(
@@ -343,7 +345,7 @@ final class PourCommand implements Callable<Integer> {
     if (plan.result().outcome() instanceof Outcome.BrokeDown) {
       return Exit.BROKE_DOWN;
     }
-    if (expected.isPresent() && !Verdict.meetsFills(plan)) {
+    if (expected.isPresent() && !VerdictSentence.meetsFills(plan)) {
       surroundings.complain(problemText.sentence("cli.expect.unmet"));
       return Exit.EXPECTATION_NOT_MET;
     }

@@ -7,19 +7,19 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
 /** A bar on a terminal for runs that take longer than a blink. */
-final class Progress implements RunObserver, AutoCloseable {
+public final class Progress implements RunObserver, AutoCloseable {
   /** Shorter runs show nothing [ns]. */
   private static final long BLINK = 500_000_000L;
 
   private static final int WHOLE = 100;
   private static final int COLUMNS = 70;
 
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final String title;
   private final long start = System.nanoTime();
   private ProgressBar bar;
 
-  Progress(Surroundings surroundings, String title) {
+  public Progress(Console surroundings, String title) {
     this.surroundings = surroundings;
     this.title = title;
   }
@@ -36,7 +36,7 @@ final class Progress implements RunObserver, AutoCloseable {
    * @param all there is to do; 0 while nobody knows
    * @param beside a few words beside it; may be empty
    */
-  synchronized void reached(double done, double all, String beside) {
+  public synchronized void reached(double done, double all, String beside) {
     if (!(all > 0.0)) {
       return;
     }
@@ -59,7 +59,7 @@ final class Progress implements RunObserver, AutoCloseable {
   }
 
   /** Takes the bar away; it comes back when there is more to show. */
-  synchronized void hide() {
+  public synchronized void hide() {
     if (bar != null) {
       bar.close();
       bar = null;

@@ -17,10 +17,10 @@ import lastinch.ui.words.ProblemText;
  * @param json for other programs
  * @param commandLine name that the words of the command go by
  */
-record Refusals(
-    Surroundings surroundings, ProblemText problemText, boolean json, String commandLine) {
+public record Refusals(
+    Console surroundings, ProblemText problemText, boolean json, String commandLine) {
   /** Says what is wrong with the words of the command and with the files, all of it. */
-  int refuse(List<String> said, Map<Path, List<Problem>> problems) {
+  public int refuse(List<String> said, Map<Path, List<Problem>> problems) {
     if (json) {
       List<Problem> all = new ArrayList<>();
       said.forEach(s -> all.add(Problem.ofFile(commandLine, s)));
@@ -44,7 +44,7 @@ record Refusals(
    *
    * @param finest edge of the finest squares that the plans can be poured in, as it is typed
    */
-  int unsupported(Map<Path, List<UnsupportedCase.Need>> needs, String finest) {
+  public int unsupported(Map<Path, List<UnsupportedCase.Need>> needs, String finest) {
     if (json) {
       String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
       List<UnsupportedCase.Need> all =

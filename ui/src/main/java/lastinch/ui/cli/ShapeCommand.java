@@ -21,6 +21,7 @@ import lastinch.solver.geometry.solid.PartOrientation;
 import lastinch.solver.geometry.solid.UndercutAnalysis;
 import lastinch.solver.material.Alloy;
 import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.cli.draft.UnitQuestion;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ShapeJson;
 import lastinch.ui.words.Figures;
@@ -36,7 +37,7 @@ import picocli.CommandLine.Parameters;
 final class ShapeCommand implements Callable<Integer> {
   private static final String OTHER = "other";
 
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final Workshop workshop;
   private final Sentences sentences;
   private final ProblemText problemText;
@@ -77,7 +78,7 @@ final class ShapeCommand implements Callable<Integer> {
   @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
   private Optional<Path> materials = Optional.empty();
 
-  ShapeCommand(Surroundings surroundings, Workshop workshop, Sentences sentences) {
+  ShapeCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
     this.workshop = workshop;
     this.sentences = sentences;

@@ -8,14 +8,14 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
-import lastinch.ui.words.HowPoured;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.study.HowPoured;
 import picocli.CommandLine.Option;
 
 /**
  * Words of a command line that choose how plans are poured: along their channels, or as a plane.
  */
-final class SolverWords {
+public final class SolverWords {
   private static final String NETWORK = "network";
   private static final String PLANE = "plane";
   private static final double FINEST = 0.25e-3;
@@ -34,12 +34,12 @@ final class SolverWords {
    *
    * @param usualSquare edge of the squares when none is typed [m]
    */
-  SolverWords(double usualSquare) {
+  public SolverWords(double usualSquare) {
     this.usualSquare = usualSquare;
   }
 
   /** Whether plans are poured as a plane. */
-  boolean isPlane() {
+  public boolean isPlane() {
     return solver.equals(PLANE);
   }
 
@@ -49,17 +49,17 @@ final class SolverWords {
   }
 
   /** Edge of the squares [m]. */
-  double square() {
+  public double square() {
     return square.map(s -> length(s).orElse(usualSquare)).orElse(usualSquare);
   }
 
   /** The way of pouring that was chosen. */
-  HowPoured how() {
+  public HowPoured how() {
     return isPlane() ? HowPoured.square(square()) : HowPoured.ALONG;
   }
 
   /** What is wrong with them, all together. */
-  List<String> wrong(Sentences sentences) {
+  public List<String> wrong(Sentences sentences) {
     List<String> wrong = new ArrayList<>();
     if (!isNetwork() && !isPlane()) {
       wrong.add(

@@ -7,13 +7,13 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 
 /** Version of the program, put in by the build. */
-final class Version implements CommandLine.IVersionProvider {
+public final class Version implements CommandLine.IVersionProvider {
   @Override
   public String[] getVersion() {
     return new String[] {"Last Inch " + number()};
   }
 
-  static String number() {
+  public static String number() {
     try (InputStream in = Version.class.getResourceAsStream("version.txt")) {
       if (in == null) {
         throw new IllegalStateException("missing resource version.txt");

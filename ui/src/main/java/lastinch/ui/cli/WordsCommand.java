@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 /** {@code lastinch words}: what may be written in a plan, all of it or one word. */
 @Command(name = "words")
 final class WordsCommand implements Callable<Integer> {
-  private final Surroundings surroundings;
+  private final Console surroundings;
   private final WordsText text;
 
   @Parameters(paramLabel = "WORD", arity = "0..*", descriptionKey = "word")
@@ -21,7 +21,7 @@ final class WordsCommand implements Callable<Integer> {
   @Option(names = "--markdown", descriptionKey = "markdown")
   private boolean markdown;
 
-  WordsCommand(Surroundings surroundings, Sentences sentences) {
+  WordsCommand(Console surroundings, Sentences sentences) {
     this.surroundings = surroundings;
     this.text = new WordsText(sentences);
   }

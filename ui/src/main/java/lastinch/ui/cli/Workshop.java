@@ -18,10 +18,10 @@ import lastinch.solver.run.RunObserver;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.uncertainty.BandStudy;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** What a command line needs from the other modules. */
-interface Workshop {
+public interface Workshop {
   /**
    * Reads a case file.
    *

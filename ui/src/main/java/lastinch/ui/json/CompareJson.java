@@ -7,8 +7,8 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.diagnosis.Difference;
 import lastinch.solver.study.RunSummary;
-import lastinch.ui.words.Compared;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.Compared;
+import lastinch.ui.words.study.HowPoured;
 
 /** A comparison of plans, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class CompareJson {

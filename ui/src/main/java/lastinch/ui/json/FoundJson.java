@@ -8,7 +8,7 @@ import lastinch.solver.diagnosis.BrokenOut;
 import lastinch.solver.diagnosis.CandidateCause;
 import lastinch.solver.diagnosis.Diagnosis;
 import lastinch.solver.diagnosis.Observation;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** What explains a casting, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class FoundJson {

@@ -4,7 +4,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.search.GatePlacement;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** Where to gate, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class GatesJson {

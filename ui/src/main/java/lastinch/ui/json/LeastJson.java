@@ -9,7 +9,7 @@ import lastinch.solver.search.SmallestChange;
 import lastinch.solver.search.SureChange;
 import lastinch.solver.study.LookOut;
 import lastinch.solver.study.Trial;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** The smallest change that fills, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class LeastJson {

@@ -25,7 +25,7 @@ import lastinch.ui.words.Caution;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Reasons;
-import lastinch.ui.words.Verdict;
+import lastinch.ui.words.pour.VerdictSentence;
 
 /** A dry pour in the format {@value #FORMAT}; its schema is the resource result-schema.json. */
 public final class ResultJson {
@@ -91,7 +91,7 @@ public final class ResultJson {
 
   private static void head(JsonText json, PouredPlan plan) {
     PourResult result = plan.result();
-    Optional<Verdict> verdict = Verdict.of(plan);
+    Optional<VerdictSentence> verdict = VerdictSentence.of(plan);
     if (verdict.isPresent()) {
       json.put("verdict", verdict.get().key());
     } else {

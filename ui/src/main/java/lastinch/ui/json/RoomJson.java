@@ -4,7 +4,7 @@ import java.util.List;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.search.OperatingMap;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** Room to move, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class RoomJson {

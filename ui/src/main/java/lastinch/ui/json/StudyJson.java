@@ -5,7 +5,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.LeverUnit;
 import lastinch.solver.study.RunSummary;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** Parts that the answers of all studies have in common. Units stand in the values' own objects. */
 final class StudyJson {

@@ -5,7 +5,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.solver.study.RunSummary;
 import lastinch.solver.uncertainty.FillProbability;
 import lastinch.solver.uncertainty.Influence;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.study.HowPoured;
 
 /** How sure a plan is, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class SureJson {

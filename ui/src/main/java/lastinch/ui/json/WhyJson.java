@@ -2,8 +2,8 @@ package lastinch.ui.json;
 
 import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.search.LeverAnswer;
-import lastinch.ui.words.Explained;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.pour.Explained;
+import lastinch.ui.words.study.HowPoured;
 
 /** Where the heat went, in the format {@value #FORMAT}; its schema lies beside it. */
 public final class WhyJson {

@@ -10,9 +10,9 @@ import lastinch.ui.chart.ChartFiles;
 import lastinch.ui.words.Care;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Point;
-import lastinch.ui.words.PourText;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.pour.PourText;
 
 /**
  * Everything a dry pour found: two pages to print with the verdict, what to do next, two pictures

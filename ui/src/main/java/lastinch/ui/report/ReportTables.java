@@ -16,10 +16,10 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.OneAtATimeEffect;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.GlanceWords;
 import lastinch.ui.words.PlainLetters;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.study.GlanceWords;
 
 /**
  * Tables of a dry pour: place by place, gates, meetings, heat by place, what was taken as usual.

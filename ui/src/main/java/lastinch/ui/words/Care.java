@@ -71,12 +71,12 @@ public final class Care {
   }
 
   /** The end of every answer about a plan: what is not calculated, and the short paragraph. */
-  void add(Page page, PourCase job) {
+  public void add(Page page, PourCase job) {
     add(page, List.of(job));
   }
 
   /** The end of every answer about some plans: what is not calculated, and the short paragraph. */
-  void add(Page page, List<PourCase> jobs) {
+  public void add(Page page, List<PourCase> jobs) {
     page.entry(sentences.say("label.left"), leftOut(jobs));
     page.entry(sentences.say("label.care"), brief(jobs));
   }
@@ -101,7 +101,7 @@ public final class Care {
   }
 
   /** Prints what a lever at a value brings with it that can hurt, in the lines below that lever. */
-  void beside(Page page, String indent, PourCase job, Lever lever, double value) {
+  public void beside(Page page, String indent, PourCase job, Lever lever, double value) {
     change(job, lever.set(job, value)).ifPresent(text -> page.wrapped(indent, indent, text));
   }
 

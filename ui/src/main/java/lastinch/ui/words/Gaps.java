@@ -4,15 +4,16 @@ import java.util.List;
 import lastinch.solver.result.Gap;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
+import lastinch.ui.words.pour.PourText;
 
 /** What stays empty of a piece, in words. */
-final class Gaps {
+public final class Gaps {
   private final PourResult result;
   private final Sentences sentences;
   private final Figures figures;
   private final List<Gap> all;
 
-  Gaps(PourResult result, Sentences sentences, Figures figures) {
+  public Gaps(PourResult result, Sentences sentences, Figures figures) {
     this.result = result;
     this.sentences = sentences;
     this.figures = figures;
@@ -20,12 +21,12 @@ final class Gaps {
   }
 
   /** Whether metal comes to some of it from both sides. */
-  boolean anyHole() {
+  public boolean anyHole() {
     return all.stream().anyMatch(Gap::hole);
   }
 
   /** The verdict, with every empty stretch and the number of parts where there is one limb. */
-  String verdict(Scene scene, String word) {
+  public String verdict(Scene scene, String word) {
     String parts =
         hasLimbs()
             ? ""
@@ -45,7 +46,7 @@ final class Gaps {
   }
 
   /** The first hole, from one end to the other. */
-  String hole() {
+  public String hole() {
     return span(all.stream().filter(Gap::hole).findFirst().orElseThrow());
   }
 

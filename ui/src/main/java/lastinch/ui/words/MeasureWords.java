@@ -3,7 +3,7 @@ package lastinch.ui.words;
 import lastinch.solver.uncertainty.UncertainInput;
 
 /** Why one thing is measured first though another matters more. */
-final class MeasureWords {
+public final class MeasureWords {
   private MeasureWords() {}
 
   /**
@@ -12,7 +12,7 @@ final class MeasureWords {
    * @param measure what is measured first: it tells most for the effort
    * @param most what matters most
    */
-  static String why(Sentences sentences, UncertainInput measure, UncertainInput most) {
+  public static String why(Sentences sentences, UncertainInput measure, UncertainInput most) {
     return measure == most
         ? ""
         : " "

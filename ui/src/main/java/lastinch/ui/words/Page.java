@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.regex.Pattern;
 
 /** Lines of a printed answer, broken at a width that fits every terminal. */
-final class Page {
+public final class Page {
   /** Widest line [characters]. */
-  static final int WIDTH = 78;
+  public static final int WIDTH = 78;
 
   /** Where the text beside a label begins [characters]. */
-  static final int LABEL = 11;
+  public static final int LABEL = 11;
 
   private static final String GAP = "   ";
   private static final Pattern UNIT =
@@ -20,24 +20,24 @@ final class Page {
   private final List<String> lines = new ArrayList<>();
 
   /** A line as it is. */
-  void line(String text) {
+  public void line(String text) {
     lines.add(text.stripTrailing());
   }
 
   /** An empty line, never two in a row and never at the top. */
-  void blank() {
+  public void blank() {
     if (!lines.isEmpty() && !lines.get(lines.size() - 1).isEmpty()) {
       lines.add("");
     }
   }
 
   /** A paragraph that starts at the margin. */
-  void paragraph(String text) {
+  public void paragraph(String text) {
     wrapped("", "", text);
   }
 
   /** What the answer is about, in capitals, and the name of the plan. */
-  void heading(String text) {
+  public void heading(String text) {
     if (text.length() <= WIDTH) {
       line(text);
     } else {
@@ -46,12 +46,12 @@ final class Page {
   }
 
   /** A label in the first column with text beside it. */
-  void entry(String label, String text) {
+  public void entry(String label, String text) {
     wrapped(pad(label, LABEL), " ".repeat(LABEL), text);
   }
 
   /** Text after {@code first}; its further lines start with {@code next}. */
-  void wrapped(String first, String next, String text) {
+  public void wrapped(String first, String next, String text) {
     String start = first;
     StringBuilder line = new StringBuilder(start);
     boolean empty = true;
@@ -71,7 +71,7 @@ final class Page {
   }
 
   /** Short pieces in a row with wide gaps. */
-  void row(String first, List<String> items) {
+  public void row(String first, List<String> items) {
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;
     for (String item : items) {
@@ -87,7 +87,7 @@ final class Page {
   }
 
   /** Words that stay on one line together. */
-  static String kept(String words) {
+  public static String kept(String words) {
     return words.replace(' ', '\u00a0');
   }
 
@@ -97,11 +97,11 @@ final class Page {
   }
 
   /** Lines so far. */
-  List<String> lines() {
+  public List<String> lines() {
     return List.copyOf(lines);
   }
 
-  static String pad(String text, int width) {
+  public static String pad(String text, int width) {
     return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
   }
 }

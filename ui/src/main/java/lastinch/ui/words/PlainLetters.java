@@ -13,7 +13,7 @@ public final class PlainLetters {
   private PlainLetters() {}
 
   /** The same for every line. */
-  static List<String> all(List<String> lines) {
+  public static List<String> all(List<String> lines) {
     List<String> out = new ArrayList<>();
     for (String line : lines) {
       out.add(of(line));

@@ -16,11 +16,11 @@ public record Point(String label, String text, String command) {
     Objects.requireNonNull(command, "command");
   }
 
-  Point(String label, String text) {
+  public Point(String label, String text) {
     this(label, text, "");
   }
 
-  void add(Page page) {
+  public void add(Page page) {
     if (label.isEmpty()) {
       page.wrapped("", " ".repeat(Page.LABEL), text);
     } else {

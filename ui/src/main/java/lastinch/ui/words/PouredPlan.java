@@ -12,6 +12,7 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.search.GridSensitivity;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.uncertainty.BandStudy;
+import lastinch.ui.words.study.HowPoured;
 
 /**
  * A plan and what its dry pour found.
@@ -70,7 +71,8 @@ public record PouredPlan(
   }
 
   /** A plan that a study poured along its channels. */
-  static PouredPlan studied(Plan plan, String file, PourResult result, Optional<BandStudy> bands) {
+  public static PouredPlan studied(
+      Plan plan, String file, PourResult result, Optional<BandStudy> bands) {
     return new PouredPlan(
         plan.pourCase(),
         result,

@@ -6,6 +6,7 @@ import java.util.Objects;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.solver.run.UnsupportedCase;
+import lastinch.ui.words.study.HowPoured;
 
 /** What to put right in a file, all at once, never scolding. */
 public final class ProblemText {

@@ -2,13 +2,20 @@ package lastinch.ui.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastinch.ui.words.pour.HowSure;
+import lastinch.ui.words.pour.Remarks;
+import lastinch.ui.words.pour.RulerStrip;
+import lastinch.ui.words.pour.VerdictLines;
+import lastinch.ui.words.pour.WhatWasShort;
+import lastinch.ui.words.study.GridWords;
+import lastinch.ui.words.study.NextWords;
 
 /**
  * The answer on one screen: verdict, ruler, what limits it, what to do next, what is least sure,
  * cautions. All of it fits {@value #LINES} lines; what matters least is left out first where a
  * plan's own names are long.
  */
-final class ShortAnswer {
+public final class ShortAnswer {
   /** Lines that fit the smallest terminal in use beside the line a person types. */
   static final int LINES = 24;
 
@@ -18,7 +25,7 @@ final class ShortAnswer {
     this.scene = scene;
   }
 
-  static List<String> of(Scene scene) {
+  public static List<String> of(Scene scene) {
     ShortAnswer answer = new ShortAnswer(scene);
     List<String> lines = List.of();
     for (Size size : Size.values()) {
@@ -56,7 +63,7 @@ final class ShortAnswer {
   }
 
   /** What it says below the ruler and above the cautions. */
-  static List<Point> points(Scene scene) {
+  public static List<Point> points(Scene scene) {
     return new ShortAnswer(scene).points(Size.WHOLE);
   }
 

@@ -15,6 +15,7 @@ import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.ui.HandMade;
+import lastinch.ui.chart.paper.Look;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;
@@ -213,10 +214,10 @@ class ChartFilesTest {
     assertThat(Eyes.contrast(Look.INK, Look.SECOND_INK)).isGreaterThan(2.5);
     assertThat(((BasicStroke) Look.METAL).getDashArray()).isNull();
     assertThat(((BasicStroke) Look.FREEZING).getDashArray()).isNotNull();
-    assertThat(Arrays.stream(Look.EARLIER).map(s -> ((BasicStroke) s).getDashArray()))
+    assertThat(Look.EARLIER.stream().map(s -> ((BasicStroke) s).getDashArray()))
         .doesNotContainNull();
     assertThat(
-            Arrays.stream(Look.EARLIER)
+            Look.EARLIER.stream()
                 .map(s -> Arrays.toString(((BasicStroke) s).getDashArray()))
                 .distinct())
         .hasSameSizeAs(Look.EARLIER);

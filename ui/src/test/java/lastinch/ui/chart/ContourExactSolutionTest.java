@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
+import lastinch.ui.chart.paper.Contour;
 import org.junit.jupiter.api.Test;
 
 /** Outlines through squares that are open in part. */

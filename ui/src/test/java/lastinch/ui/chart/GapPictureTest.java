@@ -16,6 +16,7 @@ import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.geometry.solid.PartOrientation;
+import lastinch.ui.chart.paper.Look;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,8 @@ package lastinch.ui.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.ui.chart.paper.Glow;
+import lastinch.ui.chart.paper.Observer1931;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -9,6 +9,8 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import lastinch.ui.chart.paper.Labels;
+import lastinch.ui.chart.paper.Look;
 import org.junit.jupiter.api.Test;
 
 /** Exact: labels lie over no other label, no line, nothing to keep off, and inside their area. */

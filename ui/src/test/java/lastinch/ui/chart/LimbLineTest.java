@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
+import lastinch.ui.chart.paper.Spot3;
+import lastinch.ui.chart.pour.DrawnBar;
+import lastinch.ui.chart.pour.LimbLine;
 import org.junit.jupiter.api.Test;
 
 /** Limits: limbs that join meet at one place, keep their lengths, and stay straight elsewhere. */
@@ -38,7 +41,7 @@ class LimbLineTest {
   @Test
   void limbsThatJoinMeetAtOnePlaceAndKeepTheirLengths() {
     for (Limb limb : TRIVET) {
-      Bar bar = LimbLine.of(limb, Spot3.ZERO, TRIVET).bar(limb);
+      DrawnBar bar = LimbLine.of(limb, Spot3.ZERO, TRIVET).bar(limb);
       assertThat(bar.length()).isCloseTo(limb.length(), within(ROUNDING));
       Spot3 tip = bar.at(bar.length());
       assertThat(tip.x()).isCloseTo(0.15, within(ROUNDING));

@@ -112,7 +112,7 @@ class CommandLineTest {
 
   private int run(PrintStream answers, Workshop workshop, String... args) {
     PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
-    return new Main(new Surroundings(answers, complaints, false, folder), workshop).run(args);
+    return new Main(new Console(answers, complaints, false, folder), workshop).run(args);
   }
 
   private String printed() {

@@ -47,7 +47,7 @@ final class EndlessPour {
           }
         };
     String[] line = Arrays.copyOfRange(args, 1, args.length);
-    System.exit(new Main(Surroundings.ofProcess(), endless).run(line));
+    System.exit(new Main(Console.ofProcess(), endless).run(line));
   }
 
   private static void begin(Path file) {

@@ -22,7 +22,7 @@ class HelpPagesTest {
   private String help(String... words) {
     out.reset();
     PrintStream answers = new PrintStream(out, true, US_ASCII);
-    assertThat(new Main(new Surroundings(answers, answers, false, folder), new Shop()).run(words))
+    assertThat(new Main(new Console(answers, answers, false, folder), new Shop()).run(words))
         .isZero();
     return out.toString(US_ASCII);
   }

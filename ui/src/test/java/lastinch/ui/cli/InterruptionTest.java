@@ -92,7 +92,7 @@ class InterruptionTest {
 
   @Test
   void askingToStopWaitsUntilTheCommandHasTidiedUp() throws InterruptedException {
-    Stopper stopper = new Stopper(() -> {});
+    CancelHook stopper = new CancelHook(() -> {});
     assertThat(stopper.stopRequested()).isFalse();
     Thread asking = new Thread(stopper::ask);
     asking.start();

@@ -121,7 +121,7 @@ class OneScreenTest {
     PrintStream answers = new PrintStream(out, true, StandardCharsets.US_ASCII);
     PrintStream complaints =
         new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.US_ASCII);
-    int code = new Main(new Surroundings(answers, complaints, false, folder), workshop).run(typed);
+    int code = new Main(new Console(answers, complaints, false, folder), workshop).run(typed);
     assertThat(code).isIn(Exit.SOLVED, Exit.BAD_INPUT);
     return out.toString(StandardCharsets.US_ASCII).lines().toList();
   }

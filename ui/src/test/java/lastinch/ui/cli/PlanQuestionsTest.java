@@ -23,8 +23,8 @@ class PlanQuestionsTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private int ask(String typed) {
-    Surroundings here =
-        new Surroundings(
+    Console here =
+        new Console(
             new PrintStream(out, true, StandardCharsets.US_ASCII),
             new PrintStream(err, true, StandardCharsets.US_ASCII),
             true,

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import lastinch.solver.result.ConservationFigures;
-import lastinch.ui.words.GridWords;
 import lastinch.ui.words.Sentences;
+import lastinch.ui.words.study.GridWords;
 import org.junit.jupiter.api.Test;
 
 /** An answer whose metal or heat does not add up says so. */

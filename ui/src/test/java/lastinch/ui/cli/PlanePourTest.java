@@ -28,7 +28,7 @@ class PlanePourTest {
   private int run(String... args) {
     PrintStream answers = new PrintStream(out, true, StandardCharsets.US_ASCII);
     PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
-    return new Main(new Surroundings(answers, complaints, false, folder), new Shop()).run(args);
+    return new Main(new Console(answers, complaints, false, folder), new Shop()).run(args);
   }
 
   private String printed() {

@@ -21,7 +21,7 @@ class ReaderMayLeaveTest {
 
   private int list(OutputStream to) {
     PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
-    Surroundings there = new Surroundings(Surroundings.answers(to), complaints, false, folder);
+    Console there = new Console(Console.answers(to), complaints, false, folder);
     return new Main(there, new Shop()).run("alloys");
   }
 

@@ -61,7 +61,7 @@ class ReadmeCommandsTest {
   /** Reads a command line as the program does, without running it. */
   private static void parse(List<String> words) {
     PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, UTF_8);
-    Surroundings here = new Surroundings(nowhere, nowhere, false, Path.of("."));
+    Console here = new Console(nowhere, nowhere, false, Path.of("."));
     String[] line = words.toArray(String[]::new);
     Faults faults = new Faults(here, new ProblemText(Sentences.english()));
     new Main(here, new Shop()).commands(faults, line).parseArgs(line);

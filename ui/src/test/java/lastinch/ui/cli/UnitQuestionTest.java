@@ -44,7 +44,7 @@ class UnitQuestionTest {
     PrintStream answers = new PrintStream(out, true, StandardCharsets.US_ASCII);
     PrintStream complaints = new PrintStream(err, true, StandardCharsets.US_ASCII);
     ByteArrayInputStream keys = new ByteArrayInputStream(typed.getBytes(StandardCharsets.US_ASCII));
-    Surroundings here = new Surroundings(answers, complaints, terminal, folder, keys);
+    Console here = new Console(answers, complaints, terminal, folder, keys);
     return new Main(here, new Shop()).run(args);
   }
 

@@ -33,8 +33,8 @@ class WrongWordsTest {
   void aSlipIsAnsweredWithWhatWasMeant(String typed, String said) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Surroundings there =
-        new Surroundings(
+    Console there =
+        new Console(
             new PrintStream(out, true, StandardCharsets.US_ASCII),
             new PrintStream(err, true, StandardCharsets.US_ASCII),
             false,

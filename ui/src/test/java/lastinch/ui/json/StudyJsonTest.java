@@ -16,8 +16,8 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.ui.Studied;
-import lastinch.ui.words.Explained;
-import lastinch.ui.words.HowPoured;
+import lastinch.ui.words.pour.Explained;
+import lastinch.ui.words.study.HowPoured;
 import org.junit.jupiter.api.Test;
 
 /** Answers of studies obey the schemas that document them. */

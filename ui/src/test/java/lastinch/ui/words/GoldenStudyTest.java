@@ -14,6 +14,13 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
 import lastinch.ui.Studied;
+import lastinch.ui.words.study.BlameText;
+import lastinch.ui.words.study.CompareText;
+import lastinch.ui.words.study.GatesText;
+import lastinch.ui.words.study.HowPoured;
+import lastinch.ui.words.study.LeastText;
+import lastinch.ui.words.study.RoomText;
+import lastinch.ui.words.study.SureText;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

@@ -21,6 +21,7 @@ import lastinch.solver.result.StopReason;
 import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
+import lastinch.ui.words.pour.PourText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

@@ -6,6 +6,7 @@ import java.util.List;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.result.LapStretch;
 import lastinch.ui.HandMade;
+import lastinch.ui.words.pour.PourText;
 import org.junit.jupiter.api.Test;
 
 /** Lap lines in the verdict: a boss lies before 0 mm and is named, not numbered. */

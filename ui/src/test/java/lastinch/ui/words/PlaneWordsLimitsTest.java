@@ -11,6 +11,8 @@ import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.StopReason;
 import lastinch.ui.HandMade;
+import lastinch.ui.words.pour.PourText;
+import lastinch.ui.words.study.HowPoured;
 import org.junit.jupiter.api.Test;
 
 /** Answers that only a pour over the plane can give. */

@@ -23,6 +23,17 @@ import lastinch.solver.study.LookOut;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
 import lastinch.ui.Studied;
+import lastinch.ui.words.pour.Explained;
+import lastinch.ui.words.pour.PourText;
+import lastinch.ui.words.pour.VerdictSentence;
+import lastinch.ui.words.study.CompareCells;
+import lastinch.ui.words.study.CompareText;
+import lastinch.ui.words.study.Compared;
+import lastinch.ui.words.study.HowPoured;
+import lastinch.ui.words.study.LeastText;
+import lastinch.ui.words.study.LeverWords;
+import lastinch.ui.words.study.RoomText;
+import lastinch.ui.words.study.WhyText;
 import org.junit.jupiter.api.Test;
 
 /** Printed answers of studies, with outcomes by law so that they are known. */
@@ -256,9 +267,9 @@ class StudyTextTest {
             HandMade.filled(0.24, List.of()), HandMade.slush(), HandMade.filled(0.4, List.of()));
     Compared.Poured one =
         new Compared.Poured("A", "feather.yaml", plan, poured.result(), poured.bands());
-    assertThat(Verdict.of(one.poured()))
-        .isEqualTo(Verdict.of(poured))
-        .contains(Verdict.LIKELY_FILLS);
+    assertThat(VerdictSentence.of(one.poured()))
+        .isEqualTo(VerdictSentence.of(poured))
+        .contains(VerdictSentence.LIKELY_FILLS);
     CompareCells cells = new CompareCells(Sentences.english(), new Figures(DisplayUnits.METRIC));
     assertThat(cells.cell(CompareCells.Row.RESULT, one)).isEqualTo("PROBABLY FILLS");
     Compared.Poured hole = new Compared.Poured("B", "feather.yaml", plan, HandMade.hole());

@@ -14,6 +14,7 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.Bands;
+import lastinch.ui.words.pour.VerdictSentence;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -37,6 +38,6 @@ class TeachingCasesPinnedValueTest {
     PourCase job = ((ReadResult.Sound) read).plan().pourCase();
     PourResult best = DryPour.run(job, RunObserver.NONE, () -> false);
     Optional<BandStudy> bands = Bands.around(job, best, 2, () -> false);
-    assertThat(Verdict.valueOf(bands.orElseThrow().verdict().name()).key()).isEqualTo(word);
+    assertThat(VerdictSentence.valueOf(bands.orElseThrow().verdict().name()).key()).isEqualTo(word);
   }
 }

@@ -3,9 +3,9 @@ package lastinch.validation.flow;
 import java.util.Optional;
 import lastinch.solver.physics.AirEscape;
 import lastinch.solver.physics.DryAir;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Air through a vent, through a porous wall, and shut in. */
 public final class AirStudy implements Study {
@@ -26,8 +26,8 @@ public final class AirStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -4,9 +4,9 @@ import java.util.Optional;
 import lastinch.solver.physics.Capillary;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.SplashLimit;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Head to enter a thin slot, and the speed above which metal splashes. */
 public final class CapillaryStudy implements Study {
@@ -27,8 +27,8 @@ public final class CapillaryStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -2,9 +2,9 @@ package lastinch.validation.flow;
 
 import java.util.Optional;
 import lastinch.solver.physics.Friction;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Friction of slots, rectangular channels and pipes. */
 public final class FrictionStudy implements Study {
@@ -25,8 +25,8 @@ public final class FrictionStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -5,10 +5,10 @@ import lastinch.solver.physics.FreeFall;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.physics.SplashLimit;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** Draining, filling from below, the taper of a sprue, a falling stream. */
 public final class SprueStudy implements Study {
@@ -29,8 +29,8 @@ public final class SprueStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -56,7 +56,7 @@ public final class SprueStudy implements Study {
     rows.share("flow through the sprue", "L/s", 0.111324143, 1e3 * rate, 1e-6);
     double[] head = {0.05, 0.10, 0.15, 0.20};
     double[] wide = {11.9627902, 10.0594674, 9.08975493, 8.45897011};
-    Curve taper = rows.curve("Taper of the sprue", "under a head of [mm]", "width [mm]");
+    StudyCurve taper = rows.curve("Taper of the sprue", "under a head of [mm]", "width [mm]");
     for (int i = 0; i < head.length; i++) {
       double got = 8.0 / Math.sqrt(FreeFall.areaRatio(head[i], 0.25));
       taper.point(1e3 * head[i], wide[i], got);

@@ -3,9 +3,9 @@ package lastinch.validation.metal;
 import java.util.Locale;
 import java.util.Optional;
 import lastinch.cases.catalogue.Catalogue;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Contraction from the catalogue's densities beside pattern makers' allowances. */
 public final class ContractionStudy implements Study {
@@ -16,8 +16,8 @@ public final class ContractionStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TREND;
+  public StudyKind kind() {
+    return StudyKind.TREND;
   }
 
   @Override

@@ -3,10 +3,10 @@ package lastinch.validation.metal;
 import java.util.Optional;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.solver.material.FreezingCurve;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** How much of an alloy is solid at a temperature. */
 public final class FreezingCurveStudy implements Study {
@@ -27,8 +27,8 @@ public final class FreezingCurveStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -54,13 +54,13 @@ public final class FreezingCurveStudy implements Study {
   public void compare(Rows rows) {
     double[] below = {20.0, 30.0, 50.0, 200.9999};
     double[] bronze = {0.23, 0.31, 0.43, 0.75};
-    Curve first = rows.curve("Tin bronze", "below the start [K]", "solid share [-]");
+    StudyCurve first = rows.curve("Tin bronze", "below the start [K]", "solid share [-]");
     for (int i = 0; i < below.length; i++) {
       first.point(below[i], bronze[i], row(rows, "tin bronze", below[i], bronze[i]));
     }
     double[] degrees = {9.0, 19.0, 29.0, 49.0};
     double[] silver = {0.22, 0.39, 0.51, 0.66};
-    Curve second = rows.curve("Sterling silver", "below the start [K]", "solid share [-]");
+    StudyCurve second = rows.curve("Sterling silver", "below the start [K]", "solid share [-]");
     for (int i = 0; i < degrees.length; i++) {
       second.point(degrees[i], silver[i], row(rows, "sterling silver", degrees[i], silver[i]));
     }

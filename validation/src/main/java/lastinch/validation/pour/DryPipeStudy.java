@@ -8,10 +8,10 @@ import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** Water let into a dry channel under a held head. */
 public final class DryPipeStudy implements Study {
@@ -32,8 +32,8 @@ public final class DryPipeStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -77,7 +77,7 @@ public final class DryPipeStudy implements Study {
     double[] place = {0.05, 0.1, 0.2, 0.5, 1.0};
     double[] speed = {1.86331503, 1.75725564, 1.57494161, 1.20031637, 0.882899801};
     double[] time = {0.0260349374, 0.0536766600, 0.113867962, 0.334207700, 0.827768112};
-    Curve curve = rows.curve("Front in the dry pipe", "from the inlet [m]", "seconds");
+    StudyCurve curve = rows.curve("Front in the dry pipe", "from the inlet [m]", "seconds");
     for (int i = 0; i < place.length; i++) {
       double[] got = at(poured.track(), place[i]);
       curve.point(place[i], time[i], got[1]);

@@ -8,10 +8,10 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** How far metal of a freezing range runs in a channel at a held speed and under a held head. */
 public final class FluidityStudy implements Study {
@@ -32,8 +32,8 @@ public final class FluidityStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -61,7 +61,7 @@ public final class FluidityStudy implements Study {
   public void compare(Rows rows) {
     double[] celsius = {300.0, 500.0, 600.0};
     double[] millimetres = {805.737175, 1119.85568, 1392.73112};
-    Curve curve = rows.curve("Reach at 2 mm and 0.5 m/s", "mould [degC]", "reach [mm]");
+    StudyCurve curve = rows.curve("Reach at 2 mm and 0.5 m/s", "mould [degC]", "reach [mm]");
     for (int i = 0; i < celsius.length; i++) {
       double got = atSpeed(2e-3, celsius[i], 0.5, millimetres[i]);
       curve.point(celsius[i], millimetres[i], got);

@@ -10,9 +10,9 @@ import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** Which way reach goes with the things a hand can change, with the catalogue's own figures. */
@@ -25,8 +25,8 @@ public final class HandPourStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TREND;
+  public StudyKind kind() {
+    return StudyKind.TREND;
   }
 
   @Override

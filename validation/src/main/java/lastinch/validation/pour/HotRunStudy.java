@@ -9,10 +9,10 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 import org.apache.commons.math3.special.Erf;
 
 /** Metal that does not freeze running over mould that warms up behind its front. */
@@ -42,8 +42,8 @@ public final class HotRunStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -70,7 +70,7 @@ public final class HotRunStudy implements Study {
     for (double end : new double[] {1.0, 2.0}) {
       Run run = run(true, 1e6, end);
       double[] place = end == 1.0 ? new double[] {0.05, 0.1, 0.25} : new double[] {0.1, 0.25, 0.5};
-      Curve curve =
+      StudyCurve curve =
           rows.curve(
               String.format(Locale.ROOT, "Heat along the channel after %.0f s", end),
               "from the inlet [mm]",

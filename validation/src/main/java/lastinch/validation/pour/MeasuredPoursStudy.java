@@ -13,10 +13,10 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.validation.Celsius;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** What others measured on metal that runs into narrow ways, where their figures can be had. */
@@ -42,8 +42,8 @@ public final class MeasuredPoursStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.PUBLISHED;
+  public StudyKind kind() {
+    return StudyKind.PUBLISHED;
   }
 
   @Override
@@ -80,7 +80,8 @@ public final class MeasuredPoursStudy implements Study {
 
   private void superheat(Rows rows) {
     Strip u = Strip.USUAL;
-    Curve curve = rows.curve("Reach of a 2 mm strip", "read in the crucible [degC]", "reach [mm]");
+    StudyCurve curve =
+        rows.curve("Reach of a 2 mm strip", "read in the crucible [degC]", "reach [mm]");
     double[] read = new double[7];
     double[] reach = new double[read.length];
     for (int i = 0; i < read.length; i++) {

@@ -8,9 +8,9 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Measured directions without figures to meet, and measured pours that lie outside the product. */
 public final class MeasuredTrendsStudy implements Study {
@@ -22,8 +22,8 @@ public final class MeasuredTrendsStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TREND;
+  public StudyKind kind() {
+    return StudyKind.TREND;
   }
 
   @Override

@@ -31,9 +31,9 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.run.RunObserver;
 import lastinch.validation.Celsius;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Thin rims and long thin pieces at ordinary hand pours, against what the trade finds. */
 public final class ThinRimStudy implements Study {
@@ -46,8 +46,8 @@ public final class ThinRimStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.TREND;
+  public StudyKind kind() {
+    return StudyKind.TREND;
   }
 
   @Override

@@ -2,9 +2,9 @@ package lastinch.validation.wall;
 
 import java.util.Optional;
 import lastinch.solver.material.MetalTable;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** An alloy of which a third freezes in an arrest at the end of its range. */
 public final class ArrestStudy implements Study {
@@ -26,8 +26,8 @@ public final class ArrestStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -4,10 +4,10 @@ import java.util.Optional;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** A block of investment cooling in air from its round outside. */
 public final class FlaskRodStudy implements Study {
@@ -29,8 +29,8 @@ public final class FlaskRodStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -61,7 +61,7 @@ public final class FlaskRodStudy implements Study {
             MouldTable.constant(0.6, 1.2e6, 200.0, 1500.0),
             Bench.warmBody(450.0, 60.0));
     columns.open(0, 700.0 + Bench.ICE, round ? -1.0 / RADIUS : 0.0, RADIUS);
-    Curve curve = rows.curve("Core of the flask", "seconds", "degC");
+    StudyCurve curve = rows.curve("Core of the flask", "seconds", "degC");
     double t = 0.0;
     for (int i = 0; i < seconds.length; i++) {
       while (t < seconds[i] - 0.25) {

@@ -5,9 +5,9 @@ import lastinch.solver.material.MetalTable;
 import lastinch.solver.material.MouldTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Fronts of pure metal freezing on a cold wall, on an insulating mould and on a chill. */
 public final class FreezingFrontStudy implements Study {
@@ -31,8 +31,8 @@ public final class FreezingFrontStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -2,10 +2,10 @@ package lastinch.validation.wall;
 
 import java.util.Optional;
 import lastinch.solver.material.MetalTable;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** An alloy that freezes over a range, on a wall that stays at its heat. */
 public final class FreezingRangeStudy implements Study {
@@ -26,8 +26,8 @@ public final class FreezingRangeStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -55,7 +55,7 @@ public final class FreezingRangeStudy implements Study {
     rows.share("freezing begun to", "mm", 21.8636697, deep.depthOf(1000.0), 0.01);
     double[] depth = {2.0, 5.0, 10.0, 20.0, 30.0};
     double[] celsius = {562.331592, 654.531510, 800.107381, 989.394188, 1035.49412};
-    Curve curve = rows.curve("Heat in the metal after 10 s", "depth [mm]", "degC");
+    StudyCurve curve = rows.curve("Heat in the metal after 10 s", "depth [mm]", "degC");
     for (int i = 0; i < depth.length; i++) {
       curve.point(depth[i], celsius[i], deep.celsiusAt(depth[i]));
       rows.within(depth[i] + " mm deep", "degC", celsius[i], deep.celsiusAt(depth[i]), 3.0);

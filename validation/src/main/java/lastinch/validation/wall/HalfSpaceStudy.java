@@ -3,10 +3,10 @@ package lastinch.validation.wall;
 import java.util.Optional;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** Heat into deep mould from a face of fixed temperature and behind a film. */
 public final class HalfSpaceStudy implements Study {
@@ -31,8 +31,8 @@ public final class HalfSpaceStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -62,7 +62,7 @@ public final class HalfSpaceStudy implements Study {
     double[] time = {0.1, 1.0, 10.0, 60.0};
     double[] film = {35793.6074, 244077.456, 1184120.31, 3354116.51};
     double[] face = {629.486200, 764.040062, 876.879518, 919.133675};
-    Curve curve = rows.curve("Heat taken behind the film", "seconds", "MJ/m2");
+    StudyCurve curve = rows.curve("Heat taken behind the film", "seconds", "MJ/m2");
     for (int i = 0; i < time.length; i++) {
       WallColumns column = column(time[i]);
       double got = heat(column, 1000.0, time[i]);

@@ -3,9 +3,9 @@ package lastinch.validation.wall;
 import java.util.Optional;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 
 /** Freezing times of plates and a rod from the heat a mould takes at a hot face. */
 public final class ModulusStudy implements Study {
@@ -26,8 +26,8 @@ public final class ModulusStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

@@ -4,10 +4,10 @@ import java.util.Optional;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** A thin plate of metal between two mould halves: superheat and freezing. */
 public final class ThinPlateStudy implements Study {
@@ -31,8 +31,8 @@ public final class ThinPlateStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -73,7 +73,7 @@ public final class ThinPlateStudy implements Study {
     }
     double[] plate = {1.0, 2.0, 4.0, 6.0};
     double[] stop = {4.11494, 12.5117, 41.8745, 87.9869};
-    Curve curve = rows.curve("Time to 30 % solid", "thickness [mm]", "seconds");
+    StudyCurve curve = rows.curve("Time to 30 % solid", "thickness [mm]", "seconds");
     for (int i = 0; i < plate.length; i++) {
       curve.point(plate[i], stop[i], time(0.5e-3 * plate[i], 1000.0, 0.3));
       rows.share(

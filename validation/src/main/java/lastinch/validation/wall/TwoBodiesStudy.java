@@ -5,10 +5,10 @@ import java.util.Optional;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Curve;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyCurve;
+import lastinch.validation.StudyKind;
 
 /** Deep metal and deep mould that meet through a contact. */
 public final class TwoBodiesStudy implements Study {
@@ -38,8 +38,8 @@ public final class TwoBodiesStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override
@@ -69,7 +69,7 @@ public final class TwoBodiesStudy implements Study {
     double[] flux = {789741.759, 522150.796, 231595.528, 78730.1722};
     double[] metalFace = {993.625422, 985.512638, 976.703627, 972.069077};
     double[] mouldFace = {598.754542, 724.437241, 860.905863, 932.703991};
-    Curve curve = rows.curve("Face of the mould", "seconds (log 10)", "degC");
+    StudyCurve curve = rows.curve("Face of the mould", "seconds (log 10)", "degC");
     for (int i = 0; i < seconds.length; i++) {
       double[] got = contact(seconds[i], 2000.0);
       String after = String.format(Locale.ROOT, " after %s s", seconds[i]);

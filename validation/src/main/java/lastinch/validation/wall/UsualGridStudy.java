@@ -3,9 +3,9 @@ package lastinch.validation.wall;
 import java.util.Optional;
 import lastinch.solver.wall.WallColumns;
 import lastinch.solver.wall.WallGrid;
-import lastinch.validation.Kind;
 import lastinch.validation.Rows;
 import lastinch.validation.Study;
+import lastinch.validation.StudyKind;
 import org.apache.commons.math3.special.Erf;
 
 /** The grid and steps of an ordinary dry pour behind films of every strength. */
@@ -30,8 +30,8 @@ public final class UsualGridStudy implements Study {
   }
 
   @Override
-  public Kind kind() {
-    return Kind.EXACT;
+  public StudyKind kind() {
+    return StudyKind.EXACT;
   }
 
   @Override

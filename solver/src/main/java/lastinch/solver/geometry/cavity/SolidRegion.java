@@ -26,6 +26,8 @@ public final class SolidRegion implements GapRegion {
     public long inside;
     public long torn;
     public long crossing;
+
+    private Tally() {}
   }
 
   public SolidRegion(Solid solid, List<Centreline> lines) {

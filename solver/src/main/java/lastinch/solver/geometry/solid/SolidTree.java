@@ -135,6 +135,8 @@ public final class SolidTree {
     private boolean crossing;
     private long looks;
 
+    private Line() {}
+
     /** Casts the line through a place. */
     public void cast(double x, double y) {
       hits = 0;

@@ -1,0 +1,2 @@
+/** Reading of the files of metals and mould media. */
+package lastinch.cases.catalogue.read;

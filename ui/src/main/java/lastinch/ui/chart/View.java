@@ -1,9 +1,0 @@
-package lastinch.ui.chart;
-
-/** From where the mould is looked at. */
-enum View {
-  /** Square to the parting plane: across is along the piece, up is its left. */
-  FACE,
-  /** Along the parting plane, from the piece's right: across is along the piece, up is the cope. */
-  EDGE
-}

@@ -1,0 +1,2 @@
+/** Pictures of a model of a piece. */
+package lastinch.ui.chart.model;

@@ -1,0 +1,2 @@
+/** Pictures of a pour computed over the plane. */
+package lastinch.ui.chart.plane;

@@ -1,0 +1,2 @@
+/** Pictures of one pour. */
+package lastinch.ui.chart.pour;

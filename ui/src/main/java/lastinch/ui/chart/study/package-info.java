@@ -1,0 +1,2 @@
+/** Pictures of studies. */
+package lastinch.ui.chart.study;

@@ -1,0 +1,2 @@
+/** Questions that draft a first plan. */
+package lastinch.ui.cli.draft;

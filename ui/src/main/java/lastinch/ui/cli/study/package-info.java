@@ -1,0 +1,2 @@
+/** Commands that ask a question of many pours. */
+package lastinch.ui.cli.study;

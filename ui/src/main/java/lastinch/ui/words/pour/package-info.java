@@ -1,0 +1,2 @@
+/** What is said about one pour. */
+package lastinch.ui.words.pour;

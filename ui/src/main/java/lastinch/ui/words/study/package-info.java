@@ -1,0 +1,2 @@
+/** What is said about studies. */
+package lastinch.ui.words.study;
