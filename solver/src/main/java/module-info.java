@@ -8,6 +8,7 @@ module lastinch.solver {
   exports lastinch.solver.casting;
   exports lastinch.solver.casting.gating;
   exports lastinch.solver.diagnosis;
+  exports lastinch.solver.filling;
   exports lastinch.solver.geometry.cavity;
   exports lastinch.solver.geometry.solid;
   exports lastinch.solver.levers;

@@ -8,11 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Gap;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -10,12 +10,12 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Station;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.Levers;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 
 /** A piece that comes from a model can be made thicker like one that was measured. */

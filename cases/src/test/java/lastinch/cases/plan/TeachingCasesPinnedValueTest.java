@@ -3,6 +3,7 @@ package lastinch.cases.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
@@ -10,7 +11,6 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 
 /** Each teaching case ends in the way that it is there to show; shapes came from one scan. */

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Finding;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

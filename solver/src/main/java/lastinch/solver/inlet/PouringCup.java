@@ -1,5 +1,6 @@
 package lastinch.solver.inlet;
 
+import java.util.OptionalDouble;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.gating.Cup;
 import lastinch.solver.physics.Gravity;
@@ -25,6 +26,7 @@ public final class PouringCup {
   private double spilled;
   private double poured;
   private double pouredNow;
+  private double fullAt = Double.NaN;
 
   /**
    * An empty cup.
@@ -70,6 +72,9 @@ public final class PouringCup {
     poured += mass;
     pouredNow = mass;
     level += Math.min(mass, kept) / (density * cup.area());
+    if (Double.isNaN(fullAt) && isFull()) {
+      fullAt = time + dt;
+    }
     return mass;
   }
 
@@ -123,6 +128,11 @@ public final class PouringCup {
     return level;
   }
 
+  /** Room for metal up to the rim [m3]. */
+  public double room() {
+    return cup.depth() * cup.area();
+  }
+
   /** Metal in the cup [m3]. */
   public double volume() {
     return level * cup.area();
@@ -151,6 +161,11 @@ public final class PouringCup {
   /** Whether the cup stands at its rim. */
   public boolean isFull() {
     return level >= cup.depth() * (1.0 - 1e-6);
+  }
+
+  /** When the cup first stood at its rim [s]; empty if it never has. */
+  public OptionalDouble fullAt() {
+    return Double.isNaN(fullAt) ? OptionalDouble.empty() : OptionalDouble.of(fullAt);
   }
 
   /** Poured in the last step [kg]. */

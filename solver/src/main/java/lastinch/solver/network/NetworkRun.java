@@ -4,6 +4,9 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.FilledState;
+import lastinch.solver.filling.Filling;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.inlet.PouringCup;
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
@@ -35,9 +38,10 @@ import lastinch.solver.physics.Losses;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.ToppedUp;
 
 /** One run: builds everything, steps until the verdict stands, hands over the result. */
-public final class NetworkRun {
+public final class NetworkRun implements Filling {
   /** A run that still moves after this long has lost its way [s]. */
   private static final double HARD_END = 120.0;
 
@@ -157,7 +161,8 @@ public final class NetworkRun {
     return job.checking().cupKeptAt().isPresent() || job.checking().entersAt().isPresent();
   }
 
-  PourResult run(NetworkSolver.Watch watch, BooleanSupplier stop) {
+  @Override
+  public PourResult fill(RunObserver watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
     int told = 0;
     try {
@@ -179,6 +184,16 @@ public final class NetworkRun {
       outcome = Optional.of(new Outcome.BrokeDown(b.time, b.place, b.quantity, b.reason));
     }
     return new ResultBuilder(this).build(outcome.orElseThrow());
+  }
+
+  @Override
+  public ToppedUp topUp(RunObserver watch, BooleanSupplier stop) {
+    return new NetworkToppingUp(this).run(watch, stop);
+  }
+
+  @Override
+  public FilledState state(double seconds) {
+    return new NetworkHandover(this, seconds).state();
   }
 
   /** One flow step: the hand, the columns, what falls, what closes or opens, and heat when due. */

@@ -1,34 +1,21 @@
 package lastinch.solver.network;
 
-import java.util.function.BooleanSupplier;
+import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Filling;
+import lastinch.solver.filling.FillingSolver;
+import lastinch.solver.filling.Need;
 import lastinch.solver.network.layout.NetworkScope;
-import lastinch.solver.result.PourResult;
 
 /** Fills a network of channels: plugs, pools and falling metal with real front positions. */
-public final class NetworkSolver {
-  private NetworkSolver() {}
-
-  /** Told of progress after accepted steps. */
-  @FunctionalInterface
-  public interface Watch {
-    /**
-     * Called at most a few hundred times a run.
-     *
-     * @param time [s]
-     * @param filled share of the piece [-]
-     */
-    void onStep(double time, double filled);
+public final class NetworkSolver implements FillingSolver {
+  @Override
+  public List<Need> needs(PourCase job) {
+    return NetworkScope.missing(job);
   }
 
-  /**
-   * Runs a case that {@link NetworkScope} allows.
-   *
-   * @param job the job
-   * @param watch told of progress
-   * @param stop polled once per step
-   */
-  public static PourResult run(PourCase job, Watch watch, BooleanSupplier stop) {
-    return new NetworkRun(job).run(watch, stop);
+  @Override
+  public Filling begin(PourCase job) {
+    return new NetworkRun(job);
   }
 }

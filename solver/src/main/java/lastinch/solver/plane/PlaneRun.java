@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.numerics.WorkerPair;
@@ -197,15 +198,8 @@ public final class PlaneRun {
         holes);
   }
 
-  /** Told of progress after accepted steps, at most a few hundred times a run. */
-  @FunctionalInterface
-  public interface Watch {
-    /** Called with the time [s] and the filled share of the piece [-]. */
-    void onStep(double time, double filled);
-  }
-
   /** Runs to the end. */
-  public Outcome run(Watch watch, BooleanSupplier stop) {
+  public Outcome run(RunObserver watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
     try {
       while (outcome.isEmpty()) {
@@ -221,9 +215,15 @@ public final class PlaneRun {
     } catch (PlaneBreakdown b) {
       outcome = Optional.of(new Outcome.BrokeDown(b.time, "plane", b.quantity, b.reason));
     }
+    finishHeat();
+    return outcome.orElseThrow();
+  }
+
+  /** Heat still due at the end of a phase. */
+  void finishHeat() {
     heat.step(flow.state, sinceHeat, true);
     sprue.heat(flow.time(), sinceHeat);
-    return outcome.orElseThrow();
+    sinceHeat = 0.0;
   }
 
   /** One step: the hand, the flow, what it carries, heat when due, and the record. */

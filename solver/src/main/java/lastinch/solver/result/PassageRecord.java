@@ -29,6 +29,7 @@ public final class PassageRecord {
 
   /** What a channel is for. */
   public enum Role {
+    CUP,
     SPRUE,
     WELL,
     RUNNER,

@@ -2,10 +2,12 @@ package lastinch.solver.study;
 
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 
 /** Answers a job. */
@@ -21,7 +23,13 @@ public interface Pourer {
    */
   static Run overPlane(double square) {
     return (job, stop) ->
-        DryPour.plane(job, square, Double.POSITIVE_INFINITY, RunObserver.NONE, stop).result();
+        DryPour.run(
+                DryPour.plane(PlaneSettings.squares(square)),
+                job,
+                Phase.FILLING,
+                RunObserver.NONE,
+                stop)
+            .filling();
   }
 
   /**

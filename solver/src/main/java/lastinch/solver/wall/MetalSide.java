@@ -43,6 +43,14 @@ final class MetalSide {
     temperature = new double[nodes];
   }
 
+  MetalSide copy() {
+    MetalSide same = new MetalSide(halfGap.length, grid, metal);
+    System.arraycopy(enthalpy, 0, same.enthalpy, 0, enthalpy.length);
+    System.arraycopy(halfGap, 0, same.halfGap, 0, halfGap.length);
+    same.unsettled = unsettled;
+    return same;
+  }
+
   void open(int column, double gap, double h) {
     halfGap[column] = gap;
     Arrays.fill(enthalpy, column * nodes, (column + 1) * nodes, h);

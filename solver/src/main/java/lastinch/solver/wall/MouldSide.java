@@ -57,6 +57,11 @@ final class MouldSide {
   private final double[] initialTemperature;
   private final double[] lost;
 
+  /** By column: growth of area with depth [1/m] and where it ends [m], as it was opened. */
+  private final double[] growth;
+
+  private final double[] limits;
+
   private final double[] before;
   private final double[] resistivity;
   private final double[] capacity;
@@ -97,6 +102,8 @@ final class MouldSide {
     initialHeat = new double[columns];
     initialTemperature = new double[columns];
     lost = new double[columns];
+    growth = new double[columns];
+    limits = new double[columns];
     before = new double[nodes];
     resistivity = new double[nodes];
     capacity = new double[nodes];
@@ -110,7 +117,39 @@ final class MouldSide {
     allowed = mould.constant() ? Double.POSITIVE_INFINITY : NOTICED / mould.steepest();
   }
 
+  /** The same columns with as many more nodes as heat asks for in a time [s]. */
+  MouldSide deeper(double seconds) {
+    WallGrid more = grid.deeper(WallGrid.reach(mould.fastest(), seconds));
+    MouldSide same = new MouldSide(count.length, more, mould, air);
+    for (int column = 0; column < count.length; column++) {
+      if (count[column] > 0) {
+        same.open(column, initialTemperature[column], growth[column], limits[column]);
+        same.take(column, this);
+      }
+    }
+    return same;
+  }
+
+  /** Takes over a column; a last node that is now longer holds the same heat above the start. */
+  private void take(int column, MouldSide from) {
+    int base = column * nodes;
+    int old = column * from.nodes;
+    int n = from.count[column];
+    initialHeat[column] = from.initialHeat[column];
+    for (int k = 0; k < n; k++) {
+      double above = from.heat[old + k] - from.initialHeat[column];
+      heat[base + k] =
+          volume[base + k] == from.volume[old + k]
+              ? from.heat[old + k]
+              : from.initialHeat[column] + above * from.volume[old + k] * perVolume[base + k];
+    }
+    reached[column] = from.reached[column];
+    lost[column] = from.lost[column];
+  }
+
   void open(int column, double temperature, double curvature, double depthLimit) {
+    growth[column] = curvature;
+    limits[column] = depthLimit;
     double limit = curvature < 0.0 ? Math.min(depthLimit, -1.0 / curvature) : depthLimit;
     int base = column * nodes;
     double start = mould.heat(temperature);

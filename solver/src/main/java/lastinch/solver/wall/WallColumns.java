@@ -30,6 +30,29 @@ public final class WallColumns {
   private final double[] wallEnthalpy;
   private double airLoss;
 
+  /** The same columns, deep enough for heat that is followed for longer. */
+  private WallColumns(WallColumns of, double seconds) {
+    metal = of.metal;
+    mould = of.mould.deeper(seconds);
+    through = of.through.copy();
+    fixedFace = of.fixedFace;
+    thick = of.thick.clone();
+    face = of.face.clone();
+    given = of.given.clone();
+    wallEnthalpy = of.wallEnthalpy.clone();
+  }
+
+  /**
+   * A copy that goes its own way from here on. Nodes are added behind those there are, at the
+   * temperature that the mould had, so that heat can be followed further; a column that ends in
+   * air, or where something else begins, ends there still.
+   *
+   * @param seconds how long heat is to be followed from now on [s]
+   */
+  public WallColumns continued(double seconds) {
+    return new WallColumns(this, seconds);
+  }
+
   /** Columns that end without flux. */
   public WallColumns(int capacity, WallGrid grid, MouldTable mould, MetalTable metal) {
     this(capacity, grid, mould, metal, OuterAir.NONE, false);

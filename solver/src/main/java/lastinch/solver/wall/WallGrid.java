@@ -45,8 +45,13 @@ public final class WallGrid {
    * @param seconds how long heat is followed [s]
    */
   public static WallGrid usual(double diffusivity, double seconds) {
-    double depth = 4.0 * Math.sqrt(diffusivity * seconds);
+    double depth = reach(diffusivity, seconds);
     return graded(FIRST, RATIO, Math.max(depth, depthOf(FIRST, RATIO, FEWEST)));
+  }
+
+  /** How deep heat reaches in a time [s] through a mould of a diffusivity [m2/s]; [m]. */
+  static double reach(double diffusivity, double seconds) {
+    return 4.0 * Math.sqrt(diffusivity * seconds);
   }
 
   /**
@@ -65,6 +70,27 @@ public final class WallGrid {
       n++;
     }
     return new WallGrid(grow(first, ratio, n), INWARDS * (ratio - 1.0), even(METAL_NODES));
+  }
+
+  /**
+   * The same nodes with more behind them, growing as the last ones do, to a depth.
+   *
+   * @param depth to be reached at least [m]
+   */
+  public WallGrid deeper(double depth) {
+    int n = thickness.length;
+    double ratio = n > 1 ? thickness[n - 1] / thickness[n - 2] : 1.0;
+    double reached = 0.0;
+    for (double d : thickness) {
+      reached += d;
+    }
+    double[] more = thickness;
+    while (reached < depth * (1.0 - 1e-9) && more.length < MOST) {
+      more = Arrays.copyOf(more, more.length + 1);
+      more[more.length - 1] = more[more.length - 2] * ratio;
+      reached += more[more.length - 1];
+    }
+    return new WallGrid(more, shift, metalShare);
   }
 
   /** The same mould nodes with another number of even metal nodes across the half gap. */

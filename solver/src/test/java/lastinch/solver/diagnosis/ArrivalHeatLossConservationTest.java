@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +22,13 @@ class ArrivalHeatLossConservationTest {
 
   private static final PourCase JOB = SampleJob.featherInSand(4.0).build();
   private static final PourResult RESULT =
-      DryPour.plane(JOB, 5e-3, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false).result();
+      DryPour.run(
+              DryPour.plane(PlaneSettings.squares(5e-3)),
+              JOB,
+              Phase.FILLING,
+              RunObserver.NONE,
+              () -> false)
+          .filling();
   private static final HeatLossBudget ACCOUNT = HeatLossBudget.of(JOB, RESULT);
 
   /** Heat of the metal that came last into the piece [J/kg]. */

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.Stream;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 

@@ -2,9 +2,9 @@ package lastinch.solver.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 

@@ -3,12 +3,12 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.OriginStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.run.SampleNetworks;
 import org.junit.jupiter.api.Test;

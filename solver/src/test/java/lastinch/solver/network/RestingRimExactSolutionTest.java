@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,7 @@
 package lastinch.solver.network;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.physics.Gravity;
@@ -29,7 +30,7 @@ final class SeededPour {
       highest = Math.max(highest, Math.max(c.shape.heightA, c.shape.heightB));
     }
     fallen = Math.sqrt(2.0 * Gravity.G * (highest - lowest));
-    result = run.run((time, filled) -> {}, this::note);
+    result = run.fill(RunObserver.NONE, this::note);
   }
 
   static SeededPour of(SampleJob job) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Side;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Margin;
@@ -13,7 +14,6 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;

@@ -2,8 +2,8 @@ package lastinch.solver.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 

@@ -3,6 +3,7 @@ package lastinch.solver.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import lastinch.solver.casting.Pour;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Outcome;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import lastinch.solver.casting.SectionForm;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Outcome;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import lastinch.solver.casting.Orientation;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import org.junit.jupiter.params.ParameterizedTest;

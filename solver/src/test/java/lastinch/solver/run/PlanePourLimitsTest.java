@@ -20,13 +20,17 @@ import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Gating;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PlaneField;
-import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Poured;
 import lastinch.solver.result.StopReason;
 import org.junit.jupiter.api.Test;
 
@@ -45,8 +49,13 @@ class PlanePourLimitsTest {
         .mouldAt(293.15);
   }
 
-  private static PlanePour plane(PourCase job) {
-    return DryPour.plane(job, 4e-3, 0.05, RunObserver.NONE, () -> false);
+  private static Poured plane(PourCase job) {
+    return DryPour.run(
+        DryPour.plane(PlaneSettings.squares(4e-3).keeping(0.05)),
+        job,
+        Phase.FILLING,
+        RunObserver.NONE,
+        () -> false);
   }
 
   private static PourResult network(PourCase job) {
@@ -82,7 +91,7 @@ class PlanePourLimitsTest {
   void aWidePlateStopsWhereTheNetworkStopsIt() {
     PourCase job =
         strip(1.1e-3, 1065.0).checking(SampleJob.Options.ordinary().spreading(1)).build();
-    PourResult wide = plane(job).result();
+    PourResult wide = plane(job).filling();
     PourResult along = network(job);
     assertThat(along.outcome()).isInstanceOf(Outcome.Misrun.class);
     double stop = wide.filledFraction() * LENGTH;
@@ -97,13 +106,13 @@ class PlanePourLimitsTest {
         strip(1.1e-3, 1065.0).checking(SampleJob.Options.ordinary().spreading(1)).build();
     PourCase cold =
         strip(1.1e-3, 1065.0).checking(SampleJob.Options.ordinary().spreading(0)).build();
-    double stop = plane(job).result().filledFraction() * LENGTH;
+    double stop = plane(job).filling().filledFraction() * LENGTH;
     assertThat(Math.abs(stop / network(cold).reach() - 1.0)).isGreaterThan(0.16);
   }
 
   @Test
   void booksOfAStopClose() {
-    PourResult result = plane(strip(1.1e-3, 1065.0).build()).result();
+    PourResult result = plane(strip(1.1e-3, 1065.0).build()).filling();
     assertThat(result.outcome()).isInstanceOf(Outcome.Misrun.class);
     assertThat(result.stops()).isNotEmpty();
     assertThat(result.accounts().metalError()).isCloseTo(0.0, offset(1e-10));
@@ -115,12 +124,12 @@ class PlanePourLimitsTest {
 
   @Test
   void aThickStripFillsAndItsMomentsRiseToTheEnd() {
-    PlanePour pour = plane(strip(4e-3, 1150.0).build());
-    PourResult result = pour.result();
+    Poured pour = plane(strip(4e-3, 1150.0).build());
+    PourResult result = pour.filling();
     assertThat(result.outcome()).isInstanceOf(Outcome.Filled.class);
     assertThat(result.stops()).isEmpty();
     assertThat(result.margin().heat()).isBetween(0.0, 1.0);
-    PlaneField field = pour.field();
+    PlaneField field = pour.field().orElseThrow();
     assertThat(field.moments().size()).isGreaterThan(5);
     double before = -1.0;
     for (PlaneField.Moment m : field.moments()) {
@@ -137,8 +146,15 @@ class PlanePourLimitsTest {
   void aCavityDrawnByOtherMeansIsPouredLikeItsOwn() {
     PourCase job = strip(1.1e-3, 1065.0).build();
     GapMap map = CavityMap.of(job, 4e-3);
-    PourResult drawn = DryPour.plane(job, map, 0.05, RunObserver.NONE, () -> false).result();
-    PourResult own = plane(job).result();
+    PourResult drawn =
+        DryPour.run(
+                DryPour.plane(PlaneSettings.in(map).keeping(0.05)),
+                job,
+                Phase.FILLING,
+                RunObserver.NONE,
+                () -> false)
+            .filling();
+    PourResult own = plane(job).filling();
     assertThat(drawn.outcome()).isEqualTo(own.outcome());
     assertThat(drawn.filledFraction()).isEqualTo(own.filledFraction());
     assertThat(drawn.record()).isEqualTo(own.record());
@@ -153,7 +169,7 @@ class PlanePourLimitsTest {
   void aMouldThatHoldsItsAirHoldsTheMetal() {
     PourCase tight = strip(2e-3, 1100.0).medium(SampleFoundry.roundMould(1000.0)).build();
     assertThat(tight.mould().medium().permeability().value()).isLessThan(1e-14);
-    PourResult held = plane(tight).result();
+    PourResult held = plane(tight).filling();
     assertThat(held.outcome()).isInstanceOf(Outcome.Misrun.class);
     assertThat(held.stops()).isNotEmpty();
     assertThat(held.stops().get(0).reason()).isEqualTo(StopReason.AIR);
@@ -170,8 +186,8 @@ class PlanePourLimitsTest {
    */
   @Test
   void noMetalHasMorePressureThanPushesIt() {
-    PlanePour pour = plane(strip(1.1e-3, 1065.0).build());
-    PlaneField field = pour.field();
+    Poured pour = plane(strip(1.1e-3, 1065.0).build());
+    PlaneField field = pour.field().orElseThrow();
     double most = 2.0 * (9.81 * 8500.0 * 0.115 + 2.0 * 2.0 * 1.3 / 1.1e-3);
     int set = 0;
     for (PlaneField.Moment moment : field.moments()) {
@@ -186,10 +202,17 @@ class PlanePourLimitsTest {
   @Test
   void squaresThatAreTooFineAreRefused() {
     PourCase job = strip(2e-3, 1100.0).build();
-    assertThatThrownBy(() -> DryPour.plane(job, 2e-6, 1.0, RunObserver.NONE, () -> false))
+    assertThatThrownBy(
+            () ->
+                DryPour.run(
+                    DryPour.plane(PlaneSettings.squares(2e-6).keeping(1.0)),
+                    job,
+                    Phase.FILLING,
+                    RunObserver.NONE,
+                    () -> false))
         .isInstanceOfSatisfying(
             UnsupportedCase.class,
-            e -> assertThat(e.needs()).containsExactly(UnsupportedCase.Need.SQUARES_TOO_FINE));
+            e -> assertThat(e.needs()).containsExactly(Need.SQUARES_TOO_FINE));
   }
 
   /**
@@ -225,7 +248,7 @@ class PlanePourLimitsTest {
             plain.metal(),
             plain.pour(),
             plain.checking());
-    PourResult result = plane(job).result();
+    PourResult result = plane(job).filling();
     assertThat(result.passages())
         .filteredOn(p -> p.role() == PassageRecord.Role.PIECE)
         .extracting(PassageRecord::name)
@@ -240,8 +263,8 @@ class PlanePourLimitsTest {
   void theFinestSquareIsTakenAndTheNextFinerOneOfSoLargeAJobIsNot() {
     PourCase job = SampleJob.strip(3.0, 0.5, 4e-3).build();
     double finest = DryPour.finestSquare(job);
-    assertThat(DryPour.planeNeeds(job, finest)).isEmpty();
-    assertThat(DryPour.planeNeeds(job, 0.1e-3))
-        .containsExactly(UnsupportedCase.Need.SQUARES_TOO_FINE);
+    assertThat(DryPour.plane(PlaneSettings.squares(finest)).needs(job)).isEmpty();
+    assertThat(DryPour.plane(PlaneSettings.squares(0.1e-3)).needs(job))
+        .containsExactly(Need.SQUARES_TOO_FINE);
   }
 }

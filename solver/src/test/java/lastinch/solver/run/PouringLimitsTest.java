@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.Side;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Curve;
 import lastinch.solver.physics.Gravity;

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.EdgeAtStation;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Outcome;

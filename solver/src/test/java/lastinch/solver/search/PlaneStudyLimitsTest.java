@@ -8,14 +8,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.Levers;
 import lastinch.solver.levers.Owned;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
-import lastinch.solver.run.UnsupportedCase;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -44,7 +46,14 @@ class PlaneStudyLimitsTest {
   void aStudySeesWhatASinglePourSaysWhateverTheThreads() {
     List<RunSummary> single = new ArrayList<>();
     for (PourCase job : jobs()) {
-      PourResult result = DryPour.plane(job, SQUARE, 1.0, RunObserver.NONE, () -> false).result();
+      PourResult result =
+          DryPour.run(
+                  DryPour.plane(PlaneSettings.squares(SQUARE).keeping(1.0)),
+                  job,
+                  Phase.FILLING,
+                  RunObserver.NONE,
+                  () -> false)
+              .filling();
       single.add(RunSummary.of(job, result));
     }
     assertThat(glances(1).stream().map(Optional::orElseThrow)).containsExactlyElementsOf(single);
@@ -63,9 +72,9 @@ class PlaneStudyLimitsTest {
   @Test
   void squaresThatAreTooFineAreToldBeforeAnythingIsPoured() {
     PourCase job = jobs().get(0);
-    assertThat(DryPour.planeNeeds(job, SQUARE)).isEmpty();
-    assertThat(DryPour.planeNeeds(job, 1e-5))
-        .containsExactly(UnsupportedCase.Need.SQUARES_TOO_FINE);
+    assertThat(DryPour.plane(PlaneSettings.squares(SQUARE)).needs(job)).isEmpty();
+    assertThat(DryPour.plane(PlaneSettings.squares(1e-5)).needs(job))
+        .containsExactly(Need.SQUARES_TOO_FINE);
     Pourer pourer = Pourer.of(Pourer.overPlane(1e-5));
     assertThat(pourer.pour(job, () -> false).end()).isEqualTo(RunSummary.End.NOT_THERE);
   }

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.uncertainty.BandedJob;
 import org.junit.jupiter.api.Test;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.Dimension;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.PlaneSettings;
 import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.run.DryPour;
 import lastinch.ui.words.Figures;
@@ -42,8 +43,14 @@ final class PlaneWords {
     return solver.square();
   }
 
+  /** How the plan is poured over the plane, on as many threads as there are processors. */
+  PlaneSettings settings() {
+    int threads = Runtime.getRuntime().availableProcessors();
+    return PlaneSettings.squares(square()).keeping(every()).on(threads);
+  }
+
   /** Seconds between two moments kept [s]: as asked, else enough to see the pressure half-way. */
-  double every() {
+  private double every() {
     return every
         .map(e -> SolverWords.si(e, Dimension.TIME, SHORTEST, LONGEST).orElse(LONGEST))
         .orElse(0.1);
@@ -95,7 +102,7 @@ final class PlaneWords {
       PourCase job,
       ConservationFigures accounts) {
     String range =
-        DryPour.needs(job).isEmpty()
+        DryPour.NETWORK.needs(job).isEmpty()
             ? sentences.say("plane.note.range.quick", "file", file, "words", HowPoured.TYPED)
             : sentences.say("plane.note.range", "file", solver.how().typed(file));
     List<String> notes = new ArrayList<>();

@@ -17,13 +17,14 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Owned;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PlaneField;
-import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.solver.search.GridSensitivity;
 import lastinch.solver.search.NextStep;
@@ -154,22 +155,9 @@ final class PourCommand implements Callable<Integer> {
   private PouredPlan pour(ReadResult.Sound sound, Figures figures, CancelHook stopper) {
     Plan plan = sound.plan();
     long start = System.nanoTime();
-    PourResult result;
-    Optional<PlaneField> field;
-    if (surroundings.terminal() && !json && !quiet) {
-      try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
-        RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
-        RunObserver bar =
-            (time, filled) -> progress.reached(filled, 1.0, pace.left((int) (MANY * filled), MANY));
-        Poured poured = pour(plan.pourCase(), bar, stopper);
-        result = poured.result();
-        field = poured.field();
-      }
-    } else {
-      Poured poured = pour(plan.pourCase(), RunObserver.NONE, stopper);
-      result = poured.result();
-      field = poured.field();
-    }
+    Poured ended = pourWatched(plan, figures, stopper);
+    PourResult result = ended.filling();
+    Optional<PlaneField> field = ended.field();
     double seconds = (System.nanoTime() - start) / NANOS;
     Optional<GridSensitivity> spread =
         planeWords.wantsAgain() && lastinch.solver.study.VerdictWord.of(result).isPresent()
@@ -195,17 +183,30 @@ final class PourCommand implements Callable<Integer> {
     }
     PouredPlan poured =
         new PouredPlan(
-            plan.pourCase(),
-            result,
-            file.toString(),
-            plan.digest(),
-            new AssumedText(sentences, figures).lines(plan.assumed()),
-            noted,
-            crucibleFull(plan),
-            OptionalLong.of(millis),
-            bands);
+                plan.pourCase(),
+                result,
+                file.toString(),
+                plan.digest(),
+                new AssumedText(sentences, figures).lines(plan.assumed()),
+                noted,
+                crucibleFull(plan),
+                OptionalLong.of(millis),
+                bands)
+            .with(ended.toppedUp());
     PouredPlan advised = next.map(poured::advised).orElse(poured);
     return field.map(f -> advised.with(f, spread)).orElse(advised);
+  }
+
+  private Poured pourWatched(Plan plan, Figures figures, CancelHook stopper) {
+    if (!surroundings.terminal() || json || quiet) {
+      return pour(plan.pourCase(), RunObserver.NONE, stopper);
+    }
+    try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
+      RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
+      RunObserver bar =
+          (time, filled) -> progress.reached(filled, 1.0, pace.left((int) (MANY * filled), MANY));
+      return pour(plan.pourCase(), bar, stopper);
+    }
   }
 
   private Owned owned(Plan plan, Figures figures) {
@@ -239,17 +240,10 @@ final class PourCommand implements Callable<Integer> {
   }
 
   private Poured pour(PourCase job, RunObserver observer, CancelHook stopper) {
-    if (!planeWords.isPlane()) {
-      return new Poured(workshop.pour(job, observer, stopper::stopRequested), Optional.empty());
-    }
-    PlanePour poured =
-        workshop.plane(
-            job, planeWords.square(), planeWords.every(), observer, stopper::stopRequested);
-    return new Poured(poured.result(), Optional.of(poured.field()));
+    return planeWords.isPlane()
+        ? workshop.toTheEnd(job, planeWords.settings(), observer, stopper::stopRequested)
+        : workshop.toTheEnd(job, observer, stopper::stopRequested);
   }
-
-  /** What either way of reckoning found. */
-  private record Poured(PourResult result, Optional<PlaneField> field) {}
 
   /** Share of the named crucible that the metal fills, when the shop file holds that crucible. */
   private static OptionalDouble crucibleFull(Plan plan) {
@@ -360,7 +354,7 @@ final class PourCommand implements Callable<Integer> {
     return refuse(problemText.problems(file.toString(), unsound.problems()));
   }
 
-  private int unsupported(List<UnsupportedCase.Need> needs, String finest) {
+  private int unsupported(List<Need> needs, String finest) {
     if (json) {
       surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
       return Exit.BAD_INPUT;

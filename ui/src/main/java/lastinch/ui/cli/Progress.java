@@ -1,6 +1,6 @@
 package lastinch.ui.cli;
 
-import lastinch.solver.run.RunObserver;
+import lastinch.solver.filling.RunObserver;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import lastinch.cases.format.Problem;
-import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.filling.Need;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.words.ProblemText;
 
@@ -44,11 +44,10 @@ public record Refusals(
    *
    * @param finest edge of the finest squares that the plans can be poured in, as it is typed
    */
-  public int unsupported(Map<Path, List<UnsupportedCase.Need>> needs, String finest) {
+  public int unsupported(Map<Path, List<Need>> needs, String finest) {
     if (json) {
       String names = String.join(", ", needs.keySet().stream().map(Path::toString).toList());
-      List<UnsupportedCase.Need> all =
-          needs.values().stream().flatMap(List::stream).distinct().toList();
+      List<Need> all = needs.values().stream().flatMap(List::stream).distinct().toList();
       surroundings.out().println(ProblemsJson.of(names, List.of(), all));
     } else {
       needs.forEach(

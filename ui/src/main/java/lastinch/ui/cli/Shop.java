@@ -14,10 +14,12 @@ import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Owned;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.BandStudy;
@@ -56,6 +58,11 @@ final class Shop implements Workshop {
   @Override
   public PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
     return DryPour.run(pourCase, observer, stopRequested);
+  }
+
+  @Override
+  public Poured toTheEnd(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
+    return DryPour.run(DryPour.NETWORK, pourCase, Phase.TOPPING_UP, observer, stopRequested);
   }
 
   @Override

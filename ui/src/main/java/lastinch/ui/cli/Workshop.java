@@ -10,11 +10,13 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.mesh.UnitAnswer;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Owned;
-import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.uncertainty.BandStudy;
@@ -46,23 +48,22 @@ public interface Workshop {
    */
   Shelf shelf(Optional<Path> ownMaterials);
 
-  /** Pours a case dry. */
+  /** Pours a case dry, until the verdict. */
   PourResult pour(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested);
 
-  /**
-   * Pours a case dry over the plane, on as many threads as there are processors.
-   *
-   * @param square edge of the squares [m]
-   * @param every seconds between two moments kept [s]
-   */
-  default PlanePour plane(
+  /** Pours a case dry, until nothing moves any more. */
+  default Poured toTheEnd(PourCase pourCase, RunObserver observer, BooleanSupplier stopRequested) {
+    return new Poured(pour(pourCase, observer, stopRequested), Optional.empty(), Optional.empty());
+  }
+
+  /** The same over the plane. */
+  default Poured toTheEnd(
       PourCase pourCase,
-      double square,
-      double every,
+      PlaneSettings settings,
       RunObserver observer,
       BooleanSupplier stopRequested) {
-    int threads = Runtime.getRuntime().availableProcessors();
-    return DryPour.plane(pourCase, square, every, threads, observer, stopRequested);
+    return DryPour.run(
+        DryPour.plane(settings), pourCase, Phase.TOPPING_UP, observer, stopRequested);
   }
 
   /**

@@ -2,7 +2,7 @@ package lastinch.ui.json;
 
 import java.util.List;
 import lastinch.cases.format.Problem;
-import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.filling.Need;
 
 /** What has to be put right, in the format {@value #FORMAT}. */
 public final class ProblemsJson {
@@ -18,7 +18,7 @@ public final class ProblemsJson {
    * @param problems to put right; line and column are 0 when a whole file is meant
    * @param needs what a sound plan asks for beyond what there is
    */
-  public static String of(String file, List<Problem> problems, List<UnsupportedCase.Need> needs) {
+  public static String of(String file, List<Problem> problems, List<Need> needs) {
     JsonText json = new JsonText();
     json.open('{').put("format", FORMAT).put("file", file).open("problems", '[');
     for (Problem problem : problems) {
@@ -36,7 +36,7 @@ public final class ProblemsJson {
       json.close('}');
     }
     json.close(']').open("needs", '[');
-    for (UnsupportedCase.Need need : needs) {
+    for (Need need : needs) {
       json.item(ResultJson.camel(need));
     }
     return json.close(']').close('}').text();

@@ -9,6 +9,7 @@ import lastinch.cases.plan.Plan;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.PlaneField;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.result.ToppedUp;
 import lastinch.solver.search.GridSensitivity;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.uncertainty.BandStudy;
@@ -29,6 +30,7 @@ import lastinch.ui.words.study.HowPoured;
  * @param field what is known cell by cell, when it was poured over the plane
  * @param spread how far pours over other squares lie apart, when that was asked for
  * @param next what to change first, when changes were poured
+ * @param toppedUp how it stood when the hand had stopped, when it was poured that far
  */
 public record PouredPlan(
     PourCase pourCase,
@@ -42,7 +44,8 @@ public record PouredPlan(
     Optional<BandStudy> bands,
     Optional<PlaneField> field,
     Optional<GridSensitivity> spread,
-    Optional<NextStep> next) {
+    Optional<NextStep> next,
+    Optional<ToppedUp> toppedUp) {
 
   /** A plan that was poured along its channels. */
   public PouredPlan(
@@ -65,6 +68,7 @@ public record PouredPlan(
         crucibleFull,
         milliseconds,
         bands,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
@@ -108,7 +112,8 @@ public record PouredPlan(
         bands,
         Optional.of(left),
         apart,
-        next);
+        next,
+        toppedUp);
   }
 
   /** The same plan with what to change first. */
@@ -125,7 +130,26 @@ public record PouredPlan(
         bands,
         field,
         spread,
-        Optional.of(step));
+        Optional.of(step),
+        toppedUp);
+  }
+
+  /** The same plan with how it stood when the hand had stopped. */
+  public PouredPlan with(Optional<ToppedUp> stood) {
+    return new PouredPlan(
+        pourCase,
+        result,
+        file,
+        digest,
+        assumed,
+        noted,
+        crucibleFull,
+        milliseconds,
+        bands,
+        field,
+        spread,
+        next,
+        stood);
   }
 
   /** A plan of which only the one run is known. */
@@ -167,6 +191,7 @@ public record PouredPlan(
     Objects.requireNonNull(field, "field");
     Objects.requireNonNull(spread, "spread");
     Objects.requireNonNull(next, "next");
+    Objects.requireNonNull(toppedUp, "toppedUp");
     assumed = List.copyOf(assumed);
     noted = List.copyOf(noted);
   }

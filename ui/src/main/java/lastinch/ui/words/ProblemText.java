@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
-import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.filling.Need;
 import lastinch.ui.words.study.HowPoured;
 
 /** What to put right in a file, all at once, never scolding. */
@@ -65,9 +65,9 @@ public final class ProblemText {
    *
    * @param finest edge of the finest squares it can be poured in, as it is typed
    */
-  public List<String> unsupported(String file, List<UnsupportedCase.Need> needs, String finest) {
+  public List<String> unsupported(String file, List<Need> needs, String finest) {
     List<String> words = new ArrayList<>();
-    for (UnsupportedCase.Need need : needs) {
+    for (Need need : needs) {
       String key = "need." + need.name();
       words.add(
           switch (need) {

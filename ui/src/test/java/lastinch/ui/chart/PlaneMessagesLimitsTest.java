@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lastinch.cases.units.DisplayUnits;
-import lastinch.solver.result.PlanePour;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
+import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.ui.HandMade;
 import lastinch.ui.chart.paper.Picture;
 import lastinch.ui.chart.plane.PlaneBrokenOut;
@@ -25,15 +27,19 @@ class PlaneMessagesLimitsTest {
   @Test
   void everyPictureSaysOneThingAndExplainsOnlyWhatIsDrawn() {
     PouredPlan plan = HandMade.plan(HandMade.slush());
-    PlanePour pour =
-        DryPour.plane(
-            plan.pourCase(), SQUARE, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false);
-    PouredPlan poured = plan.with(pour.field(), Optional.empty());
+    Poured pour =
+        DryPour.run(
+            DryPour.plane(PlaneSettings.squares(SQUARE)),
+            plan.pourCase(),
+            Phase.FILLING,
+            RunObserver.NONE,
+            () -> false);
+    PouredPlan poured = plan.with(pour.field().orElseThrow(), Optional.empty());
     Sentences sentences = Sentences.english();
     Figures figures = new Figures(DisplayUnits.METRIC);
-    Picture broken = PlaneBrokenOut.of(poured, pour.field(), sentences, figures);
+    Picture broken = PlaneBrokenOut.of(poured, pour.field().orElseThrow(), sentences, figures);
     List<String> messages = new ArrayList<>(List.of(broken.message()));
-    PlaneMaps.of(poured, pour.field(), sentences, figures)
+    PlaneMaps.of(poured, pour.field().orElseThrow(), sentences, figures)
         .values()
         .forEach(picture -> messages.add(picture.message()));
     assertThat(messages).doesNotHaveDuplicates().hasSizeGreaterThan(4).doesNotContain("");

@@ -23,8 +23,9 @@ import lastinch.cases.plan.ReadResult;
 import lastinch.cases.plan.Want;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.UnsupportedCase;
 import lastinch.ui.HandMade;
 import org.junit.jupiter.api.Test;
@@ -204,7 +205,7 @@ class CommandLineTest {
         new Ready(
             sound(),
             () -> {
-              throw new UnsupportedCase(List.of(UnsupportedCase.Need.MODEL_TOO_WIDE));
+              throw new UnsupportedCase(List.of(Need.MODEL_TOO_WIDE));
             });
     assertThat(run(workshop, "pour", "feather.yaml")).isEqualTo(Exit.BAD_INPUT);
     assertThat(complained()).contains("feather.yaml needs --solver plane");

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.run.RunObserver;
 import lastinch.ui.HandMade;
 
 /** A program of its own whose pour goes on until somebody stops it. */

@@ -17,10 +17,11 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Owned;
-import lastinch.solver.result.PlanePour;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.run.RunObserver;
+import lastinch.solver.result.Poured;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.uncertainty.BandStudy;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +39,8 @@ class OneScreenTest {
   private static final class Once implements Workshop {
     private final Shop shop = new Shop();
     private final Map<PourCase, PourResult> poured = new HashMap<>();
-    private final Map<PourCase, PlanePour> planes = new HashMap<>();
+    private final Map<PourCase, Poured> along = new HashMap<>();
+    private final Map<PourCase, Poured> planes = new HashMap<>();
     private final Map<PourCase, Optional<BandStudy>> studied = new HashMap<>();
 
     @Override
@@ -57,9 +59,14 @@ class OneScreenTest {
     }
 
     @Override
-    public PlanePour plane(
-        PourCase job, double square, double every, RunObserver observer, BooleanSupplier stop) {
-      return planes.computeIfAbsent(job, j -> shop.plane(j, square, every, observer, stop));
+    public Poured toTheEnd(
+        PourCase job, PlaneSettings settings, RunObserver observer, BooleanSupplier stop) {
+      return planes.computeIfAbsent(job, j -> shop.toTheEnd(j, settings, observer, stop));
+    }
+
+    @Override
+    public Poured toTheEnd(PourCase job, RunObserver observer, BooleanSupplier stop) {
+      return along.computeIfAbsent(job, j -> shop.toTheEnd(j, observer, stop));
     }
 
     @Override

@@ -14,7 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import lastinch.solver.run.UnsupportedCase;
+import lastinch.solver.filling.Need;
 import lastinch.ui.json.ResultJson;
 import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
@@ -124,7 +124,7 @@ class WholeProgramTest {
   @Test
   void everyNeedHasItsWords() {
     ProblemText words = new ProblemText(Sentences.english());
-    assertThat(words.unsupported("f.yaml", List.of(UnsupportedCase.Need.values()), "2 mm"))
+    assertThat(words.unsupported("f.yaml", List.of(Need.values()), "2 mm"))
         .isNotEmpty()
         .allMatch(line -> line.length() <= 78);
   }

@@ -3,8 +3,11 @@ package lastinch.validation.benchmark;
 import java.util.concurrent.TimeUnit;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
+import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -71,12 +74,16 @@ public class PlanePourBenchmark {
 
   /** One dry pour. */
   @Benchmark
-  public lastinch.solver.result.PlanePour pour(Counts counts) {
-    lastinch.solver.result.PlanePour pour =
-        DryPour.plane(
-            pourCase, map, Double.POSITIVE_INFINITY, threads, RunObserver.NONE, () -> false);
-    counts.steps += pour.result().record().steps();
-    counts.squareSteps += (long) pour.result().record().steps() * squares;
+  public Poured pour(Counts counts) {
+    Poured pour =
+        DryPour.run(
+            DryPour.plane(PlaneSettings.in(map).on(threads)),
+            pourCase,
+            Phase.FILLING,
+            RunObserver.NONE,
+            () -> false);
+    counts.steps += pour.filling().record().steps();
+    counts.squareSteps += (long) pour.filling().record().steps() * squares;
     return pour;
   }
 }

@@ -22,10 +22,10 @@ import lastinch.solver.casting.gating.Cup;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.validation.Celsius;
 
 /**

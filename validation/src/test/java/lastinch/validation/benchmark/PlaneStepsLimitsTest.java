@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.plane.PlaneSolver;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.run.DryPour;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -49,14 +51,13 @@ class PlaneStepsLimitsTest {
         new PourCase(
             job.title(), job.piece(), job.mould(), job.gating(), job.metal(), job.pour(), steps);
     double[] now = new double[1];
-    return PlaneSolver.run(
+    return DryPour.run(
+            DryPour.plane(PlaneSettings.in(DrawnFeather.map(SQUARE))),
             stepped,
-            DrawnFeather.map(SQUARE),
-            Double.POSITIVE_INFINITY,
-            1,
+            Phase.FILLING,
             (time, filled) -> now[0] = time,
             () -> now[0] > 1.5)
-        .result();
+        .filling();
   }
 
   @Test

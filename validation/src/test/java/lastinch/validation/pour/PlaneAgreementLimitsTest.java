@@ -17,11 +17,13 @@ import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,8 +96,13 @@ class PlaneAgreementLimitsTest {
       PourCase job = job(length, cell);
       return new Both(
           DryPour.run(job, RunObserver.NONE, () -> false),
-          DryPour.plane(job, cell, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false)
-              .result(),
+          DryPour.run(
+                  DryPour.plane(PlaneSettings.squares(cell)),
+                  job,
+                  Phase.FILLING,
+                  RunObserver.NONE,
+                  () -> false)
+              .filling(),
           length);
     }
 
@@ -214,8 +221,13 @@ class PlaneAgreementLimitsTest {
             job.pour(),
             job.checking());
     double reach =
-        DryPour.plane(thicker, 2e-3, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false)
-                .result()
+        DryPour.run(
+                    DryPour.plane(PlaneSettings.squares(2e-3)),
+                    thicker,
+                    Phase.FILLING,
+                    RunObserver.NONE,
+                    () -> false)
+                .filling()
                 .filledFraction()
             * 1.5
             * stop;

@@ -11,11 +11,12 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.plane.PlaneSolver;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,14 +67,13 @@ class PlaneInletLimitsTest {
   private static double[] plane(PourCase job) {
     double[] now = new double[1];
     return arrival(
-        PlaneSolver.run(
+        DryPour.run(
+                DryPour.plane(PlaneSettings.squares(SQUARE)),
                 job,
-                SQUARE,
-                Double.POSITIVE_INFINITY,
-                1,
+                Phase.FILLING,
                 (time, filled) -> now[0] = filled,
                 () -> now[0] > 0.05)
-            .result());
+            .filling());
   }
 
   private static void agree(PourCase job) {

@@ -18,11 +18,13 @@ import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.CaseReader;
 import lastinch.cases.plan.ReadResult;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -74,8 +76,13 @@ class ResultBitsPinnedValueTest {
     PourCase job = ((ReadResult.Sound) read).plan().pourCase();
     return name.equals(key)
         ? DryPour.run(job, RunObserver.NONE, () -> false)
-        : DryPour.plane(job, SQUARE, Double.POSITIVE_INFINITY, RunObserver.NONE, () -> false)
-            .result();
+        : DryPour.run(
+                DryPour.plane(PlaneSettings.squares(SQUARE)),
+                job,
+                Phase.FILLING,
+                RunObserver.NONE,
+                () -> false)
+            .filling();
   }
 
   private static String bits(PourResult result) throws Exception {

@@ -287,6 +287,35 @@ public final class CellHeat {
     return c.shape.cellAt(Math.max(0.0, Math.min(c.shape.length, s)));
   }
 
+  /**
+   * A copy of all columns of mould, by cell and then the cup's, that goes its own way.
+   *
+   * @param seconds how long heat is to be followed from here [s]
+   */
+  public WallColumns columns(double seconds) {
+    return columns.continued(seconds);
+  }
+
+  /** Number of the cup's column. */
+  public int cupColumn() {
+    return cupColumn;
+  }
+
+  /** Wall of the cup that its column stands for [m2]. */
+  public double cupWall() {
+    return cupShare * state.cup.wall();
+  }
+
+  /** Full gap of a cell [m]. */
+  public double gap(int cell) {
+    return gap[cell];
+  }
+
+  /** Whether metal is resolved through the gap of a cell. */
+  public boolean isThick(int cell) {
+    return thick[cell];
+  }
+
   /** Mould face temperature at a cell [K]; that of untouched mould where no metal has been. */
   public double faceTemperature(Channel c, int cell) {
     return c.wettedShare[cell] > 0.0

@@ -4,26 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.Model;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
 import lastinch.solver.network.flow.MetalInPlace;
 import lastinch.solver.network.heat.MouldTemperature;
 
 /** What a network of channels cannot hold yet. */
 public final class NetworkScope {
-  /** Parts beyond it. */
-  public enum Part {
-    MODEL_TOO_WIDE,
-    MODEL_TOO_BRANCHED,
-    STARTS_WET
-  }
-
   private NetworkScope() {}
 
   /** Parts of a case that this solver does not have, in the order of the case. */
-  public static List<Part> missing(PourCase job) {
-    List<Part> parts = new ArrayList<>();
+  public static List<Need> missing(PourCase job) {
+    List<Need> parts = new ArrayList<>();
     job.piece().model().map(Model::form).ifPresent(f -> addForm(f, parts));
     if (!job.checking().startsWet().isEmpty() && !startsFit(job)) {
-      parts.add(Part.STARTS_WET);
+      parts.add(Need.STARTS_WET);
     }
     return List.copyOf(parts);
   }
@@ -33,11 +27,11 @@ public final class NetworkScope {
     return job.checking().startsWet().stream().allMatch(m -> MetalInPlace.fits(m, shapes));
   }
 
-  private static void addForm(Model.Form form, List<Part> parts) {
+  private static void addForm(Model.Form form, List<Need> parts) {
     switch (form) {
       case LONG -> {}
-      case TOO_WIDE -> parts.add(Part.MODEL_TOO_WIDE);
-      case TOO_BRANCHED -> parts.add(Part.MODEL_TOO_BRANCHED);
+      case TOO_WIDE -> parts.add(Need.MODEL_TOO_WIDE);
+      case TOO_BRANCHED -> parts.add(Need.MODEL_TOO_BRANCHED);
     }
   }
 }

@@ -3,10 +3,8 @@ package lastinch.solver.plane.flow;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.casting.gating.Well;
 import lastinch.solver.inlet.PouringCup;
-import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.plane.heat.PlaneMeltProperties;
@@ -29,16 +27,15 @@ public final class Downsprue {
 
   private final PlaneMeltProperties melt;
   private final PouringCup cup;
+  private final SprueShape shape;
   private final double tall;
-  private final double footAcross;
-  private final double topAcross;
   private final double rise;
   private final double heldHead;
   private final double forcedFlow;
   private final double entryLoss;
   private final double[] volume = new double[CELLS];
   private final double[] content = new double[CELLS];
-  private final double[] room = new double[CELLS];
+  private final double[] room;
   private final double wellRoom;
   private final SprueWalls walls;
   private final SprueFall falling = new SprueFall(CELLS);
@@ -53,21 +50,11 @@ public final class Downsprue {
 
   public Downsprue(PourCase job, PlaneMeltProperties melt, double cavity, double mouldTemperature) {
     this.melt = melt;
-    Sprue sprue = job.gating().sprue();
-    tall = sprue.tall();
-    footAcross = sprue.foot();
-    topAcross = sprue.top();
+    shape = new SprueShape(job.gating().sprue(), CELLS);
+    tall = shape.tall;
+    room = shape.room;
     double angle = job.mould().attitude().angle();
     rise = job.mould().attitude().upright() ? 1.0 : StrictMath.cos(angle);
-    double[] wall = new double[CELLS];
-    double[] curvature = new double[CELLS];
-    for (int i = 0; i < CELLS; i++) {
-      double a = across(tall * i / CELLS);
-      double b = across(tall * (i + 1) / CELLS);
-      room[i] = Math.PI / 12.0 * (a * a + a * b + b * b) * tall / CELLS;
-      wall[i] = Math.PI * 0.5 * (a + b) * tall / CELLS;
-      curvature[i] = 4.0 / (a + b);
-    }
     Optional<Well> well = job.gating().well();
     double wide = well.map(Well::across).orElse(0.0);
     double deep = well.map(Well::depth).orElse(0.0);
@@ -81,7 +68,7 @@ public final class Downsprue {
             melt.density,
             job.metal().melted(),
             toRim,
-            Math.PI / 4.0 * topAcross * topAcross,
+            shape.mouth(),
             entryLoss);
     OptionalDouble kept = job.checking().cupKeptAt();
     heldHead = kept.orElse(0.0);
@@ -92,12 +79,8 @@ public final class Downsprue {
             job,
             melt,
             mouldTemperature,
-            SprueWalls.joined(wall, Math.PI * wide * (deep + 0.25 * wide), cup.wall()),
-            SprueWalls.joined(curvature, wide > 0.0 ? 2.0 / wide : 0.0, 0.0));
-  }
-
-  private double across(double height) {
-    return footAcross + (topAcross - footAcross) * height / tall;
+            SprueWalls.joined(shape.wall, Math.PI * wide * (deep + 0.25 * wide), cup.wall()),
+            SprueWalls.joined(shape.curvature, wide > 0.0 ? 2.0 / wide : 0.0, 0.0));
   }
 
   /** Metal dragged along behind an inlet without cup and sprue, by the root of its area [-]. */
@@ -126,7 +109,7 @@ public final class Downsprue {
     double head = full ? tall + cup.level() : standing;
     double area = gates.gates.get(0).totalArea();
     gates.pressure[0] = melt.density * Gravity.G * rise * head;
-    gates.column[0] = Math.max(PlaneInlets.COLUMN, area * inertia(standing));
+    gates.column[0] = Math.max(PlaneInlets.COLUMN, area * shape.inertia(standing));
     gates.loss[0] = loss(gates.flow(0), area, standing, full);
     double total = held();
     double most = total / (area * Math.max(DRAINS, 2.0 * dt));
@@ -166,6 +149,11 @@ public final class Downsprue {
     }
     content[0] -= heatPassed - taken;
     sink();
+    takeFromCup();
+  }
+
+  /** A full sprue makes good from the cup what it has given. */
+  private void takeFromCup() {
     if (isFull()) {
       double need = Math.min(standingRoom() - held(), cup.volume());
       if (need > 0.0) {
@@ -175,6 +163,18 @@ public final class Downsprue {
         add(CELLS - 1, need, h);
       }
     }
+  }
+
+  /** A step [s] that starts at a time [s], while nothing goes through the gate. */
+  public void closed(double time, double dt) {
+    pour(time, dt);
+    land(time + dt);
+    takeFromCup();
+  }
+
+  /** Whether metal is on its way down. */
+  public boolean falls() {
+    return falling.total() > 0.0;
   }
 
   private void pour(double time, double dt) {
@@ -302,28 +302,14 @@ public final class Downsprue {
     return atFoot;
   }
 
-  private double inertia(double standing) {
-    double sum = 0.0;
-    for (int i = 0; i < CELLS; i++) {
-      double length = Math.min(standing, tall * (i + 1) / CELLS) - tall * i / CELLS;
-      double a = across(tall * (i + 0.5) / CELLS);
-      sum += length > 0.0 ? length / (Math.PI / 4.0 * a * a) : 0.0;
-    }
-    return sum;
-  }
-
   /** Losses on the way, on the speed at the foot; the speed head itself is counted by the gate. */
   private double loss(double flow, double area, double standing, boolean full) {
     double foot = Math.max(1e-9, Math.abs(flow) / area);
-    double narrower = area / (Math.PI / 4.0 * topAcross * topAcross);
+    double narrower = area / shape.mouth();
     double sum = full ? entryLoss * narrower * narrower : 0.0;
-    double middle = across(0.5 * standing);
-    double mean = Math.PI / 4.0 * middle * middle;
-    double speed = foot * area / mean;
     double viscosity = Math.max(1e-6, melt.alloy.viscosity().value());
-    double gradient =
-        Friction.gradientOverSpeed(melt.density, viscosity, speed, middle, Friction.ROUND) * speed;
-    return sum + gradient * standing / (0.5 * melt.density * foot * foot + 1e-12);
+    double friction = shape.friction(melt.density, viscosity, foot * area, standing);
+    return sum + friction / (0.5 * melt.density * foot * foot + 1e-12);
   }
 
   /** Metal that stands in the sprue [m3]. */
@@ -379,6 +365,15 @@ public final class Downsprue {
   /** Heat in the walls of cup, sprue and well above their start [J]. */
   public double heatInWalls() {
     return walls.held();
+  }
+
+  /** Lays what stands here out as cells. */
+  public SprueCells cells(double seconds) {
+    return new SprueCells(shape, walls, volume, content, well(), cup, cupContent, seconds);
+  }
+
+  private SprueCells.Well well() {
+    return new SprueCells.Well(wellVolume, wellRoom, wellContent);
   }
 
   public PouringCup cup() {

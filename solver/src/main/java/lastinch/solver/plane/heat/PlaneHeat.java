@@ -8,6 +8,7 @@ import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.PlaneFlow;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.flow.WallCurvature;
+import lastinch.solver.wall.WallColumns;
 
 /**
  * Heat of the metal, cell by cell: carried with the same volumes as the metal, second order where
@@ -125,6 +126,40 @@ public final class PlaneHeat implements PlaneFlow.Carried {
 
   private WallHeat walls(int c) {
     return c < upperFrom ? lowerWalls : upperWalls;
+  }
+
+  /** The half of the grid that a cell lies in, 0 or 1. */
+  public int half(int c) {
+    return c < upperFrom ? 0 : 1;
+  }
+
+  /**
+   * A copy of all columns of mould of one half that goes its own way.
+   *
+   * @param seconds how long heat is to be followed from here [s]
+   */
+  public WallColumns columns(int half, double seconds) {
+    return (half == 0 ? lowerWalls : upperWalls).columns(seconds);
+  }
+
+  /** Number of a cell's column in its half. */
+  public int columnOf(int c) {
+    return walls(c).columnOf(c);
+  }
+
+  /** Whether metal is resolved through the gap of a cell. */
+  public boolean isThick(int c) {
+    return walls(c).isThick(c);
+  }
+
+  /** Share of a cell's wall that its column stands for [-]. */
+  public double wetted(int c) {
+    return wetted[c];
+  }
+
+  /** Largest share of solid so far in a cell [-]. */
+  public double mostSolid(int c) {
+    return mostSolid[c];
   }
 
   public FrontMarkerField leading() {

@@ -70,6 +70,25 @@ public final class SprueWalls {
     return columns.exchange(i, dt, conductance, melt.density * volume / (share[i] * area[i]), h);
   }
 
+  /**
+   * A copy of all columns of mould that goes its own way.
+   *
+   * @param seconds how long heat is to be followed from here [s]
+   */
+  public WallColumns columns(double seconds) {
+    return columns.continued(seconds);
+  }
+
+  /** Wall that the column of a place stands for [m2]. */
+  public double wetted(int i) {
+    return share[i] * area[i];
+  }
+
+  /** Share of that wall which metal touches that wets a share of the whole [-]. */
+  public double touched(int i, double wet) {
+    return Math.min(1.0, wet) / share[i];
+  }
+
   /** Heat in all walls above their start [J]. */
   public double held() {
     double sum = 0.0;

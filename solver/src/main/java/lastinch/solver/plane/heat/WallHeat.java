@@ -107,7 +107,7 @@ public final class WallHeat {
     }
   }
 
-  private boolean isThick(int c) {
+  boolean isThick(int c) {
     double half = 0.5 * grid.gap[c];
     return !melt.perfectContact && melt.contactLiquid * half / melt.conductivity > THICK;
   }
@@ -192,6 +192,16 @@ public final class WallHeat {
     return was
         ? slurry >= flowStop - REOPENS || open < REOPENS_WIDER * stop
         : slurry >= flowStop || open < stop;
+  }
+
+  /** A copy of all columns that goes its own way for a time [s]. */
+  WallColumns columns(double seconds) {
+    return columns.continued(seconds);
+  }
+
+  /** Number of a cell's column. */
+  int columnOf(int c) {
+    return c - firstCell;
   }
 
   /** Mould face of a wetted cell [K]. */

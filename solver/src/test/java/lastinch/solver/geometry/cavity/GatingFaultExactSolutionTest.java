@@ -15,12 +15,14 @@ import lastinch.solver.casting.Side;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.Phase;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.geometry.solid.SampleSolid;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
-import lastinch.solver.run.UnsupportedCase;
 import org.junit.jupiter.api.Test;
 
 /** Gates and runners round pieces made of bars: where they miss the piece or lie over it. */
@@ -99,8 +101,8 @@ class GatingFaultExactSolutionTest {
     Place nowhere = new Place.At(Limb.ONLY, 0.06, Side.LEFT);
     PourCase job = job(ANGLE, Optional.empty(), nowhere);
     assertThat(CavityMap.faults(job)).containsExactly(GatingFault.GATE_OFF_THE_PIECE);
-    assertThat(DryPour.planeNeeds(job, 3e-3))
-        .containsExactly(UnsupportedCase.Need.GATE_OFF_THE_PIECE);
+    assertThat(DryPour.plane(PlaneSettings.squares(3e-3)).needs(job))
+        .containsExactly(Need.GATE_OFF_THE_PIECE);
   }
 
   @Test
@@ -118,9 +120,15 @@ class GatingFaultExactSolutionTest {
   @Test
   void aPieceWithoutAMiddleIsPouredAndToldStretchByStretch() {
     PourCase job = job(STAPLE, Optional.empty(), end(Side.THICK_END));
-    var pour = DryPour.plane(job, 3e-3, 1.0, RunObserver.NONE, () -> false);
-    assertThat(pour.result().filledFraction()).isBetween(0.05, 1.0);
-    assertThat(pour.result().passages()).extracting(p -> p.role().name()).contains("PIECE");
+    var pour =
+        DryPour.run(
+            DryPour.plane(PlaneSettings.squares(3e-3).keeping(1.0)),
+            job,
+            Phase.FILLING,
+            RunObserver.NONE,
+            () -> false);
+    assertThat(pour.filling().filledFraction()).isBetween(0.05, 1.0);
+    assertThat(pour.filling().passages()).extracting(p -> p.role().name()).contains("PIECE");
   }
 
   /** A wedge that runs out to nothing: no square of its map is thinner than a micrometre. */

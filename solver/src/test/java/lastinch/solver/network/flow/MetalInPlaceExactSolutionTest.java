@@ -7,11 +7,12 @@ import java.util.List;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.Checking.StartsWet;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.network.layout.NetworkScope;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -65,9 +66,9 @@ class MetalInPlaceExactSolutionTest {
   @Test
   void aStretchThatHangsAtNoEndIsNotTaken() {
     assertThat(NetworkScope.missing(plate(new StartsWet("piece", 0.1, 0.2, 0.0))))
-        .containsExactly(NetworkScope.Part.STARTS_WET);
+        .containsExactly(Need.STARTS_WET);
     assertThat(NetworkScope.missing(plate(new StartsWet("no such channel", 0.0, 0.2, 0.0))))
-        .containsExactly(NetworkScope.Part.STARTS_WET);
+        .containsExactly(Need.STARTS_WET);
     assertThat(NetworkScope.missing(plate(new StartsWet("piece", 0.0, 0.2, 0.0)))).isEmpty();
     assertThat(plate(new StartsWet("piece", 0.0, 0.2, 0.0)).checking()).isNotEqualTo(Checking.NONE);
   }

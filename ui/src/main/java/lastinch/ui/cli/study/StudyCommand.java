@@ -19,9 +19,10 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.filling.Need;
+import lastinch.solver.filling.PlaneSettings;
+import lastinch.solver.filling.RunObserver;
 import lastinch.solver.run.DryPour;
-import lastinch.solver.run.RunObserver;
-import lastinch.solver.run.UnsupportedCase;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.ChartFiles;
@@ -192,9 +193,9 @@ abstract class StudyCommand implements Callable<Integer> {
     if (!wrong.isEmpty() || !problems.isEmpty()) {
       return refusals().refuse(wrong, problems);
     }
-    Map<Path, List<UnsupportedCase.Need>> needs = new LinkedHashMap<>();
+    Map<Path, List<Need>> needs = new LinkedHashMap<>();
     for (int i = 0; i < plans.size(); i++) {
-      List<UnsupportedCase.Need> missing = needs(plans.get(i).pourCase());
+      List<Need> missing = needs(plans.get(i).pourCase());
       if (!missing.isEmpty()) {
         needs.put(files().get(i), missing);
       }
@@ -231,8 +232,10 @@ abstract class StudyCommand implements Callable<Integer> {
         : (job, stop) -> workshop.pour(job, RunObserver.NONE, stop);
   }
 
-  private List<UnsupportedCase.Need> needs(PourCase job) {
-    return solver.isPlane() ? DryPour.planeNeeds(job, solver.square()) : DryPour.needs(job);
+  private List<Need> needs(PourCase job) {
+    return solver.isPlane()
+        ? DryPour.plane(PlaneSettings.squares(solver.square())).needs(job)
+        : DryPour.NETWORK.needs(job);
   }
 
   private int study(Request asked) {

@@ -1,6 +1,6 @@
-package lastinch.solver.run;
+package lastinch.solver.filling;
 
-/** Watches a run. Cannot change it. */
+/** Watches a pour through all its phases. Cannot change it. */
 @FunctionalInterface
 public interface RunObserver {
   /** Watches nothing. */
@@ -13,4 +13,7 @@ public interface RunObserver {
    * @param filled share of the piece's volume [-], never falls
    */
   void onStep(double time, double filled);
+
+  /** Called when a phase begins. */
+  default void onPhase(Phase phase) {}
 }
