@@ -53,6 +53,7 @@ import lastinch.solver.result.RunRecord;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.result.ToppedUp;
 import lastinch.ui.words.PouredPlan;
 
 /** Invented plans and results, one for every way a pour can end. No figure here is a forecast. */
@@ -69,14 +70,33 @@ public final class HandMade {
 
   public static PouredPlan plan(PourCase pourCase, PourResult result) {
     return new PouredPlan(
-        pourCase,
-        result,
-        "feather.yaml",
-        "0f".repeat(32),
-        List.of("seconds from reading to first metal: 20 s (usual)"),
-        List.of(),
-        OptionalDouble.of(0.55),
-        OptionalLong.of(1700));
+            pourCase,
+            result,
+            "feather.yaml",
+            "0f".repeat(32),
+            List.of("seconds from reading to first metal: 20 s (usual)"),
+            List.of(),
+            OptionalDouble.of(0.55),
+            OptionalLong.of(1700))
+        .with(toppedUp(result));
+  }
+
+  /** How it stood when the hand had stopped, for results whose cup came to its rim. */
+  private static Optional<ToppedUp> toppedUp(PourResult result) {
+    ConservationFigures books = result.accounts();
+    return result.cupFullAt().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new ToppedUp(
+                3.0,
+                ToppedUp.Ended.AT_REST,
+                result.cupFullAt(),
+                0.03,
+                0.12,
+                List.of(),
+                books.poured(),
+                books.left(),
+                books.spilled()));
   }
 
   public static PourCase pourCase(Checking checking) {

@@ -54,24 +54,25 @@ public final class HandMadeBands {
     PouredPlan plain = HandMade.plan(HandMade.pourCase(Checking.NONE), best);
     VerdictWord verdict = VerdictWord.of(best, List.of(unlucky, lucky)).orElseThrow();
     return new PouredPlan(
-        plain.pourCase(),
-        plain.result(),
-        plain.file(),
-        plain.digest(),
-        plain.assumed(),
-        plain.noted(),
-        plain.crucibleFull(),
-        plain.milliseconds(),
-        Optional.of(
-            new BandStudy(
-                best,
-                unlucky,
-                lucky,
-                swings,
-                verdict,
-                Optional.of(weakest),
-                measure.effort() == UncertainInput.Effort.NONE
-                    ? Optional.empty()
-                    : Optional.of(measure))));
+            plain.pourCase(),
+            plain.result(),
+            plain.file(),
+            plain.digest(),
+            plain.assumed(),
+            plain.noted(),
+            plain.crucibleFull(),
+            plain.milliseconds(),
+            Optional.of(
+                new BandStudy(
+                    best,
+                    unlucky,
+                    lucky,
+                    swings,
+                    verdict,
+                    Optional.of(weakest),
+                    measure.effort() == UncertainInput.Effort.NONE
+                        ? Optional.empty()
+                        : Optional.of(measure))))
+        .with(plain.toppedUp());
   }
 }

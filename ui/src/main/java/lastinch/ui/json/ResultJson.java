@@ -20,6 +20,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
+import lastinch.solver.result.ToppedUp;
 import lastinch.solver.search.GridSensitivity;
 import lastinch.ui.words.Caution;
 import lastinch.ui.words.Figures;
@@ -66,6 +67,7 @@ public final class ResultJson {
     laps(json, result);
     findings(json, result);
     books(json, result);
+    plan.toppedUp().ifPresent(stood -> toppedUp(json, stood));
     return json.close('}').text();
   }
 
@@ -264,6 +266,26 @@ public final class ResultJson {
       json.put(count.getKey(), count.getValue());
     }
     json.close('}');
+  }
+
+  private static void toppedUp(JsonText json, ToppedUp stood) {
+    json.open("toppedUp", '{')
+        .put("time_s", stood.time(), DIGITS)
+        .put("ended", camel(stood.ended()))
+        .put("cupFullAt_s", stood.cupFullAt(), DIGITS);
+    length(json, "cupLevel_mm", stood.cupLevel());
+    length(json, "sprueStanding_mm", stood.sprueStanding());
+    json.open("levels", '[');
+    for (ToppedUp.Level level : stood.levels()) {
+      json.open('{').put("name", level.name());
+      length(json, "height_mm", level.height());
+      json.put("filled", level.filled(), DIGITS).close('}');
+    }
+    json.close(']')
+        .put("poured_kg", stood.poured(), DIGITS)
+        .put("left_kg", stood.left(), DIGITS)
+        .put("spilled_kg", stood.spilled(), DIGITS)
+        .close('}');
   }
 
   private static void spot(JsonText json, String key, Optional<Spot> spot) {

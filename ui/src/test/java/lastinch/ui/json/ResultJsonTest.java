@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastinch.solver.casting.Checking;
@@ -20,6 +21,7 @@ import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.result.ToppedUp;
 import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.HandMade;
 import lastinch.ui.HandMadeBands;
@@ -58,6 +60,28 @@ class ResultJsonTest {
   @MethodSource("results")
   void everyEndingObeysTheSchema(PourResult result) throws IOException {
     assertThat(schema().validate(ResultJson.of(HandMade.plan(result)), InputFormat.JSON)).isEmpty();
+  }
+
+  @Test
+  void theStateAfterToppingUpObeysTheSchema() throws IOException {
+    ToppedUp stood =
+        new ToppedUp(
+            5.4,
+            ToppedUp.Ended.AT_REST,
+            OptionalDouble.of(5.3),
+            0.03,
+            0.12,
+            List.of(new ToppedUp.Level("boss feeder", 0.045, 0.9)),
+            0.98,
+            0.12,
+            0.0);
+    PouredPlan plan = HandMade.plan(HandMade.slush()).with(Optional.of(stood));
+    String json = ResultJson.of(plan);
+    assertThat(schema().validate(json, InputFormat.JSON)).isEmpty();
+    assertThat(json.replaceAll("\\s+", " "))
+        .contains("\"cupFullAt_s\": 5.3")
+        .contains("\"left_kg\": 0.12")
+        .contains("{ \"name\": \"boss feeder\", \"height_mm\": 45");
   }
 
   @Test

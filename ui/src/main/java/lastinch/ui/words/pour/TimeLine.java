@@ -13,6 +13,7 @@ import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.Spot;
 import lastinch.solver.result.Stop;
 import lastinch.solver.result.StopReason;
+import lastinch.solver.result.ToppedUp;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Page;
 import lastinch.ui.words.Reasons;
@@ -234,14 +235,27 @@ final class TimeLine {
   }
 
   private void cup() {
-    scene
-        .result()
-        .cupFullAt()
-        .ifPresent(t -> moments.add(new Moment(t, scene.say("happens.cupFull"))));
+    scene.plan().toppedUp().ifPresent(this::toppedUp);
     scene
         .finding(Finding.Kind.CUP_RUNS_EMPTY)
         .map(f -> f.figures().get("time"))
         .ifPresent(t -> moments.add(new Moment(t, scene.say("happens.cupEmpty"))));
+  }
+
+  private void toppedUp(ToppedUp stood) {
+    if (stood.cupFullAt().isPresent()) {
+      double full = stood.cupFullAt().getAsDouble();
+      boolean before = full < scene.result().outcome().time();
+      String left = scene.figures().mass(stood.left());
+      String key = before ? "happens.cupFull.first" : "happens.cupFull";
+      moments.add(new Moment(full, scene.say(key, "left", left)));
+    }
+    for (ToppedUp.Level level : stood.levels()) {
+      String percent = scene.figures().percent(level.filled());
+      moments.add(
+          new Moment(
+              stood.time(), scene.say("happens.level", "name", level.name(), "percent", percent)));
+    }
   }
 
   private void end() {
