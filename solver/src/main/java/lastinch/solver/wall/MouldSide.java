@@ -1,5 +1,6 @@
 package lastinch.solver.wall;
 
+import java.util.Arrays;
 import lastinch.solver.material.MouldTable;
 
 /**
@@ -143,6 +144,7 @@ final class MouldSide {
               ? from.heat[old + k]
               : from.initialHeat[column] + above * from.volume[old + k] * perVolume[base + k];
     }
+    Arrays.fill(heat, base + n, base + count[column], from.initialHeat[column]);
     reached[column] = from.reached[column];
     lost[column] = from.lost[column];
   }
