@@ -42,7 +42,7 @@ class RigidColumnExactSolutionTest {
       pipe.flow(time / steps);
       gone += 0.5 * (before + pipe.channel.flowA) / ROUND.area() * time / steps;
     }
-    // first order in the step: 0.05 % at 2000 steps; a loss left out shifts these by 10 % and more
+    // steps of 0.5 ms and less are worth 1e-6; a loss left out shifts these by 10 % and more
     assertThat(pipe.channel.flowA / ROUND.area()).isCloseTo(speed, withinPercentage(0.1));
     assertThat(gone).isCloseTo(way, withinPercentage(0.1));
   }
