@@ -12,7 +12,7 @@ import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
 /** Heat of single places of the network, without any flow: the cup, and a cell that melts again. */
-class CellHeatOfCellsExactSolutionTest {
+class CellHeatExactSolutionTest {
   private static final double CONTACT = 1000.0;
   private static final double WALL = 500.0 + SampleJob.ZERO;
 

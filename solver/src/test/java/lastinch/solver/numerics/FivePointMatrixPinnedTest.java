@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
  * How many iterations the pressure takes, pinned as counted: a fault in either half of its
  * preconditioner leaves the answer right and shows only here.
  */
-class CellRowsPinnedTest {
+class FivePointMatrixPinnedTest {
   private static final int EDGE = 4;
 
   /**

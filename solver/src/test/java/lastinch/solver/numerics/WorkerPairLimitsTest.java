@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a team does with work: all of it, once, and what goes wrong in a part is told. */
-class TeamLimitsTest {
+class WorkerPairLimitsTest {
   private static final int TURNS = 20_000;
 
   @ParameterizedTest

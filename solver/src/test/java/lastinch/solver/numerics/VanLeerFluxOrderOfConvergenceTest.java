@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** Transport of a smooth monotone profile: second order in L1, bounded; plain upwind fails. */
-class LimitedFaceOrderOfConvergenceTest {
+class VanLeerFluxOrderOfConvergenceTest {
   private static double profile(double x) {
     return 0.5 * (1.0 - StrictMath.tanh((x - 0.35) / 0.08));
   }

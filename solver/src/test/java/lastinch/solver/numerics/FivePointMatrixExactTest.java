@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Solutions of the pressure system, and its limits. */
-class CellRowsExactTest {
+class FivePointMatrixExactTest {
   /** A box of n x n cells, one side held at 0, with one more unknown along the opposite side. */
   private static FivePointMatrix box(int n, boolean more) {
     return box(n, more, WorkerPair.alone());

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** Spreading between closed ends against the decay of a cosine, and its limits. */
-class AxialSpreadExactSolutionTest {
+class ImplicitDiffusionExactSolutionTest {
   /** Amplitude left of a cosine over length 1 after diffusivity x time = 0.1. */
   private static double amplitude(int cells, int steps) {
     double[] h = new double[cells];
