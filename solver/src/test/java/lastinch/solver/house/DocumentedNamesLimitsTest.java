@@ -1,0 +1,76 @@
+package lastinch.solver.house;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The documents of the mathematics, known by their tables of symbols, name only classes, and
+ * members of them, that there are.
+ */
+class DocumentedNamesLimitsTest {
+  /**
+   * A class in code marks, or a member of it; {@code .member} alone goes on with the last class.
+   */
+  private static final Pattern NAME =
+      Pattern.compile("`(?:[a-z]+\\.)*([A-Z][A-Za-z]*[a-z][A-Za-z]*)?(?:\\.([A-Za-z_]+))?`");
+
+  private static final String SYMBOLS = "| symbol | identifier";
+
+  @Test
+  void everyClassAndMemberNamedInTheDocumentsIsThere() throws IOException {
+    Map<String, String> sources = sources();
+    List<String> missing = new ArrayList<>();
+    int names = 0;
+    for (Path document : files(Path.of("docs"), ".md")) {
+      String said = Files.readString(document);
+      String last = "";
+      Matcher name = NAME.matcher(said.contains(SYMBOLS) ? said : "");
+      while (name.find()) {
+        last = name.group(1) == null ? last : name.group(1);
+        String text = sources.getOrDefault(last, "");
+        String member = name.group(2) == null ? last : name.group(2);
+        if (!Pattern.compile("\\b" + member + "\\b").matcher(text).find()) {
+          missing.add(document.getFileName() + ": " + name.group());
+        }
+        names++;
+      }
+    }
+    assertThat(names).as("an empty scan must not pass").isGreaterThan(100);
+    assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void aNameThatIsNotThereIsFound() {
+    Matcher name = NAME.matcher("see `wall.WallColumns.noSuch`");
+    assertThat(name.find()).isTrue();
+    assertThat(name.group(1)).isEqualTo("WallColumns");
+    assertThat(name.group(2)).isEqualTo("noSuch");
+  }
+
+  private static Map<String, String> sources() throws IOException {
+    Map<String, String> text = new HashMap<>();
+    for (String module : List.of("solver", "cases", "ui", "validation")) {
+      for (Path file : files(Path.of("..", module, "src"), ".java")) {
+        text.put(file.getFileName().toString().replace(".java", ""), Files.readString(file));
+      }
+    }
+    return text;
+  }
+
+  private static List<Path> files(Path root, String ending) throws IOException {
+    try (Stream<Path> all = Files.walk(root)) {
+      return all.filter(f -> f.toString().endsWith(ending)).sorted().toList();
+    }
+  }
+}
