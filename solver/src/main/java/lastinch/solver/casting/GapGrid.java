@@ -12,7 +12,10 @@ import lastinch.solver.material.Checks;
  * @param ny cells along y
  */
 public record GapGrid(double x0, double y0, double cell, int nx, int ny) {
-  /** More cells than any run could use; refuses a slip in the units before memory runs out. */
+  /**
+   * More cells than any run could use [-]; refuses a slip in the units before memory runs out;
+   * chosen.
+   */
   public static final int MOST_CELLS = 4_000_000;
 
   public GapGrid {

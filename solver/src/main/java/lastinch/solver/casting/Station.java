@@ -30,7 +30,7 @@ public record Station(
     }
   }
 
-  /** Thicker [m] is no thin metal and no place of a piece. */
+  /** Thicker is no thin metal and no place of a piece [m]; chosen, no source. */
   public static final double MOST_THICK = 0.2;
 
   public Station {

@@ -11,7 +11,7 @@ import lastinch.solver.wall.WallColumns;
 
 /** Lays what stands over the plane, and in cup, sprue and well before it, out as cells. */
 final class PlaneHandover {
-  /** Less metal than this share of a square is not handed over [-]. */
+  /** Less metal than this share of a square is not handed over [-]; chosen, as for its heat. */
   private static final double TRACE = 1e-5;
 
   private static final int NONE = -1;

@@ -31,10 +31,21 @@ import lastinch.solver.result.Outcome;
 
 /** One run of the plane: builds everything, steps until the verdict stands. */
 public final class PlaneRun {
+  /** Longest filling that is followed [s]; chosen: a longer one counts as a breakdown. */
   private static final double HARD_END = 120.0;
+
+  /** Usual step of the heat [s]; three quarters of it are enough to take one; chosen. */
   private static final double HEAT_STEP = 2e-3;
+
+  /** How long nothing may move before metal counts as stopped [s]; chosen. */
   private static final double STILL = 0.15;
+
+  /** Change of the metal, as a share of the whole map, that counts as moving [-]; chosen. */
   private static final double STILL_SHARE = 1e-4;
+
+  /**
+   * Filled share of the piece that counts as all of it [-]; chosen: the last corners fill slowly.
+   */
   private static final double ALL = 0.9995;
 
   public final PourCase job;

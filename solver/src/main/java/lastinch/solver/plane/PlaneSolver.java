@@ -21,7 +21,7 @@ public final class PlaneSolver implements FillingSolver {
   /** Share of all memory that a run may take [-]; our choice. */
   private static final double SHARE_OF_MEMORY = 0.6;
 
-  /** Edges of squares to choose from [m]. */
+  /** Edges of squares to choose from [m]; chosen, round. */
   private static final double[] EDGES = {
     0.25e-3, 0.5e-3, 0.75e-3, 1e-3, 1.5e-3, 2e-3, 2.5e-3, 3e-3, 4e-3, 5e-3
   };

@@ -14,13 +14,16 @@ import lastinch.solver.result.ToppedUp;
  * fills; from then on the map is closed, and the hand fills sprue and cup by themselves.
  */
 final class PlaneToppingUp {
-  /** Metal that must come in to count as filling, as a share of the map's room a second [1/s]. */
+  /**
+   * Metal that must come in to count as filling, as a share of the map's room a second [1/s];
+   * chosen.
+   */
   private static final double FILLS = 1e-3;
 
-  /** Seconds over which that is measured [s]. */
+  /** Seconds over which that is measured [s]; chosen. */
   private static final double WINDOW = 0.1;
 
-  /** Step while the map is closed [s]. */
+  /** Step while the map is closed [s]; chosen. */
   private static final double STEP = 5e-3;
 
   private final PlaneRun run;

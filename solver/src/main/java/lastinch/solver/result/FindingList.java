@@ -8,7 +8,10 @@ import java.util.Optional;
 
 /** Findings of one run as they come in, and the limits that every way of pouring judges by. */
 public final class FindingList {
-  /** Gap in capillary lengths up to which metal fills it from face to face [-]. */
+  /**
+   * Gap in capillary lengths up to which metal fills it from face to face [-]; our own limit, no
+   * source.
+   */
   public static final double PUDDLE = 1.5;
 
   /** Push of the air ahead from which it is told of [Pa]; our own limit, no source. */

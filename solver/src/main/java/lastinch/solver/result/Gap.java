@@ -13,7 +13,7 @@ import java.util.List;
  * @param hole whether there is metal of the limb at both ends of it
  */
 public record Gap(String passage, double from, double to, boolean hole) {
-  /** Less metal than a ruler shows is none [m]. */
+  /** Less metal than a ruler shows is none [m]; chosen. */
   private static final double RULER = 1e-3;
 
   /** How long it is [m]. */

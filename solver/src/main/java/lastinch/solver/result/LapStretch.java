@@ -14,10 +14,10 @@ public record LapStretch(String passage, double from, double to, double worstInd
   /** Largest index that leaves no mark [-]; our own threshold, an estimate, as are the others. */
   public static final double CLEAN = 0.3;
 
-  /** Index from which laps are plain, not faint [-]. */
+  /** Index from which laps are plain, not faint [-]; our own threshold, an estimate. */
   public static final double PLAIN = 0.6;
 
-  /** Index above which the front pulses or halts [-]. */
+  /** Index above which the front pulses or halts [-]; our own threshold, an estimate. */
   public static final double HALTS = 1.0;
 
   public LapStretch {

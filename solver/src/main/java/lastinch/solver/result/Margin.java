@@ -11,7 +11,10 @@ import java.util.OptionalDouble;
  * @param limitedBy what would end a longer run
  */
 public record Margin(double heat, OptionalDouble distance, LimitedBy limitedBy) {
-  /** A longer way than this is not followed [m]; a distance of this much means at least that. */
+  /**
+   * A longer way than this is not followed [m]; a distance of this much means at least that;
+   * chosen.
+   */
   public static final double FAR = 2.0;
 
   public Margin {

@@ -13,10 +13,16 @@ import lastinch.solver.casting.Orientation;
  * length corrected for the slant of the rim against the grid.
  */
 public final class CellFilling {
-  /** Small squares along the edge of a cell. */
+  /**
+   * Small squares along the edge of a cell [-]; chosen: a swept strip and a lens have their volume
+   * within 0.25 %.
+   */
   static final int FINE = 8;
 
-  /** The same for a drawn piece, whose wall is not taken from them. */
+  /**
+   * The same for a drawn piece, whose wall is not taken from them [-]; chosen: volume within 0.5 %,
+   * wall within 2 %.
+   */
   public static final int FINE_DRAWN = 4;
 
   /** Thinner gaps [m] hold no metal and are taken as closed: a slip of the surface, our choice. */

@@ -28,15 +28,19 @@ import lastinch.solver.casting.gating.Sprue;
 final class GatingShape {
   private static final Part RUNNER = new Part(Kind.RUNNER, "runner");
 
-  /** Length of the neck of an overflow [m], as in the network of channels. */
+  /** Length of the neck of an overflow [m], as in the network of channels; chosen, no source. */
   private static final double NECK = 5e-3;
 
+  /** Stretches in which a cut into the piece is looked for [m]; chosen. */
   private static final double CUT_STEP = 2.5e-4;
+
+  /** Deepest cut of a gate into the piece [m]; chosen, no source. */
   private static final double DEEPEST_CUT = 15e-3;
 
-  /** A gate may lie over a rim that curves so far outwards [m], and a runner by this share [-]. */
+  /** A gate may lie over a rim that curves so far outwards [m]; chosen, no source. */
   private static final double OVER_RIM = 3e-3;
 
+  /** Share of the breadth of a runner off its axis at which the piece is looked for [-]; chosen. */
   private static final double OFF_AXIS = 0.25;
 
   private final Gating gating;

@@ -17,13 +17,18 @@ import lastinch.solver.geometry.solid.SlicedCentreline;
 
 /** The piece laid out in the parting plane, and where places on it are. */
 final class PieceShape {
+  /** Stretches in which rims are looked for [m]; chosen. */
   private static final double STEP = 1e-4;
+
+  /** Places nearer to each other than this are one [m]; chosen. */
   private static final double NEAR = 1e-6;
 
   /** So far in from an end there is piece behind it [m]; as deep as a gate is cut in. */
   private static final double INSIDE = 2e-3;
 
+  /** Directions in which the nearest rim is looked for [-]: every 5 degrees; chosen. */
   private static final int RAYS = 72;
+
   private static final String THICK_END = " thick end";
   private static final String TIP = " tip";
 

@@ -10,10 +10,10 @@ import lastinch.solver.geometry.solid.SolidTree;
 
 /** A drawn piece: its gap is what lies inside along a line in the direction of the draw. */
 public final class SolidRegion implements GapRegion {
-  /** A line that touches less than this [m] meets nothing. */
+  /** A line that touches less than this meets nothing [m]; chosen, as thin as the least gap. */
   private static final double LEAST = 1e-6;
 
-  /** Share of lines through two bodies at once from which on faces count as buried. */
+  /** Share of lines through two bodies at once from which on faces count as buried [-]; chosen. */
   private static final double BURIED = 1e-3;
 
   private final Solid solid;

@@ -16,13 +16,16 @@ final class BandCentreline {
     {2, 1}, {2, -1}, {-2, 1}, {-2, -1}, {1, 2}, {1, -2}, {-1, 2}, {-1, -2}
   };
 
+  /** Most bands along a piece [-]; chosen. */
   private static final int BANDS = 60;
+
+  /** Least breadth of a band [cells]; chosen. */
   private static final int LEAST_BAND = 3;
 
-  /** Smallest share of the plan area that counts as a branch, and as a hole; our choice. */
+  /** Smallest share of the plan area that counts as a branch, and as a hole [-]; our choice. */
   private static final double COUNTS = 0.02;
 
-  /** Bands that a part must go on for to be a branch. */
+  /** Bands that a part must go on for to be a branch [-]; chosen. */
   private static final int GOES_ON = 3;
 
   private final double[] x;

@@ -2,9 +2,10 @@ package lastinch.solver.geometry.solid;
 
 /** How fine the cells of a map are by default. */
 public final class CellSize {
+  /** Sizes to choose from [m]; chosen, round. */
   private static final double[] ROUND = {0.25e-3, 0.5e-3, 1e-3, 2e-3, 5e-3, 10e-3, 20e-3};
 
-  /** Most cells along the piece. */
+  /** Most cells along the piece [-]; our choice. */
   private static final double MOST = 400.0;
 
   private CellSize() {}

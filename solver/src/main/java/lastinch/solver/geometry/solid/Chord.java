@@ -13,8 +13,16 @@ import lastinch.solver.geometry.cavity.SolidRegion;
  * @param width its length [m]
  */
 record Chord(double middleX, double middleY, double acrossX, double acrossY, double width) {
+  /** Halvings of the last stretch [-]: its end is known to 2e-11 m; chosen. */
   private static final int HALVINGS = 24;
+
+  /**
+   * Stretches in which the end of the piece is looked for [m]; chosen: narrower holes are stepped
+   * over.
+   */
   private static final double COARSE = 2.5e-4;
+
+  /** Most of them [-]: ten metres. */
   private static final int MOST_STEPS = 40_000;
 
   double xAt(double fromMiddle) {

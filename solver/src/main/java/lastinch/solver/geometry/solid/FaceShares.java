@@ -5,6 +5,7 @@ import lastinch.solver.casting.Solid;
 
 /** Area of the faces of a solid by cell: every triangle is cut along the cell borders. */
 public final class FaceShares {
+  /** Most corners of a triangle after four cuts [-]: seven, with room to spare. */
   private static final int MOST = 16;
 
   private final GapGrid grid;

@@ -52,16 +52,24 @@ public record PartOrientation(Solid solid, String up, boolean evenEnds, double l
 
   private static final String SLANTED = "slanted";
 
-  /** A file axis is kept while no other direction is thinner by more than this share. */
+  /**
+   * A file axis is kept while no other direction is thinner by more than this share [-]; chosen.
+   */
   private static final double KEEP = 0.03;
 
-  /** Ends that differ by less than this share count as even. */
+  /** Ends that differ by less than this share count as even [-]; chosen. */
   private static final double EVEN = 0.02;
 
-  /** Axes of the plan that differ by less than this share are left as the file has them. */
+  /**
+   * Axes of the plan whose moments differ by less than this factor are left as the file has them
+   * [-]; chosen.
+   */
   private static final double ROUND = 1.2;
 
+  /** Cosine of the angle, 5 degrees, within which an axis of the file is taken [-]; chosen. */
   private static final double SNAP = StrictMath.cos(StrictMath.toRadians(5.0));
+
+  /** Points that are enough to find the thinnest direction [-]; chosen. */
   private static final int ENOUGH = 6000;
 
   /**

@@ -48,6 +48,7 @@ public record ShapeReport(
    */
   public record Spot(double value, double x, double y) {}
 
+  /** How far in from the rim the least gap is looked for [m], as with calipers; chosen. */
   private static final double SKIN = 2e-3;
 
   /** Cells [-] of a size [m] that the map of a piece takes, also when they are too many. */

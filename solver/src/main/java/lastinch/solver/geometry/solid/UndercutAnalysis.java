@@ -18,7 +18,7 @@ public final class UndercutAnalysis {
     UNDERCUT
   }
 
-  /** Lines along the edge of a square. */
+  /** Lines along the edge of a square [-]; chosen, those of the map of a drawn piece. */
   private static final int FINE = 4;
 
   private static final byte OVER = 1;

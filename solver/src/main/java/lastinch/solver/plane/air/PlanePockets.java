@@ -13,20 +13,21 @@ import lastinch.solver.plane.flow.PlaneGrid;
  * a bubble, which keeps a free surface until its gas is gone.
  */
 public final class PlanePockets {
-  /** Most pockets whose pressure is solved with the flow. */
+  /** Most pockets solved with the flow [-]; chosen: those beyond share the last. */
   public static final int MOST = 256;
 
   /** No pocket. */
   public static final int NONE = -1;
 
-  private static final double LEAST_VOLUME = 1e-3;
-  private static final double LEAST_GAS = 5e-3;
-  private static final double LOWEST = 0.2 * DryAir.OPEN_AIR;
-  private static final double HIGHEST = 20.0 * DryAir.OPEN_AIR;
-  private static final double HALF = 0.5;
-  private static final double FAST = 3.0;
+  private static final double LEAST_VOLUME = 1e-3; // room at least, of its cells [-]; chosen
+  private static final double LEAST_GAS = 5e-3; // less, of what open air holds, is none [-]; chosen
+  private static final double LOWEST = 0.2 * DryAir.OPEN_AIR; // [Pa]; chosen
+  private static final double HIGHEST = 20.0 * DryAir.OPEN_AIR; // [Pa]; chosen
+  private static final double HALF = 0.5; // fill from which a cell carries a pressure [-]; chosen
+  private static final double FAST =
+      3.0; // leaks so much in a step: at outside pressure [-]; chosen
 
-  /** A void of fewer cells than this that opens in metal without any gas draws air at once. */
+  /** A void of fewer cells that opens in metal without any gas draws air at once [-]; chosen. */
   private static final double FEW = 3.0;
 
   private final PlaneGrid grid;

@@ -18,11 +18,16 @@ import lastinch.solver.plane.heat.SprueWalls;
  * of it gives heat to the walls of sprue, well and cup.
  */
 public final class Downsprue {
+  /** Slices of the sprue from the foot up [-]; chosen. */
   private static final int CELLS = 10;
+
   private static final int WELL = CELLS;
   private static final int CUP = CELLS + 1;
 
-  /** A pool at the foot drains in no less than this [s]. */
+  /**
+   * A pool at the foot drains in no less than this [s], nor in less than two steps; chosen, as in
+   * the network: without it a shallow pool runs dry inside a step.
+   */
   private static final double DRAINS = 10e-3;
 
   private final PlaneMeltProperties melt;
@@ -83,7 +88,10 @@ public final class Downsprue {
             SprueWalls.joined(shape.curvature, wide > 0.0 ? 2.0 / wide : 0.0, 0.0));
   }
 
-  /** Metal dragged along behind an inlet without cup and sprue, by the root of its area [-]. */
+  /**
+   * Metal dragged along behind an inlet without cup and sprue, by the root of its area [-]; as in
+   * the network; chosen, no source.
+   */
   private static final double OPENING = 0.8;
 
   /** Whether checking options feed the plane without cup and sprue. */

@@ -12,9 +12,13 @@ import lastinch.solver.numerics.WorkerPair;
  * through the wall's face with all its momentum.
  */
 final class FaceMomentum {
+  /**
+   * From this filled share of a control volume on a face counts as inside the metal [-]; chosen, as
+   * in the heat.
+   */
   private static final double FULL = 0.95;
 
-  /** Less moving metal than this share of a control volume is dust and lies still [-]. */
+  /** Less moving metal than this share of a control volume is dust and lies still [-]; chosen. */
   static final double DUST = 1e-6;
 
   private final PlaneGrid grid;

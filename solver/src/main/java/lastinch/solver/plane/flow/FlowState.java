@@ -8,10 +8,13 @@ public final class FlowState {
   /** Who works on it. */
   public final WorkerPair team;
 
-  /** Cells round metal that are worked on as well. */
+  /**
+   * Cells round metal that are worked on as well [-]: what crosses a cell in a step and what
+   * schemes reach for.
+   */
   private static final int MARGIN = 3;
 
-  /** Cells of wall beside an open cell that are worked on as well. */
+  /** Cells of wall beside an open cell that are worked on as well [-]. */
   private static final int RIM = 1;
 
   final PlaneGrid grid;

@@ -13,7 +13,10 @@ public final class PlaneGrid {
   /** Rows of wall round the grid. */
   public static final int HALO = 2;
 
-  /** Open share below which a cell of a map is given to its neighbour [-]. */
+  /**
+   * Open share below which a cell of a map is given to its neighbour [-]; chosen: alone it would
+   * set the step.
+   */
   private static final double SLIVER = 0.15;
 
   public final int nx;

@@ -7,10 +7,12 @@ import java.util.List;
  * of metal with inertia, and a loss. Metal goes back through a gate only from a cell that is full.
  */
 public final class PlaneInlets {
-  /** Length of the column behind a gate that carries its inertia [m]. */
+  /**
+   * Length of the column behind a gate that carries its inertia [m], at least; chosen, no source.
+   */
   static final double COLUMN = 0.02;
 
-  /** Most of a cell's metal that goes back through a gate in a step [-]. */
+  /** Most of a cell's metal that goes back through a gate in a step [-]; chosen. */
   private static final double MOST_BACK = 0.2;
 
   /** One gate. */

@@ -14,19 +14,16 @@ import lastinch.solver.plane.air.PlanePockets;
  * {@link FlowingLiquid#keepsOpen}, and stands still in between.
  */
 public final class Projection {
-  private static final double SHIFT = 1e-9;
-  private static final int MOST = 2000;
+  private static final double SHIFT = 1e-9; // added to the diagonal, of it [-]; for shut-in metal
+  private static final int MOST = 2000; // iterations [-]; chosen, a hundred times the usual
 
-  /** Cells along the edge of a patch that is solved as one for what its cells have in common. */
+  /** Cells along the edge of a patch, which is one coarse unknown [-]; chosen. */
   private static final int PATCH = 4;
 
-  /**
-   * What a standing surface gives way to a change of pressure, against a moving one [-]. It holds
-   * the pressure it had; without any give, metal that stands all round had no definite pressure.
-   */
+  /** How much a standing surface gives way, of a moving one [-]; chosen: 0 leaves p indefinite. */
   private static final double YIELD = 1e-3;
 
-  /** Speed from which a surface that forms is taken to move already [m/s]. */
+  /** Speed from which a surface that forms is taken to move already [m/s]; chosen. */
   private static final double MOVES = 5e-3;
 
   static final byte ADVANCES = 1;

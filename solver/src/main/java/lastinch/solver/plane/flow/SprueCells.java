@@ -9,7 +9,10 @@ import lastinch.solver.wall.WallColumns;
 public final class SprueCells {
   private static final int NONE = -1;
 
-  /** Less metal than this share of a place is not handed over [-]. */
+  /**
+   * Less metal than this share of a place is not handed over [-]; chosen, as for the heat of the
+   * sprue.
+   */
   private static final double TRACE = 1e-6;
 
   /**

@@ -6,7 +6,16 @@ package lastinch.solver.plane.flow;
  * not bend the surface (it meets them square).
  */
 final class SurfaceCurvature {
+  /**
+   * Cells of a column on either side of the middle [-]: seven in all, the usual height function;
+   * chosen.
+   */
   private static final int REACH = 3;
+
+  /**
+   * How far from empty or full the ends of a column may be, and how much it may turn back [-];
+   * chosen.
+   */
   private static final double NEARLY = 0.05;
 
   private final PlaneGrid grid;

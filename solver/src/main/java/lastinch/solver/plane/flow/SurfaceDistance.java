@@ -7,10 +7,19 @@ package lastinch.solver.plane.flow;
  * at rest.
  */
 final class SurfaceDistance {
-  /** Least distance with tension and without [cells]. */
+  /**
+   * Least distance of the surface with tension [cells]; chosen: held closer, explicit tension
+   * shakes it and a round front is no longer round.
+   */
   private static final double NEAREST = 0.05;
 
+  /**
+   * Least distance without tension [cells]; chosen: frictionless metal at rest takes up 2e-9 J in a
+   * second, 1.2e-8 with 0.05.
+   */
   private static final double NEAREST_SLACK = 1e-3;
+
+  /** Greatest distance [cells]: a full cell behind and one of air ahead; chosen. */
   private static final double FARTHEST = 1.5;
 
   private final PlaneGrid grid;

@@ -8,6 +8,9 @@ import lastinch.solver.numerics.WorkerPair;
  * one cell further out follow those. Drops and streams farther away keep their own flight.
  */
 final class VelocityExtrapolation {
+  /**
+   * Faces less wet than this follow in the second layer; fuller ones fly on their own [-]; chosen.
+   */
   private static final double THIN = 0.2;
 
   private final PlaneGrid grid;

@@ -17,6 +17,7 @@ import lastinch.solver.numerics.WorkerPair;
  * 2853 (dilatation). From memory.
  */
 public final class VofAdvection {
+  /** Cells nearer to empty or full than this are not cut [-]; chosen, far above rounding. */
   private static final double MIXED = 1e-9;
 
   private final PlaneGrid grid;

@@ -2,9 +2,12 @@ package lastinch.solver.plane.flow;
 
 /** How cells that are over or under full find back, over a fixed time whatever the step. */
 final class VolumeRelaxation {
+  /**
+   * Time over which a cell finds back [s]; chosen, and fixed: one that follows the step runs away.
+   */
   private static final double TIME = 5e-3;
 
-  /** Share of what is over or under that a step may take back [-]. */
+  /** Share of what is over or under that a step may take back [-]; chosen. */
   private static final double SHARE = 0.15;
 
   private final PlaneGrid grid;

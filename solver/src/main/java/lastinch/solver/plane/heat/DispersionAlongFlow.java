@@ -13,8 +13,13 @@ import lastinch.solver.plane.flow.PlaneGrid;
  * which way the grid lies. Heat is kept to rounding, no new extremes.
  */
 final class DispersionAlongFlow {
+  /** Both cells of a face must be fuller than this for heat to spread over it [-]; chosen. */
   private static final double HALF = 0.5;
+
+  /** One of them must be fuller than this [-]; chosen. */
   private static final double FULL = 0.95;
+
+  /** Stands in for the metal of an empty cell [m3]; keeps a division finite. */
   private static final double LEAST = 1e-30;
 
   private final PlaneGrid grid;

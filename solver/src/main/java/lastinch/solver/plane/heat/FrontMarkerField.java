@@ -15,31 +15,39 @@ import lastinch.solver.plane.flow.PlaneGrid;
  * solid. Below the liquidus only the share of new solid that rides along stays in the mark.
  */
 public final class FrontMarkerField {
-  /** A cell less full than this still has a front in it [-]. */
+  /** A cell less full than this still has a front in it [-]; chosen, as in the heat. */
   private static final double FULL = 0.95;
 
-  /** A neighbour less full than this is still to be reached [-]. */
+  /** A neighbour less full than this is still to be reached [-]; chosen, the middle. */
   private static final double OPEN = 0.5;
 
-  /** Metal under this share of a cell is a wisp that what follows washes away [-]. */
+  /** Metal under this share of a cell is a wisp that what follows washes away [-]; chosen. */
   private static final double WISP = 1e-9;
 
-  /** Metal under this share of a cell bars nobody's way [-]. */
+  /** Metal under this share of a cell bars nobody's way [-]; chosen. */
   private static final double DROP = 0.25;
 
-  /** Most of a cell's metal that leaves with the heat of its mark [-]. */
+  /** Most of a cell's metal that leaves with the heat of its marker [-]; chosen. */
   private static final double LEAVES_AS_MARK = 0.25;
 
-  /** Metal that comes slower than this stands [m/s]. */
+  /** Metal that comes slower than this stands [m/s]; chosen. */
   private static final double STILL = 1e-3;
 
-  /** Share of a difference that goes over to a neighbouring mark in a step at most [-]. */
+  /**
+   * Share of a difference that goes over to a neighbouring marker in a step at most [-]; chosen:
+   * four of them stay under one.
+   */
   private static final double MOST_SHARED = 0.2;
 
-  /** From this long after its first metal a cell's mould is no longer fresh [s]. */
+  /**
+   * From this long after its first metal a cell's mould is no longer fresh [s]; chosen, as in the
+   * network.
+   */
   private static final double FRESH = 0.1;
 
-  /** A halted front runs again when its solid falls by this much [-]. */
+  /**
+   * A halted front runs again when its solid falls by this much [-]; chosen, or it would flutter.
+   */
   private static final double LET_GO = 0.05;
 
   private final PlaneGrid grid;

@@ -17,13 +17,16 @@ import lastinch.solver.wall.WallColumns;
  * moves on.
  */
 public final class PlaneHeat implements PlaneFlow.Carried {
+  /** Cells fuller than this count as inside the metal [-]; chosen. */
   private static final double FULL = 0.95;
+
+  /** Cells less full than this give all their heat when they give all their metal [-]; chosen. */
   private static final double HALF = 0.5;
 
-  /** Less metal than this share of a cell has no heat of its own that rounding leaves sound. */
+  /** Less metal than this share of a cell has no heat that rounding leaves sound [-]; chosen. */
   private static final double FEW = 1e-5;
 
-  /** Share of a cell's heat per degree that one face may conduct in a step [-]. */
+  /** Share of a cell's heat capacity that a face may conduct in a step [-]; chosen, under 1/4. */
   private static final double MOST_CONDUCTED = 0.2;
 
   final PlaneGrid grid;

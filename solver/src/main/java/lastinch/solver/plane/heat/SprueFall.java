@@ -6,6 +6,7 @@ import java.util.Arrays;
  * Metal on its way down the sprue, in order of arrival; it gives heat to the wall it falls past.
  */
 public final class SprueFall {
+  /** Most drops on their way at once [-]; chosen: beyond it the first lands early. */
   private static final int ROOM = 8192;
 
   private final double[] sent = new double[ROOM];

@@ -12,18 +12,31 @@ import lastinch.solver.wall.WallColumns;
  * the new solid becomes slurry and what skin. The halves are fixed and have nothing in common.
  */
 public final class WallHeat {
+  /** Less metal than this share of a cell gives no heat to the wall [-]; chosen. */
   private static final double TRACE = 1e-5;
+
+  /**
+   * From this long after its first metal a cell takes its steps of heat less often [s]; chosen, as
+   * in the network.
+   */
   private static final double OLD = 0.25;
 
-  /** What a cell that is no longer new waits for between its steps of heat [s]. */
+  /** What a cell that is no longer new waits for between its steps of heat [s]; chosen. */
   private static final double WAITS = 6e-3;
 
-  /** Biot number above which metal is resolved through the gap [-]. */
+  /** Biot number above which metal is resolved through the gap [-]; common practice, no source. */
   private static final double THICK = 0.1;
 
-  /** Margins with which a shut cell opens again: solid [-], and open gap over what stops it [-]. */
+  /**
+   * Solid [-] by which a shut cell must fall under what stops it before it opens again; chosen, or
+   * it would flutter.
+   */
   private static final double REOPENS = 0.05;
 
+  /**
+   * Open gap over what stops it from which a shut cell opens again [-]; chosen, or it would
+   * flutter.
+   */
   private static final double REOPENS_WIDER = 1.2;
 
   private final PlaneGrid grid;

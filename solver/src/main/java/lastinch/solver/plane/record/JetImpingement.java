@@ -10,10 +10,13 @@ import lastinch.solver.plane.flow.PlaneGrid;
  * metal that glides along a slanting one does not run against it.
  */
 public final class JetImpingement {
-  /** Outline in a cell shorter than this share of its edge is no wall to run against [-]. */
+  /**
+   * Outline in a cell shorter than this share of its edge is no wall to run against [-]; our own
+   * limit, no source.
+   */
   private static final double WALL = 0.3;
 
-  /** A cell less full than this takes spray, not a stream [-]. */
+  /** A cell less full than this takes spray, not a stream [-]; our own limit, no source. */
   private static final double STREAM = 0.5;
 
   /** Time over which the speed is taken in the mean [s]; our own figure, no source. */

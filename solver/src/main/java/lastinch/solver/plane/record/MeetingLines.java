@@ -18,10 +18,13 @@ public final class MeetingLines {
   /** How far ways are followed back [m]; our own choice, no source. */
   private static final double BACK = 6e-3;
 
-  /** Ways that end earlier than this share of it tell nothing [-]. */
+  /** Ways that end earlier than this share of it tell nothing [-]; our own choice, no source. */
   private static final double ENOUGH = 0.6;
 
-  /** How far apart both ways end, over the sum of their lengths, where fronts met [-]. */
+  /**
+   * How far apart both ways end, over the sum of their lengths, where fronts met [-]; our own
+   * choice, no source: it finds the meetings of spokes and leaves out jets that wobble.
+   */
   private static final double APART = 0.75;
 
   /** Shortest line that is told [m]; our own limit, no source. */

@@ -15,9 +15,13 @@ import lastinch.solver.result.PassageRecord.Role;
  * the cell nearest to its middle. Cells within 4 mm of the outline are the rim.
  */
 public final class PlaneLimbs {
-  /** Breadth of a rim [m]; the outer part of a piece that may round off without stopping short. */
+  /**
+   * Breadth of a rim [m]; the outer part of a piece that may round off without stopping short; our
+   * own limit, no source.
+   */
   static final double RIM = 4e-3;
 
+  /** Shortest stretch that is told of [m], at least two squares; chosen. */
   private static final double LEAST_STRETCH = 3e-3;
 
   /** One part of the cavity, stretch by stretch. */

@@ -14,6 +14,10 @@ public final class PlaneRecorder {
   /** Share of a piece that the last holes to close may have [-]; our own limit, no source. */
   private static final double SQUIRTS = 0.02;
 
+  /**
+   * Filled share from which metal has reached a cell [-]; chosen, that at which it carries a
+   * pressure.
+   */
   private static final double REACHED = 0.5;
 
   private final PlaneGrid grid;

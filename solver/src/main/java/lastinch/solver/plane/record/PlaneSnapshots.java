@@ -10,8 +10,13 @@ import lastinch.solver.result.PlaneField;
  * {@value #MOST_SQUARES} squares fit into, every second goes.
  */
 public final class PlaneSnapshots {
+  /** Most moments kept [-]; chosen, a film of some seconds. */
   private static final int MOST = 400;
+
+  /** Moments kept however large the map [-]; chosen. */
   private static final int FEWEST = 8;
+
+  /** Squares of all moments together [-]; chosen: some 100 MB. */
   private static final int MOST_SQUARES = 8_000_000;
 
   private final PlaneRun run;

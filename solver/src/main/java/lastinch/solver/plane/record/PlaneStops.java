@@ -16,7 +16,10 @@ import lastinch.solver.result.StopReason;
  * middle; a piece stops short also when more than its rim stays empty beside the middle.
  */
 public final class PlaneStops {
-  /** Air ahead counts as the reason when it takes this share of the push [-]. */
+  /**
+   * Air ahead counts as the reason when it takes this share of the push [-]; our own limit, no
+   * source.
+   */
   private static final double AIR_COUNTS = 0.5;
 
   /** Share of a rim that rounds it when it stays open [-]; our own limit, no source. */
@@ -25,7 +28,10 @@ public final class PlaneStops {
   /** Half the length of rim that is judged together [m]; our own limit, no source. */
   private static final double TOGETHER = 8e-3;
 
-  /** Share of a cell that metal fills for it to count as there [-]. */
+  /**
+   * Share of a cell that metal fills for it to count as there [-]; chosen, that at which it carries
+   * a pressure.
+   */
   private static final double THERE = 0.5;
 
   private final PlaneRun run;
