@@ -165,6 +165,7 @@ public final class NetworkRun implements Filling {
   public PourResult fill(RunObserver watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
     int told = 0;
+    double most = 0.0;
     try {
       while (outcome.isEmpty()) {
         step();
@@ -177,7 +178,8 @@ public final class NetworkRun implements Filling {
         }
         if (steps / 16 > told) {
           told = steps / 16;
-          watch.onStep(state.time, filledFraction());
+          most = Math.max(most, filledFraction());
+          watch.onStep(state.time, most);
         }
       }
     } catch (NetworkBreakdown b) {

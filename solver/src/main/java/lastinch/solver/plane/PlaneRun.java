@@ -212,6 +212,7 @@ public final class PlaneRun {
   /** Runs to the end. */
   public Outcome run(RunObserver watch, BooleanSupplier stop) {
     Optional<Outcome> outcome = Optional.empty();
+    double most = 0.0;
     try {
       while (outcome.isEmpty()) {
         step();
@@ -220,7 +221,8 @@ public final class PlaneRun {
           outcome = Optional.of(new Outcome.Cancelled(flow.time()));
         }
         if (flow.steps() % 32 == 0) {
-          watch.onStep(flow.time(), filledFraction());
+          most = Math.max(most, filledFraction());
+          watch.onStep(flow.time(), most);
         }
       }
     } catch (PlaneBreakdown b) {

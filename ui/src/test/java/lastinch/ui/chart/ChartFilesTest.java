@@ -200,7 +200,7 @@ class ChartFilesTest {
     for (Color ground : List.of(Look.PAPER, Look.BAND, Look.FROZEN)) {
       for (Color ink : List.of(Look.INK, Look.SECOND_INK, Look.FAINT_INK)) {
         assertThat(Eyes.contrast(eyes.sees(ink), eyes.sees(ground)))
-            .isGreaterThanOrEqualTo(TEXT_CONTRAST - 0.3);
+            .isGreaterThanOrEqualTo(TEXT_CONTRAST);
       }
     }
     assertThat(Eyes.contrast(eyes.sees(Look.RULE), eyes.sees(Look.PAPER)))

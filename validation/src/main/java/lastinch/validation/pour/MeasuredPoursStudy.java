@@ -96,8 +96,18 @@ public final class MeasuredPoursStudy implements Study {
     for (int i = 0; i < read.length; i++) {
       curve.point(read[i], line.predict(read[i]), reach[i]);
     }
-    double fit = line.getRSquare();
-    rows.within("reach against heat read, R2", "", 1.0, fit, 0.02);
+    // A square law from the start of the range gives 3; R2 alone would pass it with 0.987.
+    double bent = slope(read, reach, read.length / 2) / slope(read, reach, 0);
+    rows.within("reach against heat read, upper half as steep as the lower", "", 1.0, bent, 0.25);
+  }
+
+  /** Slope of reach over the half of the readings that begins at an index [mm/K]. */
+  private static double slope(double[] read, double[] reach, int from) {
+    SimpleRegression line = new SimpleRegression();
+    for (int i = from; i <= from + read.length / 2; i++) {
+      line.addData(read[i], reach[i]);
+    }
+    return line.getSlope();
   }
 
   private static void cup(Rows rows) {
@@ -144,7 +154,10 @@ public final class MeasuredPoursStudy implements Study {
             strip.checking());
     PourResult poured = DryPour.run(job, RunObserver.NONE, () -> false);
     double solid = poured.stops().isEmpty() ? 0.0 : poured.stops().get(0).solidFraction();
-    rows.within("solid share of the tip that stopped, A356", "", 0.375, solid, 0.025);
+    rows.told(
+        "solid share of the tip that stopped, A356; published 0.35 to 0.40, which is where the"
+            + " catalogue's share that stops it comes from",
+        String.format(Locale.ROOT, "%.3f", solid));
   }
 
   @Override

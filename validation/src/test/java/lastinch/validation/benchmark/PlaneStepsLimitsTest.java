@@ -49,7 +49,14 @@ class PlaneStepsLimitsTest {
             old.lipLoss());
     PourCase stepped =
         new PourCase(
-            job.title(), job.piece(), job.mould(), job.gating(), job.metal(), job.pour(), steps);
+            job.title(),
+            job.piece(),
+            job.mould(),
+            job.gating(),
+            job.metal(),
+            job.pour(),
+            steps,
+            job.laws());
     double[] now = new double[1];
     return DryPour.run(
             DryPour.plane(PlaneSettings.in(DrawnFeather.map(SQUARE))),

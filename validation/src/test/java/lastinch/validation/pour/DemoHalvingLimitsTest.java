@@ -166,6 +166,13 @@ class DemoHalvingLimitsTest {
             none.wallCurvature(),
             none.lipLoss());
     return new PourCase(
-        job.title(), job.piece(), job.mould(), job.gating(), job.metal(), job.pour(), steps);
+        job.title(),
+        job.piece(),
+        job.mould(),
+        job.gating(),
+        job.metal(),
+        job.pour(),
+        steps,
+        job.laws());
   }
 }

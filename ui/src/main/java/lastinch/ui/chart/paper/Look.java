@@ -19,8 +19,8 @@ public final class Look {
 
   public static final Color FROZEN = new Color(0xE6, 0xE2, 0xDA);
   public static final Color INK = new Color(0x20, 0x1D, 0x1A);
-  public static final Color SECOND_INK = new Color(0x8A, 0x5A, 0x1E);
-  public static final Color FAINT_INK = new Color(0x6B, 0x64, 0x58);
+  public static final Color SECOND_INK = new Color(0x82, 0x54, 0x1B);
+  public static final Color FAINT_INK = new Color(0x67, 0x60, 0x55);
   public static final Color RULE = new Color(0xD8, 0xD0, 0xBE);
 
   static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 17);
