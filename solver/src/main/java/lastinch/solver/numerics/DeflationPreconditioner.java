@@ -14,13 +14,13 @@ import java.util.Arrays;
  * R. Nabben, C. Vuik, Y. A. Erlangga, J. Sci. Comput. 39 (2009) 340. From memory.
  */
 final class DeflationPreconditioner {
-  /** Fewer cells than this are left to the fine half. */
+  /** Fewer cells than this are left to the fine half [-]; chosen. */
   private static final int FEW = 4;
 
-  /** A cell gives or takes on its own account from this share of its diagonal on [-]. */
+  /** A cell gives or takes on its own account from this share of its diagonal on [-]; chosen. */
   private static final double OWN = 1e-12;
 
-  /** A pivot under this share of its diagonal is one of rounding [-]. */
+  /** A pivot under this share of its diagonal is one of rounding [-]; chosen. */
   private static final double ROUNDING = 1e-13;
 
   private static final int NONE = -1;

@@ -8,7 +8,10 @@ package lastinch.solver.numerics;
  * the other's sums. The middle is found by the number of cells alone.
  */
 final class TwistedFactorisation {
+  /** Share of dropped fill kept on the diagonal [-]; chosen. */
   private static final double KEPT = 0.5;
+
+  /** Least pivot, of its diagonal [-]; chosen: under it the diagonal itself is taken. */
   private static final double LEAST = 0.25;
 
   private final FivePointMatrix s;
