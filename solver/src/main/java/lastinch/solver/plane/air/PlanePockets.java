@@ -24,8 +24,7 @@ public final class PlanePockets {
   private static final double LOWEST = 0.2 * DryAir.OPEN_AIR; // [Pa]; chosen
   private static final double HIGHEST = 20.0 * DryAir.OPEN_AIR; // [Pa]; chosen
   private static final double HALF = 0.5; // fill from which a cell carries a pressure [-]; chosen
-  private static final double FAST =
-      3.0; // times emptied in a step: at outside pressure [-]; chosen
+  private static final double FAST = 3.0; // times emptied in a step: at outside p [-]; chosen
 
   /** A void of fewer cells that opens in metal without any gas draws air at once [-]; chosen. */
   private static final double FEW = 3.0;
