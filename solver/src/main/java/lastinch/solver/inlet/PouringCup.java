@@ -13,7 +13,9 @@ import lastinch.solver.physics.Gravity;
  * sees the cup, unless the pour is given as a measured rate: then it spills.
  */
 public final class PouringCup {
+  /** A cup with less metal than this over its floor is empty [m]; numerical, over rounding. */
   private static final double DRY = 1e-12;
+
   private final Pour pour;
   private final Cup cup;
   private final double density;

@@ -11,10 +11,16 @@ package lastinch.solver.material;
  * one run; it is not safe for several threads.
  */
 public final class MetalTable {
-  /** Temperature steps of the reference curve from which the table is made. */
+  /**
+   * Temperature steps of the reference curve from which the table is made [-]; numerical: with half
+   * as many no stop moves.
+   */
   private static final int FINE = 2000;
 
-  /** Grid spacing in kelvin of sensible heat; a kink off the grid costs a quarter of it at most. */
+  /**
+   * Grid spacing in degrees of sensible heat [K]; a kink off the grid costs a quarter of it at
+   * most; numerical: halved no stop moves.
+   */
   private static final double SPACING = 0.15;
 
   private final double spacing;

@@ -6,10 +6,13 @@ package lastinch.solver.material;
  * immutable. The enthalpy is 0 at the coldest temperature asked for.
  */
 public final class MouldTable {
-  /** Temperature width of a table interval, on average [K]. */
+  /** Temperature width of a table interval, on average [K]; numerical: halved no stop moves. */
   private static final double WIDTH = 2.0;
 
-  /** Steps of the exact integral of the heat capacity per table interval. */
+  /**
+   * Steps of the exact integral of the heat capacity per table interval [-]; numerical: with half
+   * as many no stop moves.
+   */
   private static final int FINE = 16;
 
   private final double perSpacing;

@@ -14,9 +14,10 @@ import lastinch.solver.wall.WallColumns;
 
 /** Lays what stands in the channels out as cells, the cup first. */
 final class NetworkHandover {
-  /** Less metal than this share of a cell is not handed over [-]. */
+  /** Less metal than this share of a cell is not handed over [-]; numerical, over rounding. */
   private static final double TRACE = 1e-9;
 
+  /** Number of a cell that is not handed over. */
   private static final int NONE = -1;
 
   private final NetworkState state;

@@ -42,18 +42,32 @@ import lastinch.solver.result.ToppedUp;
 
 /** One run: builds everything, steps until the verdict stands, hands over the result. */
 public final class NetworkRun implements Filling {
-  /** A run that still moves after this long has lost its way [s]. */
+  /**
+   * A run that still moves after this long has lost its way [s]; chosen, well over any pour by
+   * hand.
+   */
   private static final double HARD_END = 120.0;
 
-  /** Solves of a step that an event shortens, and how near its end an event needs no other [-]. */
+  /**
+   * Solves of a step that an event shortens [-]; chosen: twice as many change no bit of ten plans.
+   */
   private static final int SOLVES = 4;
 
+  /**
+   * Share of a step from which an event in it is its end, so that no other solve is made [-];
+   * chosen: with half the distance to 1 stops move by 0.04 mm at most.
+   */
   private static final double EVENT_NEAR = 0.98;
 
-  /** Joints that may run dry in one step. */
+  /**
+   * Joints that may run dry in one step [-]; chosen: with half as many ten plans stay as they are.
+   */
   private static final int MOST_DRY = 4;
 
-  /** An event that comes this many times later than a longer step let fear is gone for [-]. */
+  /**
+   * An event that comes this many times later than a longer step let fear is gone for [-]; chosen:
+   * with half the distance to 1 ten plans stay as they are.
+   */
   private static final double EVENT_FAR = 1.5;
 
   public final PourCase job;

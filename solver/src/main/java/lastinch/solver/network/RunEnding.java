@@ -13,13 +13,22 @@ import lastinch.solver.result.StopReason;
 
 /** Decides when nothing more can come of a run, and why its leading metal stands. */
 public final class RunEnding {
+  /** Nothing moves for this long: the run is over [s]; chosen, halved no stop moves. */
   private static final double STILL = 0.1;
+
+  /**
+   * Overpressure of shut-in air under which it no longer drives metal on as it leaks away [Pa];
+   * chosen, 0.06 mm of bronze; halved no stop moves.
+   */
   private static final double LEAK = 5.0;
+
+  /** Metal in the cup under this height is none [m]; chosen, far below what a ruler shows. */
   private static final double NO_LEVEL = 2e-4;
 
-  /** Stops closer together than this, or this share of the way, are the same [m, -]. */
+  /** Stops closer together than this are the same [m]; chosen, what is promised of a stop. */
   private static final double SAME_PLACE = 1e-3;
 
+  /** The same as a share of the way [-]; chosen, what is promised of a stop. */
   private static final double SAME_SHARE = 0.01;
 
   private final NetworkRun run;

@@ -23,6 +23,7 @@ final class DeflationPreconditioner {
   /** A pivot under this share of its diagonal is one of rounding [-]; chosen. */
   private static final double ROUNDING = 1e-13;
 
+  /** Stands for no patch. */
   private static final int NONE = -1;
 
   private final int[] of;

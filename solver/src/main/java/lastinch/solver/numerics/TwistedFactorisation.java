@@ -8,10 +8,13 @@ package lastinch.solver.numerics;
  * the other's sums. The middle is found by the number of cells alone.
  */
 final class TwistedFactorisation {
-  /** Share of dropped fill kept on the diagonal [-]; chosen. */
+  /**
+   * Share of dropped fill that is kept on the diagonal [-]; chosen between none and all (Gustafsson
+   * 1978 keeps all).
+   */
   private static final double KEPT = 0.5;
 
-  /** Least pivot, of its diagonal [-]; chosen: under it the diagonal itself is taken. */
+  /** A pivot under this share of its diagonal is replaced by the diagonal [-]; numerical. */
   private static final double LEAST = 0.25;
 
   private final FivePointMatrix s;

@@ -34,15 +34,35 @@ public final class AirEscape {
       StrictMath.pow(
           2.0 / (DryAir.HEAT_RATIO + 1.0), DryAir.HEAT_RATIO / (DryAir.HEAT_RATIO - 1.0));
 
+  /**
+   * Distance from balance within which a hole passes air in proportion to it [Pa]; numerical, the
+   * true slope has no limit: halved no stop moves.
+   */
   private static final double LINEAR_BELOW = 1.0;
+
+  /** Power of the pressure ratio in the first term of the nozzle law [-], ideal gas. */
   private static final double LOW_POWER = 2.0 / DryAir.HEAT_RATIO;
+
+  /** Power of the pressure ratio in the second term [-], ideal gas. */
   private static final double HIGH_POWER = (DryAir.HEAT_RATIO + 1.0) / DryAir.HEAT_RATIO;
+
+  /** Factor under the root of the subsonic nozzle law [-], ideal gas. */
   private static final double SUBSONIC = 2.0 * DryAir.HEAT_RATIO / (DryAir.HEAT_RATIO - 1.0);
+
+  /**
+   * Choked mass rate over area, pressure and the root of gas constant times temperature [-], ideal
+   * gas.
+   */
   private static final double CHOKED =
       Math.sqrt(DryAir.HEAT_RATIO)
           * StrictMath.pow(
               2.0 / (DryAir.HEAT_RATIO + 1.0),
               (DryAir.HEAT_RATIO + 1.0) / (2.0 * (DryAir.HEAT_RATIO - 1.0)));
+
+  /**
+   * Least depth pressed, in radii of the pocket [-]; ours, keeps the logarithm over zero: no plan
+   * comes near it.
+   */
   private static final double LEAST_DEPTH = 1.05;
 
   private AirEscape() {}

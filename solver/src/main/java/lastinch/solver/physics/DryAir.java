@@ -16,16 +16,19 @@ public final class DryAir {
           "U.S. Standard Atmosphere 1976 (viscosity after Sutherland); White, Fluid Mechanics",
           "gas constant 287.05, specific heat ratio 1.4 held constant");
 
-  /** Gas constant [J/(kg K)]. */
+  /** Gas constant [J/(kg K)]; U.S. Standard Atmosphere 1976, from memory. */
   public static final double GAS_CONSTANT = 287.05;
 
-  /** Ratio of specific heats [-]. */
+  /** Ratio of specific heats, held constant [-]; White, Fluid Mechanics, from memory. */
   public static final double HEAT_RATIO = 1.4;
 
-  /** Pressure of the open air [Pa]. */
+  /** Pressure of the open air at sea level [Pa]; U.S. Standard Atmosphere 1976, from memory. */
   public static final double OPEN_AIR = 101325.0;
 
+  /** Factor of Sutherland's law [kg/(s m K^0.5)]; U.S. Standard Atmosphere 1976, from memory. */
   private static final double SUTHERLAND_FACTOR = 1.458e-6;
+
+  /** Temperature of Sutherland's law [K]; U.S. Standard Atmosphere 1976, from memory. */
   private static final double SUTHERLAND_TEMPERATURE = 110.4;
 
   private DryAir() {}

@@ -20,20 +20,34 @@ public final class Friction {
           "Shah & London 1978 (laminar ducts); Blasius 1913; Filonenko 1954; Colebrook 1939",
           "join between Re 2000 and 4000 is ours");
 
-  /** Darcy f Re of a round pipe, laminar [-]. */
+  /** Darcy f Re of a round pipe, laminar [-]; exact, Hagen and Poiseuille. */
   public static final double ROUND = 64.0;
 
-  /** Darcy f Re of a slot much wider than thick, laminar [-]. */
+  /** Darcy f Re of a slot much wider than thick, laminar [-]; exact, plane Poiseuille flow. */
   public static final double SLOT = 96.0;
 
-  /** Reynolds number up to which flow is taken as laminar [-]. */
+  /**
+   * Reynolds number up to which flow is taken as laminar [-]; join of ours, between it and {@link
+   * #TURBULENT_START}.
+   */
   public static final double LAMINAR_END = 2000.0;
 
-  /** Reynolds number from which flow is taken as turbulent [-]. */
+  /** Reynolds number from which flow is taken as turbulent [-]; join of ours. */
   public static final double TURBULENT_START = 4000.0;
 
+  /**
+   * Factor of Blasius's law on the fourth root of the Reynolds number [-]; Blasius 1913, from
+   * memory.
+   */
   private static final double BLASIUS = 0.316;
+
+  /**
+   * Reynolds number from which Filonenko is asked, well below where it overtakes Blasius [-];
+   * numerical, saves a logarithm.
+   */
   private static final double FILONENKO_FROM = 6e4;
+
+  /** Natural logarithm of ten [-]. */
   private static final double LN10 = StrictMath.log(10.0);
 
   private Friction() {}

@@ -12,7 +12,7 @@ public final class Gravity {
           "Standard acceleration of free fall, 3rd General Conference on Weights and Measures 1901",
           "9.80665 there, rounded to 9.81 as in the check values");
 
-  /** Acceleration of free fall [m/s2]. */
+  /** Acceleration of free fall [m/s2]; the standard value, rounded as in the check values. */
   public static final double G = 9.81;
 
   private Gravity() {}

@@ -18,10 +18,13 @@ public final class LapIndex {
           "surface drop of a half-space under a steady flux, Carslaw & Jaeger; index is ours",
           "thresholds and film additions are estimates");
 
-  /** Speed below which a front counts as standing [m/s]. */
+  /** Speed below which a front counts as standing [m/s]; ours, meant to be set from real pours. */
   public static final double STANDING = 2e-3;
 
+  /** What an oxide film that forms adds to the index [-]; ours, an estimate. */
   private static final double FILM = 0.3;
+
+  /** What a mild film adds to the index [-]; ours, half of that of a full one. */
   private static final double MILD_FILM = 0.15;
 
   private LapIndex() {}

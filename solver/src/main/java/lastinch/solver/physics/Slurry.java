@@ -17,16 +17,34 @@ public final class Slurry {
           "Krieger & Dougherty 1959 (stiffening); share of slurry and least open gap are ours",
           "band of the share: separation times or divided by 3");
 
-  /** Separation at which half of new solid goes to the slurry [-]. */
+  /**
+   * Separation at which half of new solid goes to the slurry [-]; ours, an estimate with a band of
+   * times or divided by 3.
+   */
   public static final double HALF_SEPARATION = 3.0;
 
-  /** Largest factor on the viscosity [-]. */
+  /**
+   * Largest factor on the viscosity [-]; numerical, as good as stopped: halved stops move by 0.2
+   * mm.
+   */
   public static final double LARGEST_FACTOR = 1e4;
 
-  /** Solid share at which a skin counts as solid when its temperature is asked for [-]. */
+  /**
+   * Solid share at which a skin counts as solid when its temperature is asked for [-]; ours, so
+   * that an arrest at the end does not count.
+   */
   public static final double EFFECTIVE_SOLID = 0.9;
 
+  /**
+   * Least open gap, as a share of the whole, that still lets metal through [-]; ours, no source:
+   * halved ten plans stay as they are.
+   */
   private static final double LEAST_OPEN_SHARE = 0.15;
+
+  /**
+   * Least open gap that still lets metal through [m]; ours, no source: halved ten plans stay as
+   * they are.
+   */
   private static final double LEAST_OPEN = 1e-4;
 
   private Slurry() {}

@@ -17,11 +17,25 @@ public final class TaylorArisDispersion {
           "Taylor 1953, 1954; Aris 1956",
           "1/210 on the gap for plates, 1/192 on the diameter for pipes; 5 Dh u* turbulent");
 
-  /** Reynolds number above which the turbulent law limits the laminar one [-]. */
+  /**
+   * Reynolds number above which the turbulent law limits the laminar one [-]; common practice, no
+   * source.
+   */
   public static final double TURBULENT = 2300.0;
 
+  /** Divisor of the squared Peclet number on the gap, plates [-]; Aris 1956, from memory. */
   private static final double PLATES = 210.0;
+
+  /**
+   * Divisor of the squared Peclet number on the diameter, pipe [-]; Taylor 1953, Aris 1956, from
+   * memory.
+   */
   private static final double PIPE = 192.0;
+
+  /**
+   * Spreading over hydraulic diameter and friction velocity in turbulent flow [-]; after Taylor
+   * 1954, from memory: halved metal comes 3 mm less far at most.
+   */
   private static final double TURBULENT_FACTOR = 5.0;
 
   private TaylorArisDispersion() {}

@@ -12,9 +12,16 @@ import lastinch.solver.material.MetalTable;
  * their lines is exact. The enthalpies are moved by flows, so heat is kept to rounding.
  */
 final class MetalSide {
+  /**
+   * Most sweeps of a step; steps that need more are counted [-]; numerical: with half as many no
+   * stop moves.
+   */
   private static final int MOST_SWEEPS = 60;
 
-  /** Largest distance from the assumed straight line that counts as on it [K]. */
+  /**
+   * Largest distance from the assumed straight line that counts as on it [K]; numerical, over
+   * rounding.
+   */
   private static final double ON_LINE = 1e-8;
 
   private final MetalTable metal;

@@ -18,21 +18,19 @@ final class MouldSide {
   /** Stefan-Boltzmann constant, CODATA 2018 [W/(m2 K4)]. */
   private static final double RADIATION = 5.670374419e-8;
 
-  /**
-   * Change of capacity that asks for a second pass [-]; without it a step errs by half this share.
-   */
+  /** Change of capacity that asks for a second pass; without, a step errs by half of it [-]. */
   private static final double NOTICED = 1e-2;
 
-  /** Smallest change for which a secant is formed; below it the tangent serves [K]. */
+  /** Smallest change for which a secant is formed; below, the tangent serves [K]; numerical. */
   private static final double LEAST_CHANGE = 1e-3;
 
-  /** Where the running fraction of the elimination is scaled down [-]. */
+  /** Where the running fraction of the elimination is scaled down [-]; numerical. */
   private static final double LARGE = 0x1p300;
 
-  /** Change of temperature from which a node counts as reached by heat [K]. */
+  /** Change of temperature from which a node counts as reached by heat [K]; numerical. */
   private static final double REACHED = 0.02;
 
-  /** Diffusion lengths of a step beyond the reached nodes that take part in it [-]. */
+  /** Diffusion lengths of a step beyond reached nodes that take part in it [-]; numerical. */
   private static final double REACH = 4.0;
 
   private final MouldTable mould;

@@ -17,21 +17,22 @@ public final class AirPockets {
   private static final double OPEN = lastinch.solver.physics.DryAir.OPEN_AIR;
   private static final double GAS = lastinch.solver.physics.DryAir.GAS_CONSTANT;
 
-  /** Least share of a cell that a pocket's volume counts as [-]. */
+  /** Least share of a cell that a pocket's volume counts as [-]; numerical. */
   private static final double FLOOR = 1e-3;
 
-  /** A pocket under this share of the first air is about to close; its pressure says little [-]. */
+  /** A pocket under this share of the first air has no part in the peak told of [-]; chosen. */
   private static final double LAST_GAP = 0.01;
 
-  /** A vent's law is taken at this overpressure at least [Pa]; it is straight below. */
+  /** A vent's law is taken at this overpressure at least [Pa]; numerical. */
   private static final double LEAST_OVER = 1.0;
 
-  /** Stiffness of a pocket that hardly resists [Pa s/m3]; far below that of any column of metal. */
+  /** Stiffness of a pocket that hardly resists, far under any column's [Pa s/m3]; numerical. */
   private static final double LEAST_STIFFNESS = 1e-3;
 
+  /** Most passes for the pressure of a pocket [-]; numerical. */
   private static final int NEWTON = 25;
 
-  /** Change of flow up to which a pocket's pressure is carried on straight [-]. */
+  /** Change of flow up to which a pocket's pressure is carried on straight [-]; numerical. */
   private static final double NEAR = 1e-3;
 
   private final NetworkState state;

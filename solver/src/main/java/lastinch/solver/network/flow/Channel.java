@@ -11,7 +11,10 @@ import lastinch.solver.network.layout.ChannelShape;
  * alone. Flows are volume rates [m3/s], positive from A to B.
  */
 public final class Channel {
-  /** Below this share of a channel a gap counts as closed [-]. */
+  /**
+   * Below this share of a channel a gap counts as closed [-]; numerical, over rounding: halved no
+   * stop moves.
+   */
   private static final double CLOSED_SHARE = 1e-9;
 
   public final ChannelShape shape;

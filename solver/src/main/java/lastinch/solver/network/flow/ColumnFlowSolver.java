@@ -10,16 +10,37 @@ import lastinch.solver.network.layout.ChannelGraph;
  * that tries standing first. The surface in the sprue, stirred by falling metal, is never held.
  */
 public final class ColumnFlowSolver {
+  /**
+   * Most passes for the flows of one step [-]; numerical: with half as many ten plans stay as they
+   * are.
+   */
   private static final int NEWTON = 30;
 
-  /** Passes that go the whole way; later ones go half, for pockets about to close [-]. */
+  /**
+   * Passes that go the whole way; later ones go half, for pockets about to close [-]; numerical:
+   * with half as many ten plans stay as they are.
+   */
   private static final int STRAIGHT = 10;
 
-  /** Change of flows over the largest under which passes end, above which they count as open. */
+  /** Change of flows over the largest under which passes end [-]; numerical, over rounding. */
   private static final double SETTLED = 1e-10;
 
+  /**
+   * Change of flows over the largest above which a step that ran out of passes counts as unsettled
+   * [-]; chosen.
+   */
   private static final double ROUGH = 1e-6;
+
+  /**
+   * Rounds in which fronts may change between going, standing and drawing back [-]; numerical: with
+   * half as many ten plans stay as they are.
+   */
   private static final int MODES = 12;
+
+  /**
+   * Rounds in which legs without metal behind them are held [-]; numerical: with half as many ten
+   * plans stay as they are.
+   */
   private static final int HOLDS = 4;
 
   private final NetworkState state;

@@ -8,10 +8,16 @@ import lastinch.solver.network.layout.ChannelGraph;
  * pulls and lets air in at its top.
  */
 public final class ColumnSeparation {
-  /** Pull below the air's pressure that lets air in [Pa]. */
+  /**
+   * Pull below the air's pressure that lets air in [Pa]; chosen, 0.01 mm of bronze: halved no stop
+   * moves.
+   */
   private static final double PULL = 1.0;
 
-  /** A cup that lasts no longer than this is empty [s]. */
+  /**
+   * A cup that lasts no longer than this at its present flow is empty [s]; numerical, a thousandth
+   * of a short step.
+   */
   private static final double MOMENT = 1e-6;
 
   private final NetworkState state;

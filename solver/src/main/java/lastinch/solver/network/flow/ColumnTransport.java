@@ -16,7 +16,7 @@ import lastinch.solver.result.PassageRecord.Role;
  * cell, and what spills into a fresh cell carries that mark. Axial spreading is implicit.
  */
 public final class ColumnTransport {
-  /** Metal under this share of a cell is a drop that rounding has left [-]. */
+  /** Metal under this share of a cell is a drop that rounding has left [-]; numerical. */
   private static final double DROP = 1e-12;
 
   private final NetworkState state;

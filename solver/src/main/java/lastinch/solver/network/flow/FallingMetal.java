@@ -12,10 +12,16 @@ import lastinch.solver.physics.Gravity;
  * the far end. Friction acts on the wall it touches, as in a full channel at the same speed.
  */
 public final class FallingMetal {
-  /** Time over which the landing rate is smoothed [s]. */
+  /**
+   * Time over which the landing rate is smoothed [s]; chosen, four of the longest steps: halved
+   * stops move by 0.1 mm, heat to spare by 0.8 % of it at most.
+   */
   private static final double SMOOTH = 20e-3;
 
-  /** Less than this share of a parcel, or of its way, does not land by itself [-]. */
+  /**
+   * Less than this share of a parcel, or of its way, does not land by itself [-]; numerical, over
+   * rounding.
+   */
   private static final double LEAST_LANDING = 1e-9;
 
   private final NetworkState state;

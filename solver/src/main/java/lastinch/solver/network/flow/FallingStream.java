@@ -9,10 +9,18 @@ import lastinch.solver.network.heat.FrontMarker;
  * is full a parcel joins the one before it.
  */
 public final class FallingStream {
-  /** Slope below which a channel counts as level [-]. */
+  /**
+   * Slope below which a channel counts as level, so that no metal falls in it [-]; chosen, one in
+   * fifty: halved no stop moves.
+   */
   static final double LEVEL = 0.02;
 
+  /**
+   * Parcels that a channel holds in flight [-]; chosen, 2.5 s of the longest steps: with half as
+   * many no stop moves.
+   */
   private static final int CAPACITY = 512;
+
   private final double[] volume = new double[CAPACITY];
   private final double[] enthalpy = new double[CAPACITY];
 

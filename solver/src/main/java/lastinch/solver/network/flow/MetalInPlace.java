@@ -9,7 +9,7 @@ import lastinch.solver.result.PassageRecord.Role;
 
 /** Metal that lies in channels before the first step, where a checking option asks for it. */
 public final class MetalInPlace {
-  /** Nearer than this to the end of a channel metal hangs at it [m]. */
+  /** Nearer than this to the end of a channel metal hangs at it [m]; numerical, over rounding. */
   private static final double NEAR = 1e-9;
 
   private final NetworkState state;

@@ -17,15 +17,25 @@ import lastinch.solver.wall.WallGrid;
  * to the share of wall it touches.
  */
 public final class CellHeat {
-  /** A fresh cell takes at most this step until this age [s]. */
+  /** Longest step of the wall of a fresh cell [s]; numerical: halved stops move by 0.4 mm. */
   private static final double FRESH_STEP = 2e-3;
 
+  /**
+   * Age up to which a cell is fresh [s]; numerical: halved metal goes 0.2 to 2 mm farther, 0.6 % at
+   * most.
+   */
   private static final double FRESH_AGE = 20e-3;
 
-  /** Age from which a place takes every second heat step [s]. */
+  /**
+   * Age from which a place takes every second heat step [s]; numerical: doubled stops move by 0.4
+   * mm.
+   */
   private static final double OLD = 0.25;
 
-  /** Biot number above which metal is resolved through the gap [-]. */
+  /**
+   * Biot number above which metal is resolved through the gap [-]; common practice for a lump, no
+   * source: halved stops move by 0.06 mm.
+   */
   private static final double THICK = 0.1;
 
   /**

@@ -22,12 +22,13 @@ public record EdgeStrip(
   /** Stands where a rim is no thinner than the middle. */
   static final EdgeStrip NONE = new EdgeStrip(0.0, 0.0, 0.0, 0.0, 0.0);
 
-  /** How far in from the rim a strip reaches, and where its thickness is taken [m]. */
+  /** How far in from the rim a strip reaches [m]; chosen. */
   static final double BREADTH = 4e-3;
 
+  /** Where in from the rim its thickness is taken [m]: the middle of the strip. */
   private static final double INSET = 2e-3;
 
-  /** A rim less than this much thinner than the middle is none [-]. */
+  /** A rim less than this much thinner than the middle is none [-]; numerical, over rounding. */
   private static final double SAME = 1e-9;
 
   /**

@@ -5,7 +5,10 @@ import lastinch.solver.network.record.FrontRecorder;
 
 /** How the mark of leading metal cools along a wall of even heat, for what is worked out apart. */
 final class FrontCooling {
-  /** Parts of a time in which the loss is taken by midpoints [-]. */
+  /**
+   * Parts of a time in which the loss is taken by midpoints [-]; numerical: with eight ten plans
+   * stay as they are.
+   */
   private static final int PARTS = 4;
 
   private FrontCooling() {}

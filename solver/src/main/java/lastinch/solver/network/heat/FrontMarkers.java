@@ -11,12 +11,19 @@ import lastinch.solver.network.layout.ChannelShape;
  * stops when it carries too much solid. The crossing is found inside the step.
  */
 public final class FrontMarkers {
-  /** Slower than this a front is on its way to standing [m/s], after this long [s]. */
+  /** Slower than this a front is on its way to standing [m/s]; chosen: halved no stop moves. */
   public static final double HOLDING_SPEED = 1e-3;
 
+  /**
+   * A front slower than that for this long stands [s]; chosen: halved no stop moves, only when it
+   * is called one.
+   */
   public static final double HOLDING_TIME = 0.1;
 
-  /** Share of the spendable heat lost in a step above which the mould's own heat bounds it [-]. */
+  /**
+   * Share of the spendable heat lost in a step above which the mould's own heat bounds it [-];
+   * numerical: halved no stop moves.
+   */
   private static final double FAST = 0.2;
 
   private final NetworkState state;

@@ -11,9 +11,10 @@ import lastinch.solver.physics.Slurry;
 
 /** Figures of the flowing metal and its wall that stay the same through a run. */
 public final class MeltProperties {
-  /** Water at 20 degC: density [kg/m3], viscosity [Pa s], White, Fluid Mechanics, from memory. */
+  /** Density of water at 20 degC [kg/m3]; White, Fluid Mechanics, from memory. */
   private static final double WATER_DENSITY = 998.0;
 
+  /** Viscosity of water at 20 degC [Pa s]; White, Fluid Mechanics, from memory. */
   private static final double WATER_VISCOSITY = 1.0e-3;
 
   public final MetalTable table;

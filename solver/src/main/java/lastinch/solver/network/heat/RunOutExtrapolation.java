@@ -20,7 +20,9 @@ import lastinch.solver.result.PassageRecord.Role;
  * The run itself is over; nothing of it changes.
  */
 public final class RunOutExtrapolation {
-  /** Steps in which the longest way is walked. */
+  /**
+   * Steps in which the longest way is walked [-], 2 mm each; numerical, what is promised of a stop.
+   */
   private static final int STEPS = 1000;
 
   private final NetworkRun run;

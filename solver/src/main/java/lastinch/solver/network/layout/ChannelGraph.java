@@ -13,7 +13,10 @@ import java.util.List;
  */
 public record ChannelGraph(
     List<ChannelShape> channels, List<Link> links, int joints, List<VentPoint> vents) {
+  /** Stands for the joint of a closed end. */
   public static final int CLOSED = -1;
+
+  /** Joint at the floor of the pouring cup. */
   public static final int CUP = 0;
 
   /**

@@ -29,13 +29,13 @@ import lastinch.solver.result.PassageRecord.Role;
  * the parting plane along the piece.
  */
 public final class ChannelLayout {
-  /** Stands for a pool without walls where checking options feed the first channel [m2]. */
+  /** Stands for a pool without walls where checking options feed a channel [m2]; numerical. */
   private static final double POOL = 1e3;
 
-  /** Length of an overflow's neck [m]. */
+  /** Length of an overflow's neck [m]; chosen. */
   private static final double NECK = 5e-3;
 
-  /** A channel is at least this times as long as it is high [-]. */
+  /** A channel is at least this times as long as it is high [-]; numerical. */
   private static final double STEEPEST = 1.02;
 
   private final PourCase job;

@@ -26,9 +26,10 @@ import lastinch.solver.result.PassageRecord.Role;
  * first limb.
  */
 final class PieceChannels {
+  /** Places on a limb closer than this are one [m]; numerical, over rounding. */
   private static final double NEAR = 1e-6;
 
-  /** What joins a limb no further apart than this joins it at one place [m]. */
+  /** What joins a limb no further apart joins it at one place [m]; chosen, under half a cell. */
   static final double TOGETHER = 2e-3;
 
   private static final ChannelGraph.EndLosses NONE = new ChannelGraph.EndLosses(0.0, 0.0, 0.0, 0.0);

@@ -16,7 +16,10 @@ import lastinch.solver.physics.Friction;
 public record SectionShape(
     double width, double thickness, double area, double perimeter, double laminarProduct) {
 
-  /** Parabolic gap: mean of b^3 over mean of b is 24/35 t^2 against (2/3 t)^2 of its mean gap. */
+  /**
+   * Laminar f Re of a parabolic gap [-], derived: mean of b^3 over mean of b is 24/35 t^2 against
+   * (2/3 t)^2 of its mean gap.
+   */
   private static final double LENS_LAMINAR = 96.0 * (4.0 / 9.0) / (24.0 / 35.0);
 
   static SectionShape of(SectionForm form, double width, double thickness) {

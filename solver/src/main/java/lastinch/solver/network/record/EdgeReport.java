@@ -23,9 +23,10 @@ import lastinch.solver.result.PassageRecord.Role;
  * can still move; then every place is full, rounded or empty.
  */
 public final class EdgeReport {
-  /** Step and end of the time for which rims are watched after the run [s]. */
+  /** Step in which rims are cooled on after the run [s]; numerical. */
   private static final double STEP = 0.02;
 
+  /** Longest time for which rims are followed after the run [s]; chosen. */
   private static final double END = 10.0;
 
   private final NetworkRun run;

@@ -22,7 +22,10 @@ import lastinch.solver.result.PassageRecord;
 
 /** Notes what fronts leave behind: arrivals, laps, gate speeds, the path of the leading metal. */
 public final class FrontRecorder {
+  /** Most samples of the leading front [-]; chosen, 16 s of them. */
   private static final int SAMPLES = 8192;
+
+  /** Time from one sample of the leading front to the next [s]; chosen. */
   private static final double EVERY = 2e-3;
 
   /**

@@ -26,6 +26,7 @@ public final class NetworkFindings {
   /** Share of its length above which a piece fills across as much as along [-]; our own figure. */
   private static final double BROAD = 0.5;
 
+  /** Share by which a typed time to fill and that of the rate may differ untold [-]; chosen. */
   private static final double TIMES_APART = 0.2;
 
   private final NetworkRun run;

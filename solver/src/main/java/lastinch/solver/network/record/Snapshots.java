@@ -15,8 +15,16 @@ import lastinch.solver.result.PassageRecord.Role;
  * entry is dropped and the pace halved, so that the entries left are spread evenly over the run.
  */
 public final class Snapshots {
+  /** Moments that are kept of all cells [-]; chosen, for the room they take. */
   private static final int SLOTS = 32;
+
+  /** Samples that are kept of what passed the gates [-]; chosen, for the room they take. */
   private static final int SAMPLES = 512;
+
+  /**
+   * First time from one moment or sample to the next, doubled when all are taken [s]; chosen, the
+   * longest step.
+   */
   private static final double FIRST_PACE = 5e-3;
 
   private final NetworkState state;
