@@ -7,11 +7,10 @@ import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.physics.AirEscape;
 
 /**
- * The air ahead of the metal. Every stretch of empty channel carries its own mass of air; stretches
- * joined by dry joints form a pocket with one pressure, found implicitly from its mass, its volume
- * and what leaks out through vents, the parting crack and the mould. A pocket that reaches the
- * mouth of the sprue stands at the open air. A vent's root law is taken at the pressure that a step
- * starts from. Air temperature is the mean of metal and mould, throughout.
+ * The air ahead of the metal. Every empty stretch of channel carries its own mass; those joined by
+ * dry joints form a pocket with one pressure, found implicitly from mass, volume and what leaks
+ * through vents, parting crack and mould. A pocket that reaches the mouth of the sprue stands at
+ * the open air. Air temperature is the mean of metal and mould, throughout.
  */
 public final class AirPockets {
   private static final double OPEN = lastinch.solver.physics.DryAir.OPEN_AIR;
@@ -29,8 +28,8 @@ public final class AirPockets {
   /** Stiffness of a pocket that hardly resists, far under any column's [Pa s/m3]; numerical. */
   private static final double LEAST_STIFFNESS = 1e-3;
 
-  /** Most passes for the pressure of a pocket [-]; numerical. */
-  private static final int NEWTON = 25;
+  private static final int NEWTON =
+      25; // passes for the pressure of a pocket at most [-]; numerical
 
   /** Change of flow up to which a pocket's pressure is carried on straight [-]; numerical. */
   private static final double NEAR = 1e-3;
