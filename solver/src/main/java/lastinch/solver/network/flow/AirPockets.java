@@ -28,8 +28,7 @@ public final class AirPockets {
   /** Stiffness of a pocket that hardly resists, far under any column's [Pa s/m3]; numerical. */
   private static final double LEAST_STIFFNESS = 1e-3;
 
-  private static final int NEWTON =
-      25; // passes for the pressure of a pocket at most [-]; numerical
+  private static final int NEWTON = 25; // most passes for its pressure [-]; numerical
 
   /** Change of flow up to which a pocket's pressure is carried on straight [-]; numerical. */
   private static final double NEAR = 1e-3;

@@ -14,7 +14,7 @@ import lastinch.solver.physics.Gravity;
 public final class FallingMetal {
   /**
    * Time over which the landing rate is smoothed [s]; chosen, four of the longest steps: halved
-   * stops move by 0.1 mm, heat to spare by 0.8 % of it at most.
+   * stops move by 0.1 mm, heat to spare by 0.8 points at most.
    */
   private static final double SMOOTH = 20e-3;
 

@@ -21,8 +21,8 @@ final class LiquidColumns {
   private static final double SHORTEST = 1e-5;
 
   /**
-   * A pool may drain in this time at the fastest [s]; chosen, twice the longest step. Halved, one
-   * demo whose head just enters stops 2 mm earlier, the others stay.
+   * A pool may drain in this time at the fastest [s]; chosen, twice the longest step. Halved or
+   * doubled, one plan of ten, whose head only just enters, stops 2 mm earlier, the others stay.
    */
   static final double DRAIN = 10e-3;
 
