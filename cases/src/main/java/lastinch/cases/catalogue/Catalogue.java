@@ -275,8 +275,7 @@ public final class Catalogue {
         commonBand("glow of hot surfaces"),
         commonBand("crucible cools by"),
         commonBand("lip and stream cost"),
-        commonBand("air takes from outside"),
-        commonBand("shell glows away"));
+        commonBand("air takes from outside"));
   }
 
   private Band commonBand(String word) {

@@ -10,6 +10,7 @@ import java.util.Set;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.plan.Materials;
+import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldMedium;
 
@@ -125,7 +126,12 @@ public final class CatalogueMaterials implements Materials {
         common.partingCrack(),
         common.crucibleCooling(),
         common.lipLoss(),
-        common.rangeRatioScale());
+        new ModelCoefficients(
+            ModelCoefficients.USUAL.spreading(),
+            common.rangeRatioScale(),
+            common.ventDischarge(),
+            common.airConvection(),
+            common.emissivity()));
   }
 
   @Override

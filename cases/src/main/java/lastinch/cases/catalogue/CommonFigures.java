@@ -16,7 +16,6 @@ import lastinch.solver.material.Band;
  * @param crucibleCooling lost from the reading to the lip [K/s]
  * @param lipLoss lost over the lip and in the stream [K]
  * @param airConvection heat passed from an outer surface to still air [W/(m2 K)]
- * @param shellRadiation heat radiated by a hot shell, per degree [W/(m2 K)]
  */
 public record CommonFigures(
     Band skinFrees,
@@ -27,8 +26,7 @@ public record CommonFigures(
     Band emissivity,
     Band crucibleCooling,
     Band lipLoss,
-    Band airConvection,
-    Band shellRadiation) {
+    Band airConvection) {
   public CommonFigures {
     Objects.requireNonNull(skinFrees, "skinFrees");
     Objects.requireNonNull(gapOpen, "gapOpen");
@@ -39,6 +37,5 @@ public record CommonFigures(
     Objects.requireNonNull(crucibleCooling, "crucibleCooling");
     Objects.requireNonNull(lipLoss, "lipLoss");
     Objects.requireNonNull(airConvection, "airConvection");
-    Objects.requireNonNull(shellRadiation, "shellRadiation");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
+import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
@@ -81,15 +82,14 @@ public interface Materials {
    * @param partingCrack width of the leak along the parting outline [m]
    * @param coolingRate lost from the reading to the lip, crucible of 1 to 2 kg [K/s]
    * @param lipLoss lost over the lip and in the stream, crucible of 1 to 2 kg [K]
-   * @param rangeRatio freezing range over the drop through the skin at which half of the new solid
-   *     rides along as mush [-]
+   * @param laws figures in the laws themselves
    */
-  record Common(Band partingCrack, Band coolingRate, Band lipLoss, Band rangeRatio) {
+  record Common(Band partingCrack, Band coolingRate, Band lipLoss, ModelCoefficients laws) {
     public Common {
       Objects.requireNonNull(partingCrack, "partingCrack");
       Objects.requireNonNull(coolingRate, "coolingRate");
       Objects.requireNonNull(lipLoss, "lipLoss");
-      Objects.requireNonNull(rangeRatio, "rangeRatio");
+      Objects.requireNonNull(laws, "laws");
     }
   }
 

@@ -4,6 +4,9 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
+import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.filling.FilledState;
 import lastinch.solver.filling.Filling;
 import lastinch.solver.filling.RunObserver;
@@ -24,8 +27,6 @@ import lastinch.solver.network.heat.CellHeat;
 import lastinch.solver.network.heat.EdgeStrips;
 import lastinch.solver.network.heat.FrontMarker;
 import lastinch.solver.network.heat.FrontMarkers;
-import lastinch.solver.network.heat.MeltProperties;
-import lastinch.solver.network.heat.MouldTemperature;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelLayout;
 import lastinch.solver.network.layout.ChannelShape;
@@ -34,7 +35,6 @@ import lastinch.solver.network.record.FlowLimitRecorder;
 import lastinch.solver.network.record.FrontRecorder;
 import lastinch.solver.network.record.Snapshots;
 import lastinch.solver.physics.Gravity;
-import lastinch.solver.physics.Losses;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.PourResult;
@@ -132,12 +132,12 @@ public final class NetworkRun implements Filling {
             job.metal().melted(),
             massToRim,
             first.faceArea[0],
-            checking.entryLoss().orElse(Losses.SHARP_INLET));
+            melt.entryLoss);
     state = new NetworkState(job, graph, melt, cup);
     air = new AirPockets(state, job);
-    double seconds = Math.max(4.0, 1.5 * job.metal().melted() / pourRate(massToRim));
     double cupHeat = mouldHeat.at(mouldHeat.depthUnderWall(job.gating().cup().across()));
-    heat = new CellHeat(state, job, Math.min(40.0, seconds), cupHeat);
+    double least = Math.min(job.mould().temperature().value(), cupHeat);
+    heat = new CellHeat(state, job, new MouldColumns(job, melt, least, massToRim), cupHeat);
     recorder = new FrontRecorder(state, job.metal().alloy());
     hydraulics = new ColumnFlowSolver(state, air, checking);
     transport = new ColumnTransport(state);
@@ -160,10 +160,6 @@ public final class NetworkRun implements Filling {
       state.forcedFlow = checking.entersAt().orElse(0.0) * first.faceArea[0];
       topology.openInlet();
     }
-  }
-
-  private double pourRate(double toRim) {
-    return Math.max(1e-3, job.pour().rate(job.metal().melted(), toRim));
   }
 
   public static boolean isPiece(ChannelShape shape) {

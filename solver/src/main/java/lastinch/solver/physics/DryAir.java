@@ -22,6 +22,9 @@ public final class DryAir {
   /** Ratio of specific heats, held constant [-]; White, Fluid Mechanics, from memory. */
   public static final double HEAT_RATIO = 1.4;
 
+  /** Temperature of the air in the shop, 20 degC [K]; chosen. */
+  public static final double SHOP = 293.15;
+
   /** Pressure of the open air at sea level [Pa]; U.S. Standard Atmosphere 1976, from memory. */
   public static final double OPEN_AIR = 101325.0;
 

@@ -74,10 +74,14 @@ public final class Friction {
   public static double product(double reynolds, double laminarProduct) {
     Checks.within("reynolds", reynolds, 0.0, Double.MAX_VALUE, "-");
     Checks.within("laminarProduct", laminarProduct, 10.0, 200.0, "-");
-    return checkedProduct(reynolds, laminarProduct);
+    return smooth(reynolds, laminarProduct);
   }
 
-  private static double checkedProduct(double reynolds, double laminarProduct) {
+  /**
+   * As {@link #product} without a look at its figures: for time loops over channels whose figures
+   * were right when they were made.
+   */
+  public static double smooth(double reynolds, double laminarProduct) {
     if (reynolds <= LAMINAR_END) {
       return laminarProduct;
     }
@@ -115,46 +119,9 @@ public final class Friction {
     }
     double reynolds = density * Math.abs(speed) * hydraulicDiameter / viscosity;
     Checks.within("laminarProduct", laminarProduct, 10.0, 200.0, "-");
-    return overSpeed(reynolds, viscosity, hydraulicDiameter, laminarProduct);
-  }
-
-  /**
-   * As {@link #gradientOverSpeed} for a Reynolds number [-] that is known already, without a look
-   * at its figures: for time loops over channels whose figures were right when they were made.
-   */
-  public static double overSpeed(
-      double reynolds, double viscosity, double hydraulicDiameter, double laminarProduct) {
-    return checkedProduct(reynolds, laminarProduct)
+    return smooth(reynolds, laminarProduct)
         * viscosity
         / (2.0 * hydraulicDiameter * hydraulicDiameter);
-  }
-
-  /**
-   * Rise of the pressure gradient per rise of speed [Pa s/m2], the slope an implicit step needs;
-   * between 1 and 2 times {@link #gradientOverSpeed} outside the join.
-   *
-   * @param density [kg/m3]
-   * @param viscosity [Pa s]
-   * @param speed mean over the section, either sign [m/s]
-   * @param hydraulicDiameter [m]
-   * @param laminarProduct as in {@link #factor}
-   */
-  public static double gradientSlope(
-      double density,
-      double viscosity,
-      double speed,
-      double hydraulicDiameter,
-      double laminarProduct) {
-    double over = gradientOverSpeed(density, viscosity, speed, hydraulicDiameter, laminarProduct);
-    if (viscosity == 0.0) {
-      return over;
-    }
-    double reynolds = density * Math.abs(speed) * hydraulicDiameter / viscosity;
-    return over
-        + reynolds
-            * productSlope(reynolds, laminarProduct)
-            * viscosity
-            / (2.0 * hydraulicDiameter * hydraulicDiameter);
   }
 
   /**
@@ -211,33 +178,5 @@ public final class Friction {
     }
     double inverse = 1.82 * StrictMath.log10(reynolds) - 1.64;
     return Math.max(blasius, 1.0 / (inverse * inverse));
-  }
-
-  private static double turbulentProductSlope(double reynolds) {
-    double blasius = BLASIUS / Math.sqrt(Math.sqrt(reynolds));
-    if (reynolds >= FILONENKO_FROM) {
-      double inverse = 1.82 * StrictMath.log10(reynolds) - 1.64;
-      double filonenko = 1.0 / (inverse * inverse);
-      if (filonenko > blasius) {
-        return filonenko * (1.0 - 2.0 * 1.82 / (LN10 * inverse));
-      }
-    }
-    return 0.75 * blasius;
-  }
-
-  private static double productSlope(double reynolds, double laminarProduct) {
-    if (reynolds <= LAMINAR_END) {
-      return 0.0;
-    }
-    double turbulentSlope = turbulentProductSlope(reynolds);
-    if (reynolds >= TURBULENT_START) {
-      return turbulentSlope;
-    }
-    double span = TURBULENT_START - LAMINAR_END;
-    double x = (reynolds - LAMINAR_END) / span;
-    double share = x * x * (3.0 - 2.0 * x);
-    double shareSlope = 6.0 * x * (1.0 - x) / span;
-    double turbulent = turbulentFactor(reynolds) * reynolds;
-    return shareSlope * (turbulent - laminarProduct) + share * turbulentSlope;
   }
 }

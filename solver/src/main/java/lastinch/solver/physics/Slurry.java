@@ -47,6 +47,15 @@ public final class Slurry {
    */
   private static final double LEAST_OPEN = 1e-4;
 
+  /** Share of the gap that stays open at least [-]; keeps a division finite. */
+  private static final double LEAST_SHARE = 1e-3;
+
+  /** Carried solid that must be gone before a shut place opens again, or it flutters [-]; chosen. */
+  private static final double REOPENS = 0.05;
+
+  /** How much wider than what stops it a shut place must be to open again [-]; chosen. */
+  private static final double REOPENS_WIDER = 1.2;
+
   private Slurry() {}
 
   /**
@@ -126,5 +135,59 @@ public final class Slurry {
   public static double openGapStop(double gap) {
     Checks.within("gap", gap, 0.0, Double.MAX_VALUE, "m");
     return Math.max(LEAST_OPEN_SHARE * gap, LEAST_OPEN);
+  }
+
+  /**
+   * Skin after new solid was shared between skin and slurry; heat gained melts skin first.
+   *
+   * @param skin before, in the unit of {@code amount}
+   * @param change of the share of solid in the step [-]
+   * @param amount of metal, mass or volume
+   * @param mushShare of new solid that rides along [-]
+   * @param after share of solid now [-]
+   */
+  public static double skin(
+      double skin, double change, double amount, double mushShare, double after) {
+    double grown = skin;
+    if (change > 0.0) {
+      grown += (1.0 - mushShare) * change * amount;
+    } else if (grown > 0.0) {
+      grown = Math.max(0.0, grown + change * amount);
+    }
+    return Math.min(grown, after * amount);
+  }
+
+  /** Share of the gap that a skin of a share of all metal leaves open [-]. */
+  public static double openShare(double skinShare) {
+    return Math.max(LEAST_SHARE, 1.0 - skinShare);
+  }
+
+  /**
+   * Share of solid in what moves [-].
+   *
+   * @param solid of all metal [-]
+   * @param skinShare of all metal that is skin [-]
+   */
+  public static double carried(double solid, double skinShare) {
+    if (solid <= 0.0) {
+      return 0.0;
+    }
+    return skinShare < 1.0 ? Math.max(0.0, (solid - skinShare) / (1.0 - skinShare)) : 1.0;
+  }
+
+  /**
+   * Whether metal cannot flow through a place; one that was shut opens with a margin only.
+   *
+   * @param was shut until now
+   * @param slurry solid in what moves [-]
+   * @param flowStop share of it that stops the flow [-]
+   * @param open gap that skins leave open [m]
+   * @param stop gap that stops the flow, from {@link #openGapStop} [m]
+   */
+  public static boolean isShut(
+      boolean was, double slurry, double flowStop, double open, double stop) {
+    return was
+        ? slurry >= flowStop - REOPENS || open < REOPENS_WIDER * stop
+        : slurry >= flowStop || open < stop;
   }
 }

@@ -48,7 +48,7 @@ final class PlaneHandover {
     addSquares();
     joinSquares();
     if (!run.sprue.isHeld()) {
-      int foot = run.sprue.cells(seconds).addTo(cells, mapParts);
+      int foot = run.sprue.cells(seconds).addTo(cells, mapParts, inletHeight());
       for (GapMap.Opening inlet : run.map.inlets()) {
         int c = number[run.gridCell(inlet.cell())];
         if (foot >= 0 && c != NONE) {
@@ -59,21 +59,28 @@ final class PlaneHandover {
     return cells.build();
   }
 
+  /** Where the sprue stands on: the inlet it opens into. */
+  private double inletHeight() {
+    double sum = 0.0;
+    for (GapMap.Opening inlet : run.map.inlets()) {
+      sum += run.map.height(inlet.cell());
+    }
+    return sum / Math.max(1, run.map.inlets().size());
+  }
+
   private void addSquares() {
     FlowState s = run.flow.state;
-    double rise = run.job.mould().attitude().rise();
     for (int c = 0; c < run.grid.size; c++) {
       if (s.liquid[c] <= TRACE * run.grid.volume[c] || run.heat.wetted(c) == 0.0) {
         continue;
       }
       int k = run.mapCell[c];
-      double y = run.map.grid().y(k / run.grid.nx);
       number[c] =
           cells.cell(
               run.map.part(k),
               s.liquid[c],
               run.grid.volume[c],
-              rise * y,
+              run.map.height(k),
               run.grid.gap[c],
               s.fill(c) < 1.0 - TRACE);
       cells.heat(run.heat.content[c] / s.liquid[c], s.skin[c] / s.liquid[c], run.heat.mostSolid(c));

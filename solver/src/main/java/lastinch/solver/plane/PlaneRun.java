@@ -6,21 +6,21 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.filling.RunObserver;
 import lastinch.solver.geometry.cavity.CavityMap;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.numerics.WorkerPair;
-import lastinch.solver.physics.AirEscape;
 import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.flow.Downsprue;
 import lastinch.solver.plane.flow.FlowState;
+import lastinch.solver.plane.flow.FlowingLiquid;
 import lastinch.solver.plane.flow.PlaneBreakdown;
 import lastinch.solver.plane.flow.PlaneFlow;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.flow.PlaneInlets;
-import lastinch.solver.plane.heat.InitialMouldTemperature;
 import lastinch.solver.plane.heat.PlaneHeat;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
 import lastinch.solver.plane.record.GateRecorder;
 import lastinch.solver.plane.record.GateTracer;
 import lastinch.solver.plane.record.JetImpingement;
@@ -51,7 +51,7 @@ public final class PlaneRun {
   public final PourCase job;
   public final GapMap map;
   public final PlaneGrid grid;
-  public final PlaneMeltProperties melt;
+  public final MeltProperties melt;
   public final double mouldTemperature;
   public final PlaneFlow flow;
   public final PlaneHeat heat;
@@ -88,8 +88,8 @@ public final class PlaneRun {
     this.job = job;
     this.map = map;
     grid = PlaneGrid.over(map);
-    mouldTemperature = InitialMouldTemperature.atNearestEdge(job.mould());
-    melt = new PlaneMeltProperties(job, mouldTemperature);
+    mouldTemperature = new MouldTemperature(job.mould()).atNearestEdge();
+    melt = new MeltProperties(job, mouldTemperature);
     piece = new boolean[grid.size];
     mapCell = new int[grid.size];
     int[] gateOfCell = new int[grid.size];
@@ -113,13 +113,20 @@ public final class PlaneRun {
     PlaneInlets gates = new PlaneInlets(List.of(inlet()));
     origins = new GateTracer(grid, job.gating().gates().size(), gateOfCell);
     boolean[] shut = new boolean[grid.size];
-    heat = new PlaneHeat(grid, melt, job, mouldTemperature, shut);
+    sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
+    heat = new PlaneHeat(grid, melt, job, sprue.mould(), mouldTemperature, shut);
     boolean[] halted = heat.leading().halted;
     flow =
         new PlaneFlow(
-            grid, melt.liquid(job), gates, air(), new Load(heat, origins), shut, halted, team);
+            grid,
+            FlowingLiquid.of(job, melt),
+            gates,
+            air(),
+            new Load(heat, origins),
+            shut,
+            halted,
+            team);
     recorder = new PlaneRecorder(grid, melt, heat, origins, mouldTemperature);
-    sprue = new Downsprue(job, melt, grid.totalVolume(), mouldTemperature);
     gateWatch = new GateRecorder(this, job, map, gateOfCell);
     watch = new SprueLimitRecorder(this);
     impacts = new JetImpingement(grid);
@@ -192,7 +199,8 @@ public final class PlaneRun {
     MouldMedium medium = job.mould().medium();
     List<AirEscapeLaw.Hole> holes = new ArrayList<>();
     for (GapMap.Opening o : map.vents()) {
-      holes.add(new AirEscapeLaw.Hole(gridCell(o.cell()), AirEscape.VENT_DISCHARGE * o.area()));
+      holes.add(
+          new AirEscapeLaw.Hole(gridCell(o.cell()), job.laws().ventDischarge().value() * o.area()));
     }
     double temperature =
         0.5 * (melt.table.temperature(melt.enthalpyIn) + job.mould().temperature().value());

@@ -6,6 +6,7 @@ import lastinch.solver.material.Band;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.Checks;
 import lastinch.solver.material.Citation;
+import lastinch.solver.physics.DryAir;
 
 /**
  * Heat a melt loses between the reading in the crucible and the cup: so much per second while it
@@ -29,9 +30,6 @@ public final class LipLoss {
 
   private static final double BRONZE_HEAT = 480.0;
   private static final double BRONZE_DENSITY = 7880.0;
-
-  /** Air and walls of the shop [K]. */
-  private static final double AIR = 293.15;
 
   /** Of the open crucible, metal under a little dross [-]: an estimate, no source. */
   private static final double EMISSIVITY = 0.8;
@@ -102,7 +100,7 @@ public final class LipLoss {
 
   /** What an open surface gives off [W/m2]. */
   static double givenOff(double temperature) {
-    return SURFACE.coefficient(temperature, AIR) * Math.max(0.0, temperature - AIR);
+    return SURFACE.coefficient(temperature, DryAir.SHOP) * Math.max(0.0, temperature - DryAir.SHOP);
   }
 
   private static Band scaled(Band usual, double factor, String note) {

@@ -1,7 +1,6 @@
 package lastinch.solver.uncertainty;
 
 import java.util.Optional;
-import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
@@ -17,7 +16,7 @@ final class ModelInputs {
   }
 
   static PourCase withSpreading(PourCase job, Band factor) {
-    return Copies.with(job, new ModelCoefficients(factor, job.laws().rangeRatio()));
+    return Copies.with(job, job.laws().withSpreading(factor));
   }
 
   static Optional<Band> rangeRatio(PourCase job) {
@@ -27,6 +26,6 @@ final class ModelInputs {
   }
 
   static PourCase withRangeRatio(PourCase job, Band ratio) {
-    return Copies.with(job, new ModelCoefficients(job.laws().spreading(), ratio));
+    return Copies.with(job, job.laws().withRangeRatio(ratio));
   }
 }

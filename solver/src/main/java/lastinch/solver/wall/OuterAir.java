@@ -1,6 +1,7 @@
 package lastinch.solver.wall;
 
 import lastinch.solver.material.Checks;
+import lastinch.solver.physics.DryAir;
 
 /**
  * What lies behind the outer end of a column: nothing that takes heat, or air.
@@ -12,7 +13,7 @@ import lastinch.solver.material.Checks;
  */
 public record OuterAir(boolean present, double temperature, double convection, double emissivity) {
   /** No flux at the outer end. */
-  public static final OuterAir NONE = new OuterAir(false, 293.15, 0.0, 0.0);
+  public static final OuterAir NONE = new OuterAir(false, DryAir.SHOP, 0.0, 0.0);
 
   public OuterAir {
     Checks.within("temperature", temperature, 200.0, 2000.0, "K");

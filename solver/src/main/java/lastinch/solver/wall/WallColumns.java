@@ -3,6 +3,7 @@ package lastinch.solver.wall;
 import lastinch.solver.material.Checks;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.material.MouldTable;
+import lastinch.solver.physics.DryAir;
 
 /**
  * Many columns of mould normal to the wall, each coupled to the metal in front of it. All figures
@@ -179,7 +180,7 @@ public final class WallColumns {
    * @return specific enthalpy after [J/kg]
    */
   public double exchange(int column, double dt, double conductance, double metalPerArea, double h) {
-    return exchangeInAir(column, dt, conductance, metalPerArea, h, 0.0, 293.15);
+    return exchangeInAir(column, dt, conductance, metalPerArea, h, 0.0, DryAir.SHOP);
   }
 
   /**

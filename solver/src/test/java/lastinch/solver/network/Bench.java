@@ -2,13 +2,13 @@ package lastinch.solver.network;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.inlet.PouringCup;
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.ColumnFlowSolver;
 import lastinch.solver.network.flow.ColumnTransport;
 import lastinch.solver.network.flow.NetworkState;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.network.layout.SectionShape;

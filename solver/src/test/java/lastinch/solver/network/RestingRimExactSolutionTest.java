@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.filling.RunObserver;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.result.EdgeStretch;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;

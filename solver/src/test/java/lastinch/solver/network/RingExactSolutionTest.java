@@ -3,8 +3,8 @@ package lastinch.solver.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.flow.Channel;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.SectionShape;
 import lastinch.solver.result.Meeting;

@@ -51,7 +51,6 @@ class FrictionLimitsTest {
   void restIsFinite() {
     double over = Friction.gradientOverSpeed(RHO, MU, 0.0, DH, Friction.SLOT);
     assertThat(over).isCloseTo(96.0 * MU / (2.0 * DH * DH), within(1e-9));
-    assertThat(Friction.gradientSlope(RHO, MU, 0.0, DH, Friction.SLOT)).isEqualTo(over);
     assertThat(Friction.product(0.0, Friction.ROUND)).isEqualTo(Friction.ROUND);
     assertThatThrownBy(() -> Friction.factor(0.0, Friction.ROUND))
         .isInstanceOf(IllegalArgumentException.class)
@@ -61,27 +60,12 @@ class FrictionLimitsTest {
   @Test
   void metalWithoutViscosityHasNoFriction() {
     assertThat(Friction.gradientOverSpeed(RHO, 0.0, 1.0, DH, Friction.SLOT)).isZero();
-    assertThat(Friction.gradientSlope(RHO, 0.0, 1.0, DH, Friction.SLOT)).isZero();
   }
 
   @Test
   void flowBackwardsMeetsTheSameFriction() {
     assertThat(Friction.gradientOverSpeed(RHO, MU, -1.3, DH, Friction.SLOT))
         .isEqualTo(Friction.gradientOverSpeed(RHO, MU, 1.3, DH, Friction.SLOT));
-    assertThat(Friction.gradientSlope(RHO, MU, -1.3, DH, Friction.SLOT))
-        .isEqualTo(Friction.gradientSlope(RHO, MU, 1.3, DH, Friction.SLOT));
-  }
-
-  @ParameterizedTest
-  @ValueSource(doubles = {500.0, 2100.0, 2900.0, 3900.0, 5e3, 5.9e4, 2e5, 8e5})
-  void slopeIsTheSlopeOfTheGradient(double reynolds) {
-    double u = reynolds * MU / (RHO * DH);
-    double d = 1e-5 * u;
-    double above = (u + d) * Friction.gradientOverSpeed(RHO, MU, u + d, DH, Friction.SLOT);
-    double below = (u - d) * Friction.gradientOverSpeed(RHO, MU, u - d, DH, Friction.SLOT);
-    // central difference: truncation 1e-10, round-off 1e-10
-    assertThat(Friction.gradientSlope(RHO, MU, u, DH, Friction.SLOT))
-        .isCloseTo((above - below) / (2.0 * d), withinPercentage(1e-5));
   }
 
   @ParameterizedTest

@@ -3,10 +3,11 @@ package lastinch.solver.plane;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.heat.PlaneHeat;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
 
@@ -32,9 +33,15 @@ class HeatCarriedOrderOfConvergenceTest {
       state = new FlowState(grid);
       PourCase job = SampleJob.strip(0.1, 0.02, 2e-3).build();
       double mould = 773.15;
+      MeltProperties melt = new MeltProperties(job, mould);
       heat =
           new PlaneHeat(
-              grid, new PlaneMeltProperties(job, mould), job, mould, new boolean[grid.size]);
+              grid,
+              melt,
+              job,
+              new MouldColumns(job, melt, mould, 1.0),
+              mould,
+              new boolean[grid.size]);
       heat.enters(HOT);
       for (int k = 0; k < cells; k++) {
         for (int across = 0; across < 4; across++) {

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.FlowingLiquid;
@@ -11,7 +13,6 @@ import lastinch.solver.plane.flow.PlaneFlow;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.flow.PlaneInlets;
 import lastinch.solver.plane.heat.PlaneHeat;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
@@ -68,8 +69,8 @@ class HeatSymmetryConservationTest {
               .reads(1010.0 + SampleJob.ZERO)
               .checking(SampleJob.Options.ordinary())
               .build();
-      PlaneMeltProperties melt = new PlaneMeltProperties(job, MOULD);
-      FlowingLiquid l = melt.liquid(job);
+      MeltProperties melt = new MeltProperties(job, MOULD);
+      FlowingLiquid l = FlowingLiquid.of(job, melt);
       FlowingLiquid pulled =
           new FlowingLiquid(
               l.density(),
@@ -80,11 +81,13 @@ class HeatSymmetryConservationTest {
               l.flowStop(),
               3.0 * x,
               3.0 * y,
+              l.friction(),
               false);
       flow =
           new PlaneFlow(
               grid, pulled, new PlaneInlets(List.of(gate)), AirEscapeLaw.NONE, this, 1e-14);
-      heat = new PlaneHeat(grid, melt, job, MOULD, flow.shut);
+      heat =
+          new PlaneHeat(grid, melt, job, new MouldColumns(job, melt, MOULD, 1.0), MOULD, flow.shut);
       heat.enters(melt.enthalpyIn);
       flow.gates.pressure[0] = 4500.0;
       flow.begin();

@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
-import lastinch.solver.plane.heat.WallHeat;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.physics.Slurry;
+import lastinch.solver.plane.flow.FlowingLiquid;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,7 @@ class PlanePullExactSolutionTest {
             .mouldAt(293.15)
             .attitude(stands)
             .build();
-    return new PlaneMeltProperties(job, 293.15).liquid(job).gravityX();
+    return FlowingLiquid.of(job, new MeltProperties(job, 293.15)).gravityX();
   }
 
   /** The tip lies at large x: with the tip down the pull goes towards it. */
@@ -37,11 +38,11 @@ class PlanePullExactSolutionTest {
   @Test
   void aShutSquareOpensWithAMarginOnly() {
     double stop = 1e-4;
-    assertThat(WallHeat.isShut(false, 0.29, 0.3, 1.1 * stop, stop)).isFalse();
-    assertThat(WallHeat.isShut(true, 0.29, 0.3, 2.0 * stop, stop)).isTrue();
-    assertThat(WallHeat.isShut(true, 0.0, 0.3, 1.1 * stop, stop)).isTrue();
-    assertThat(WallHeat.isShut(true, 0.24, 0.3, 1.3 * stop, stop)).isFalse();
-    assertThat(WallHeat.isShut(false, 0.31, 0.3, 2.0 * stop, stop)).isTrue();
-    assertThat(WallHeat.isShut(false, 0.0, 0.3, 0.9 * stop, stop)).isTrue();
+    assertThat(Slurry.isShut(false, 0.29, 0.3, 1.1 * stop, stop)).isFalse();
+    assertThat(Slurry.isShut(true, 0.29, 0.3, 2.0 * stop, stop)).isTrue();
+    assertThat(Slurry.isShut(true, 0.0, 0.3, 1.1 * stop, stop)).isTrue();
+    assertThat(Slurry.isShut(true, 0.24, 0.3, 1.3 * stop, stop)).isFalse();
+    assertThat(Slurry.isShut(false, 0.31, 0.3, 2.0 * stop, stop)).isTrue();
+    assertThat(Slurry.isShut(false, 0.0, 0.3, 0.9 * stop, stop)).isTrue();
   }
 }

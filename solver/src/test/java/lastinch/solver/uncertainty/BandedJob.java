@@ -27,9 +27,9 @@ public final class BandedJob {
   public static PourCase exact(double emptiesIn) {
     PourCase job = SampleJob.featherInSand(emptiesIn).build();
     ModelCoefficients laws =
-        new ModelCoefficients(
-            Band.typed(job.laws().spreading().value()),
-            Band.typed(job.laws().rangeRatio().value()));
+        job.laws()
+            .withSpreading(Band.typed(job.laws().spreading().value()))
+            .withRangeRatio(Band.typed(job.laws().rangeRatio().value()));
     return Copies.with(job, laws);
   }
 
@@ -52,7 +52,7 @@ public final class BandedJob {
           Copies.with(
               job,
               MouldInputs.withMedium(d, d.medium().with(MouldMedium.Figure.CONTACT_LIQUID, band)));
-      case RANGE_RATIO -> Copies.with(job, new ModelCoefficients(job.laws().spreading(), band));
+      case RANGE_RATIO -> Copies.with(job, job.laws().withRangeRatio(band));
       default -> throw new IllegalArgumentException(unknown.name());
     };
   }
@@ -89,7 +89,7 @@ public final class BandedJob {
         metal,
         new Pour.Empties(n.round(2.5)),
         job.checking(),
-        new ModelCoefficients(n.round(1.0), n.round(3.0)));
+        ModelCoefficients.USUAL.withSpreading(n.round(1.0)).withRangeRatio(n.round(3.0)));
   }
 
   private static final class Count {

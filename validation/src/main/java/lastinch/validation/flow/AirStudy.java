@@ -48,7 +48,7 @@ public final class AirStudy implements Study {
   @Override
   public void compare(Rows rows) {
     double hot = 973.15;
-    double cool = 293.15;
+    double cool = DryAir.SHOP;
     double opening = discharge * Math.PI * 0.25e-6;
     double[] pressure = {102000.0, 105000.0, 110000.0, 200000.0};
     double[] flow = {1.39005838e-5, 3.24003747e-5, 4.96922923e-5, 1.62802652e-4};

@@ -118,7 +118,6 @@ public final class MaterialWords {
           needed("crucible cools by", Dimension.COOLING_RATE, 0, 100, "reading to lip"),
           needed("lip and stream cost", Dimension.HEAT_DIFFERENCE, 0, 300, "over the lip"),
           needed("air takes from outside", Dimension.HEAT_PULL, 0, 1000, "still air"),
-          needed("shell glows away", Dimension.HEAT_PULL, 0, 1000, "hot shell"),
           needed("air through sand rammed soft", Dimension.NUMBER, 0.01, 100, "times firm"),
           needed("density of sand rammed soft", Dimension.NUMBER, 0.5, 2, "times firm"),
           needed("air through sand rammed firm", Dimension.NUMBER, 0.01, 100, "times firm"),

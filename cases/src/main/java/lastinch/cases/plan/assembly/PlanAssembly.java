@@ -10,7 +10,6 @@ import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ShopFile;
 import lastinch.cases.plan.Want;
 import lastinch.solver.casting.Metal;
-import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Pour;
@@ -68,8 +67,7 @@ public final class PlanAssembly {
             metal,
             pour,
             CheckingAssembly.of(root.group("for checking")),
-            new ModelCoefficients(
-                ModelCoefficients.USUAL.spreading(), materials.common().rangeRatio()));
+            materials.common().laws());
     OptionalDouble held = mouldWords.si("held there");
     return new Plan(
         title,

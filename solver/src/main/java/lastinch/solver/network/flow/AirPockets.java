@@ -35,6 +35,7 @@ public final class AirPockets {
 
   private final NetworkState state;
   private final boolean on;
+  private final double ventDischarge;
   private final double permeability;
   private final double porosity;
   private final double crack;
@@ -72,6 +73,7 @@ public final class AirPockets {
   public AirPockets(NetworkState state, PourCase job) {
     this.state = state;
     on = job.checking().pushesBack() && !state.melt.water;
+    ventDischarge = job.laws().ventDischarge().value();
     MouldMedium medium = job.mould().medium();
     permeability = medium.permeability().value();
     porosity = Math.max(1e-3, medium.porosity());
@@ -228,7 +230,7 @@ public final class AirPockets {
       if (isOpen(v, p)) {
         flow +=
             AirEscape.orificeFlow(
-                AirEscape.VENT_DISCHARGE * v.area(), OPEN + over, temperature, OPEN, temperature);
+                ventDischarge * v.area(), OPEN + over, temperature, OPEN, temperature);
       }
     }
     return flow / over;

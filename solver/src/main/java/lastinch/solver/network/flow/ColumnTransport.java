@@ -1,13 +1,11 @@
 package lastinch.solver.network.flow;
 
+import lastinch.solver.charge.DispersionLaw;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.network.heat.FrontMarker;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.numerics.ImplicitDiffusion;
 import lastinch.solver.numerics.VanLeerFlux;
-import lastinch.solver.physics.Friction;
-import lastinch.solver.physics.TaylorArisDispersion;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
@@ -354,15 +352,13 @@ public final class ColumnTransport {
 
   /** Spreading coefficient at a cell for a flow [m3/s], [m2/s]. */
   public double spreading(Channel c, int i, double flow) {
-    MeltProperties melt = state.melt;
-    double kappa = melt.diffusivity;
+    DispersionLaw dispersion = state.melt.dispersion;
     double speed = Math.abs(flow) / c.shape.meanArea[i];
     double diameter = c.shape.hydraulicDiameter[i];
-    double reynolds = melt.density * speed * diameter / melt.viscosity;
-    double factor = Friction.factor(Math.max(1.0, reynolds), c.shape.laminarProduct[i]);
+    double laminar = c.shape.laminarProduct[i];
     boolean round = c.shape.width[i] < 2.0 * c.shape.thickness[i];
     return round
-        ? TaylorArisDispersion.round(kappa, speed, diameter, reynolds, factor)
-        : TaylorArisDispersion.plates(kappa, speed, 0.5 * diameter, reynolds, factor);
+        ? dispersion.round(speed, diameter, laminar)
+        : dispersion.plates(speed, diameter, laminar);
   }
 }

@@ -1,10 +1,9 @@
 package lastinch.solver.network.flow;
 
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.heat.FrontMarker;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.record.FrontRecorder;
-import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 
 /**
@@ -90,7 +89,7 @@ public final class FallingMetal {
     }
     double diameter = c.shape.hydraulicDiameter[cell];
     double reynolds = melt.density * Math.max(1e-3, stream.speed(p)) * diameter / melt.viscosity;
-    return Friction.overSpeed(reynolds, melt.viscosity, diameter, c.shape.laminarProduct[cell])
+    return melt.friction.overSpeed(reynolds, melt.viscosity, diameter, c.shape.laminarProduct[cell])
         / melt.density;
   }
 

@@ -3,8 +3,8 @@ package lastinch.solver.network.flow;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Checking;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.heat.FrontMarker;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.physics.Capillary;
@@ -359,7 +359,7 @@ final class LiquidColumns {
     double overSpeed =
         viscosity == 0.0
             ? 0.0
-            : Friction.overSpeed(reynolds, viscosity, diameter, shape.laminarProduct[i]);
+            : melt.friction.overSpeed(reynolds, viscosity, diameter, shape.laminarProduct[i]);
     if (reynolds > Friction.LAMINAR_END) {
       double quadratic = overSpeed / speed * stretch / (area * area);
       leg.quadraticForward += quadratic;

@@ -2,9 +2,9 @@ package lastinch.solver.network.flow;
 
 import java.util.Arrays;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.inlet.PouringCup;
 import lastinch.solver.network.heat.FrontMarker;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 

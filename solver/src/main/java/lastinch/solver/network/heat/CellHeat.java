@@ -2,14 +2,13 @@ package lastinch.solver.network.heat;
 
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.material.MouldTable;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.physics.Slurry;
-import lastinch.solver.wall.OuterAir;
 import lastinch.solver.wall.WallColumns;
-import lastinch.solver.wall.WallGrid;
 
 /**
  * Heat from metal to mould, cell by cell: every wetted cell faces its own column of mould. New
@@ -31,20 +30,6 @@ public final class CellHeat {
    * mm.
    */
   private static final double OLD = 0.25;
-
-  /**
-   * Biot number above which metal is resolved through the gap [-]; common practice for a lump, no
-   * source: halved stops move by 0.06 mm.
-   */
-  private static final double THICK = 0.1;
-
-  /**
-   * Outside of a shell: air at 20 degC, 10 W/(m2 K), emissivity 0.8; estimates of the catalogue.
-   */
-  private static final double OUTSIDE = 293.15;
-
-  private static final double CONVECTION = 10.0;
-  private static final double EMISSIVITY = 0.8;
 
   private final NetworkState state;
   private final WallColumns columns;
@@ -68,31 +53,13 @@ public final class CellHeat {
   private double mostSolidAnywhere;
   private int count;
 
-  public CellHeat(NetworkState state, PourCase job, double seconds, double cupTemperature) {
+  public CellHeat(NetworkState state, PourCase job, MouldColumns mould, double cupTemperature) {
     this.state = state;
     Checking checking = job.checking();
     curved = checking.wallCurvature();
-    double coldest = Math.min(job.mould().temperature().value(), cupTemperature);
-    MouldTable table =
-        MouldTable.of(job.mould().medium(), coldest - 100.0, state.melt.temperatureIn() + 50.0);
-    double diffusivity = 0.0;
-    for (double t = coldest; t < state.melt.temperatureIn(); t += 100.0) {
-      diffusivity = Math.max(diffusivity, table.conductivityAt(t) / table.capacityAt(t));
-    }
-    WallGrid grid = WallGrid.usual(diffusivity, seconds).withMetalNodes(8);
     cupColumn = state.allCells;
-    int count = state.allCells + 1;
-    boolean shell = job.mould().wallThickness().value() > 0.0;
-    depthLimit = shell ? job.mould().wallThickness().value() : Double.POSITIVE_INFINITY;
-    if (checking.mouldStaysAtHeat()) {
-      columns = WallColumns.fixed(count, grid, table, state.melt.table);
-    } else if (shell) {
-      columns =
-          WallColumns.shell(
-              count, grid, table, state.melt.table, OuterAir.of(OUTSIDE, CONVECTION, EMISSIVITY));
-    } else {
-      columns = new WallColumns(count, grid, table, state.melt.table);
-    }
+    columns = mould.of(state.allCells + 1, state.melt.table);
+    depthLimit = mould.depthLimit;
     this.cupTemperature = cupTemperature;
     streamVolume = new double[state.allCells];
     streamHeat = new double[state.allCells];
@@ -110,8 +77,7 @@ public final class CellHeat {
   private void measure(int cell, double cellGap) {
     MeltProperties melt = state.melt;
     gap[cell] = cellGap;
-    thick[cell] =
-        !melt.perfectContact && melt.contactLiquid * (0.5 * cellGap) / melt.conductivity > THICK;
+    thick[cell] = melt.contact.isThick(cellGap);
     liquidConductance[cell] = melt.tipConductance(thick[cell] ? 0.0 : cellGap);
   }
 
@@ -172,7 +138,8 @@ public final class CellHeat {
       cupShare = share;
     }
     double area = cupShare * state.cup.wall();
-    double conductance = state.melt.conductance(2.0 * volume / area, 0.0) * share / cupShare;
+    double conductance =
+        state.melt.contact.conductance(2.0 * volume / area, 0.0) * share / cupShare;
     double perArea = state.melt.density * volume / area;
     state.cupEnthalpy = columns.exchange(cupColumn, dt, conductance, perArea, state.cupEnthalpy);
   }
@@ -220,32 +187,21 @@ public final class CellHeat {
 
   /** Heat passed by lumped metal to the mould face at a cell [W/(m2 K)]. */
   private double conductance(int cell, double mostSolid) {
-    return mostSolid <= state.melt.skinFrees
+    return mostSolid <= state.melt.contact.skinFrees
         ? liquidConductance[cell]
-        : state.melt.conductance(thick[cell] ? 0.0 : gap[cell], mostSolid);
+        : state.melt.contact.conductance(thick[cell] ? 0.0 : gap[cell], mostSolid);
   }
 
   /** Shares new solid between skin and slurry. */
   private void settle(Channel c, int i, double before, double after) {
     double mass = state.melt.density * c.wet[i];
     double change = after - before;
-    if (change > 0.0) {
-      c.skin[i] += (1.0 - c.mushShare) * change * mass;
-    } else if (c.skin[i] > 0.0) {
-      c.skin[i] = Math.max(0.0, c.skin[i] + change * mass);
-    }
-    c.skin[i] = Math.min(c.skin[i], after * mass);
+    c.skin[i] = Slurry.skin(c.skin[i], change, mass, c.mushShare, after);
     c.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(c.mostSolid[i], after);
     mostSolidAnywhere = Math.max(mostSolidAnywhere, c.mostSolid[i]);
-    if (after <= 0.0 && c.skin[i] == 0.0) {
-      c.openShare[i] = 1.0;
-      c.slurry[i] = 0.0;
-      c.thickening[i] = 1.0;
-      return;
-    }
     double share = c.skin[i] / mass;
-    c.openShare[i] = Math.max(1e-3, 1.0 - share);
-    c.slurry[i] = share < 1.0 ? Math.max(0.0, (after - share) / (1.0 - share)) : 1.0;
+    c.openShare[i] = Slurry.openShare(share);
+    c.slurry[i] = Slurry.carried(after, share);
     c.thickening[i] = Slurry.viscosityFactor(Math.min(1.0, c.slurry[i]), state.melt.flowStop);
   }
 
@@ -369,16 +325,18 @@ public final class CellHeat {
     if (c.wet[i] < 0.5 * c.shape.volume[i]) {
       return false;
     }
-    double full = gap[c.firstCell + i];
-    double open = full * (1.0 - c.skinShare(i, state.melt.density));
-    return c.slurry[i] >= state.melt.flowStop || open < Slurry.openGapStop(full);
+    return isShut(false, c, i);
   }
 
   /** Whether a shut cell has opened again, with some to spare. */
   public boolean isOpenAgain(Channel c, int i) {
+    return !isShut(true, c, i);
+  }
+
+  private boolean isShut(boolean was, Channel c, int i) {
     double full = gap[c.firstCell + i];
     double open = full * (1.0 - c.skinShare(i, state.melt.density));
-    return c.slurry[i] < state.melt.flowStop - 0.05 && open > 1.2 * Slurry.openGapStop(full);
+    return Slurry.isShut(was, c.slurry[i], state.melt.flowStop, open, Slurry.openGapStop(full));
   }
 
   /** Open gap over what stops it, as a share of what there was [-]. */

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.layout.LimbProfile;
 import lastinch.solver.physics.Capillary;
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;

@@ -1,5 +1,6 @@
 package lastinch.solver.network.heat;
 
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.record.FrontRecorder;
 

@@ -1,6 +1,7 @@
 package lastinch.solver.network.heat;
 
 import java.util.OptionalDouble;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.NetworkRun;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;
@@ -8,7 +9,6 @@ import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.network.record.FrontRecorder;
 import lastinch.solver.physics.Capillary;
-import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.PassageRecord.Role;
@@ -198,7 +198,7 @@ public final class RunOutExtrapolation {
     int cell = shape.cellAt(end);
     double diameter = shape.hydraulicDiameter[cell];
     double reynolds = Math.max(1.0, melt.density * speed * diameter / melt.viscosity);
-    double factor = Friction.factor(reynolds, shape.laminarProduct[cell]);
+    double factor = melt.friction.factor(reynolds, shape.laminarProduct[cell], diameter);
     double added = factor * x / diameter * 0.5 * melt.density * speed * speed;
     double needed = run.work.friction() + added;
     return needed <= push ? 1.0 : Math.sqrt(push / needed);

@@ -19,7 +19,7 @@ import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.casting.gating.Vent;
 import lastinch.solver.casting.gating.Well;
-import lastinch.solver.network.heat.MouldTemperature;
+import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.Model;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.filling.Need;
 import lastinch.solver.network.flow.MetalInPlace;
-import lastinch.solver.network.heat.MouldTemperature;
 
 /** What a network of channels cannot hold yet. */
 public final class NetworkScope {

@@ -16,7 +16,7 @@ import lastinch.solver.casting.gating.Feeder;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Overflow;
 import lastinch.solver.casting.gating.Runner;
-import lastinch.solver.network.heat.MouldTemperature;
+import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
 

@@ -242,7 +242,7 @@ public final class NetworkFindings {
 
   private void doubts() {
     double solid = run.heat.mostSolidAnywhere();
-    if (solid > run.melt.skinFrees) {
+    if (solid > run.melt.contact.skinFrees) {
       found.add(Kind.GAP_COUNTS, Severity.NOTE, Optional.empty(), "solid", solid);
     }
     for (Channel c : run.state.channels) {

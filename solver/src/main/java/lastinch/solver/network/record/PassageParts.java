@@ -2,8 +2,8 @@ package lastinch.solver.network.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.flow.Channel;
-import lastinch.solver.network.heat.MeltProperties;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.result.PassageRecord;
 

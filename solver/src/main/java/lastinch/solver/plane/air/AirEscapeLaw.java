@@ -1,6 +1,7 @@
 package lastinch.solver.plane.air;
 
 import java.util.List;
+import lastinch.solver.physics.DryAir;
 
 /**
  * How the air ahead of the metal behaves.
@@ -30,7 +31,17 @@ public record AirEscapeLaw(
 
   /** Air that never pushes back. */
   public static final AirEscapeLaw NONE =
-      new AirEscapeLaw(false, 293.15, 101325.0, 101325.0, 0.0, 0.5, 0.05, 0.0, 0.05, List.of());
+      new AirEscapeLaw(
+          false,
+          DryAir.SHOP,
+          DryAir.OPEN_AIR,
+          DryAir.OPEN_AIR,
+          0.0,
+          0.5,
+          0.05,
+          0.0,
+          0.05,
+          List.of());
 
   public AirEscapeLaw {
     vents = List.copyOf(vents);
@@ -39,7 +50,7 @@ public record AirEscapeLaw(
   /** A tight mould with air in it. */
   public static AirEscapeLaw tight(double temperature) {
     return new AirEscapeLaw(
-        true, temperature, 101325.0, 101325.0, 0.0, 0.5, 0.05, 0.0, 0.05, List.of());
+        true, temperature, DryAir.OPEN_AIR, DryAir.OPEN_AIR, 0.0, 0.5, 0.05, 0.0, 0.05, List.of());
   }
 
   /**

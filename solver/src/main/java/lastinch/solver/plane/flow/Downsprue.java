@@ -4,10 +4,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Well;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.inlet.PouringCup;
 import lastinch.solver.physics.Gravity;
-import lastinch.solver.physics.Losses;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
 import lastinch.solver.plane.heat.SprueFall;
 import lastinch.solver.plane.heat.SprueWalls;
 
@@ -30,7 +30,7 @@ public final class Downsprue {
    */
   private static final double DRAINS = 10e-3;
 
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final PouringCup cup;
   private final SprueShape shape;
   private final double tall;
@@ -43,6 +43,7 @@ public final class Downsprue {
   private final double[] room;
   private final double wellRoom;
   private final SprueWalls walls;
+  private final MouldColumns mould;
   private final SprueFall falling = new SprueFall(CELLS);
   private double wellVolume;
   private double wellContent;
@@ -53,7 +54,7 @@ public final class Downsprue {
   private double mostStanding;
   private double atFoot;
 
-  public Downsprue(PourCase job, PlaneMeltProperties melt, double cavity, double mouldTemperature) {
+  public Downsprue(PourCase job, MeltProperties melt, double cavity, double mouldTemperature) {
     this.melt = melt;
     shape = new SprueShape(job.gating().sprue(), CELLS);
     tall = shape.tall;
@@ -64,7 +65,7 @@ public final class Downsprue {
     double wide = well.map(Well::across).orElse(0.0);
     double deep = well.map(Well::depth).orElse(0.0);
     wellRoom = Math.PI / 4.0 * wide * wide * deep;
-    entryLoss = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+    entryLoss = melt.entryLoss;
     double toRim = melt.density * (cavity + totalRoom() + job.gating().cup().volume());
     cup =
         new PouringCup(
@@ -79,9 +80,10 @@ public final class Downsprue {
     heldHead = kept.orElse(0.0);
     forcedFlow = job.checking().entersAt().orElse(0.0);
     atFoot = melt.enthalpyIn;
+    mould = new MouldColumns(job, melt, mouldTemperature, toRim);
     walls =
         new SprueWalls(
-            job,
+            mould,
             melt,
             mouldTemperature,
             SprueWalls.joined(shape.wall, Math.PI * wide * (deep + 0.25 * wide), cup.wall()),
@@ -315,8 +317,7 @@ public final class Downsprue {
     double foot = Math.max(1e-9, Math.abs(flow) / area);
     double narrower = area / shape.mouth();
     double sum = full ? entryLoss * narrower * narrower : 0.0;
-    double viscosity = Math.max(1e-6, melt.alloy.viscosity().value());
-    double friction = shape.friction(melt.density, viscosity, foot * area, standing);
+    double friction = shape.friction(melt, foot * area, standing);
     return sum + friction / (0.5 * melt.density * foot * foot + 1e-12);
   }
 
@@ -370,6 +371,16 @@ public final class Downsprue {
     return sum * melt.density;
   }
 
+  /** What makes columns of mould for this pour. */
+  public MouldColumns mould() {
+    return mould;
+  }
+
+  /** Heat that left behind those walls through the outside of a shell [J]. */
+  public double lostToAir() {
+    return walls.lostToAir();
+  }
+
   /** Heat in the walls of cup, sprue and well above their start [J]. */
   public double heatInWalls() {
     return walls.held();
@@ -377,7 +388,7 @@ public final class Downsprue {
 
   /** Lays what stands here out as cells. */
   public SprueCells cells(double seconds) {
-    return new SprueCells(shape, walls, volume, content, well(), cup, cupContent, seconds);
+    return new SprueCells(shape, walls, volume, content, well(), cup, cupContent, rise, seconds);
   }
 
   private SprueCells.Well well() {

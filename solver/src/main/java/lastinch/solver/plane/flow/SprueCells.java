@@ -31,6 +31,7 @@ public final class SprueCells {
   private final Well well;
   private final PouringCup cup;
   private final double cupContent;
+  private final double rise;
   private final WallColumns columns;
 
   SprueCells(
@@ -41,6 +42,7 @@ public final class SprueCells {
       Well well,
       PouringCup cup,
       double cupContent,
+      double rise,
       double seconds) {
     this.shape = shape;
     this.walls = walls;
@@ -49,6 +51,7 @@ public final class SprueCells {
     this.well = well;
     this.cup = cup;
     this.cupContent = cupContent;
+    this.rise = rise;
     columns = walls.columns(seconds);
   }
 
@@ -57,9 +60,10 @@ public final class SprueCells {
    *
    * @param cells takes them
    * @param firstPart number of the cup's part; sprue and well follow it
+   * @param footHeight of the sprue's foot [m]
    * @return number of the cell at the sprue's foot, negative if it holds no metal
    */
-  public int addTo(FilledState.Builder cells, int firstPart) {
+  public int addTo(FilledState.Builder cells, int firstPart, double footHeight) {
     double slice = shape.tall / shape.slices;
     int foot = NONE;
     int below = NONE;
@@ -70,7 +74,7 @@ public final class SprueCells {
               firstPart + 1,
               i,
               new double[] {volume[i], shape.room[i], content[i]},
-              (i + 0.5) * slice,
+              footHeight + rise * (i + 0.5) * slice,
               volume[i] / shape.room[i]);
       if (cell >= 0 && below >= 0) {
         cells.join(below, cell, shape.section(i * slice), slice);
@@ -80,12 +84,13 @@ public final class SprueCells {
     }
     if (well.room > 0.0) {
       double[] held = {well.volume, well.room, well.content};
-      int sunk = place(cells, firstPart + 2, shape.slices, held, 0.0, well.volume / well.room);
+      int sunk =
+          place(cells, firstPart + 2, shape.slices, held, footHeight, well.volume / well.room);
       if (sunk >= 0 && foot >= 0) {
         cells.join(foot, sunk, shape.section(0.0), slice);
       }
     }
-    double height = shape.tall + 0.5 * cup.level();
+    double height = footHeight + rise * (shape.tall + 0.5 * cup.level());
     double[] held = {cup.volume(), cup.room(), cupContent};
     int top = place(cells, firstPart, shape.slices + 1, held, height, cup.wettedShare());
     if (top >= 0 && below >= 0) {

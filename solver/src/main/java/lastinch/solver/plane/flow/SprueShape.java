@@ -1,6 +1,7 @@
 package lastinch.solver.plane.flow;
 
 import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.physics.Friction;
 
 /** A round tapered sprue in slices of equal height, from its foot up. */
@@ -62,12 +63,12 @@ final class SprueShape {
   }
 
   /** Pressure that friction takes over a standing height at a flow [m3/s]; [Pa]. */
-  double friction(double density, double viscosity, double flow, double standing) {
+  double friction(MeltProperties melt, double flow, double standing) {
     double middle = across(0.5 * standing);
     double mean = Math.PI / 4.0 * middle * middle;
     double speed = flow / mean;
-    double gradient =
-        Friction.gradientOverSpeed(density, viscosity, speed, middle, Friction.ROUND) * speed;
-    return gradient * standing;
+    double viscosity = melt.flowingViscosity();
+    double reynolds = melt.density * Math.abs(speed) * middle / viscosity;
+    return melt.friction.overSpeed(reynolds, viscosity, middle, Friction.ROUND) * speed * standing;
   }
 }

@@ -82,7 +82,7 @@ final class WallFriction {
     double reynolds = 2.0 * liquid.density() * speed * b / viscosity;
     return reynolds <= Friction.LAMINAR_END
         ? laminar
-        : laminar * (Friction.product(reynolds, Friction.SLOT) / Friction.SLOT);
+        : laminar * (liquid.friction().product(reynolds, Friction.SLOT, 2.0 * b) / Friction.SLOT);
   }
 
   private void faces(int part, double[] face, double[] gapAt, double[] leaves, int d) {

@@ -1,6 +1,7 @@
 package lastinch.solver.plane.heat;
 
 import java.util.Arrays;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.numerics.ImplicitDiffusion;
 import lastinch.solver.numerics.WorkerPair;
 import lastinch.solver.plane.flow.FlowState;
@@ -23,7 +24,7 @@ final class DispersionAlongFlow {
   private static final double LEAST = 1e-30;
 
   private final PlaneGrid grid;
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final FrontMarkerField leading;
   private final Line lower;
   private final Line upper;
@@ -39,7 +40,7 @@ final class DispersionAlongFlow {
   private final WorkerPair.Work columns = this::columns;
   private final WorkerPair.Work takes = this::take;
 
-  DispersionAlongFlow(PlaneGrid grid, PlaneMeltProperties melt, FrontMarkerField leading) {
+  DispersionAlongFlow(PlaneGrid grid, MeltProperties melt, FrontMarkerField leading) {
     this.grid = grid;
     this.melt = melt;
     this.leading = leading;

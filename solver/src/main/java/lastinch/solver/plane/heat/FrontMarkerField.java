@@ -1,10 +1,10 @@
 package lastinch.solver.plane.heat;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.numerics.WorkerPair;
 import lastinch.solver.physics.Friction;
-import lastinch.solver.physics.TaylorArisDispersion;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.PlaneGrid;
 
@@ -51,13 +51,12 @@ public final class FrontMarkerField {
   private static final double LET_GO = 0.05;
 
   private final PlaneGrid grid;
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final PlaneHeat heat;
   private final double mould;
   private final double mouldEnthalpy;
   private final double again;
   private final double diffusivity;
-  private final double viscosity;
 
   /** Whether a cell has a front in it or beside it. */
   public final boolean[] atFront;
@@ -82,7 +81,7 @@ public final class FrontMarkerField {
   private final WorkerPair.Work ages = part -> half(part).age(part);
 
   FrontMarkerField(
-      PlaneGrid grid, PlaneMeltProperties melt, PlaneHeat heat, PourCase job, double mould) {
+      PlaneGrid grid, MeltProperties melt, PlaneHeat heat, PourCase job, double mould) {
     this.grid = grid;
     this.melt = melt;
     this.heat = heat;
@@ -90,7 +89,6 @@ public final class FrontMarkerField {
     mouldEnthalpy = melt.table.enthalpy(mould);
     again = melt.table.enthalpyAtSolid(Math.max(0.0, melt.flowStop - LET_GO));
     diffusivity = melt.conductivity / (melt.density * melt.alloy.specificHeatLiquid().value());
-    viscosity = melt.liquid(job).viscosity();
     atFront = new boolean[grid.size];
     enthalpy = new double[grid.size];
     halted = new boolean[grid.size];
@@ -211,10 +209,7 @@ public final class FrontMarkerField {
 
   /** Spreading of heat along the flow in a gap [m2/s]. */
   double spread(double speed, double gap) {
-    double reynolds = melt.density * speed * 2.0 * gap / viscosity;
-    double factor =
-        reynolds > TaylorArisDispersion.TURBULENT ? Friction.factor(reynolds, Friction.SLOT) : 0.0;
-    return TaylorArisDispersion.plates(diffusivity, speed, gap, reynolds, factor);
+    return melt.dispersion.plates(speed, 2.0 * gap, Friction.SLOT);
   }
 
   /** What of the spreading is not plain conduction [m2/s]. */
@@ -229,7 +224,7 @@ public final class FrontMarkerField {
 
   private double lossRate(MetalTable table, int c, double h, double wall) {
     double gap = 2.0 * grid.volume[c] / grid.wall[c];
-    double flux = melt.conductance(gap, 0.0) * (table.temperature(h) - wall);
+    double flux = melt.contact.conductance(gap, 0.0) * (table.temperature(h) - wall);
     return flux * grid.wall[c] * grid.perVolume[c] / melt.density;
   }
 

@@ -1,6 +1,8 @@
 package lastinch.solver.plane.heat;
 
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.numerics.VanLeerFlux;
 import lastinch.solver.numerics.WorkerPair;
@@ -30,7 +32,7 @@ public final class PlaneHeat implements PlaneFlow.Carried {
   private static final double MOST_CONDUCTED = 0.2;
 
   final PlaneGrid grid;
-  final PlaneMeltProperties melt;
+  final MeltProperties melt;
   private final WallHeat lowerWalls;
   private final WallHeat upperWalls;
   private final int upperFrom;
@@ -74,8 +76,9 @@ public final class PlaneHeat implements PlaneFlow.Carried {
 
   public PlaneHeat(
       PlaneGrid grid,
-      PlaneMeltProperties melt,
+      MeltProperties melt,
       PourCase job,
+      MouldColumns mould,
       double mouldTemperature,
       boolean[] shut) {
     this.grid = grid;
@@ -98,8 +101,8 @@ public final class PlaneHeat implements PlaneFlow.Carried {
     for (int c = 0; c < n; c++) {
       mushShare[c] = grid.volume[c] > 0.0 ? melt.mushShare(grid.gap[c], mouldTemperature) : 0.0;
     }
-    lowerWalls = new WallHeat(this, 0, job, mouldTemperature, curvature, shut);
-    upperWalls = new WallHeat(this, 1, job, mouldTemperature, curvature, shut);
+    lowerWalls = new WallHeat(this, 0, mould, mouldTemperature, curvature, shut);
+    upperWalls = new WallHeat(this, 1, mould, mouldTemperature, curvature, shut);
     upperFrom = WallHeat.middleRow(grid) * grid.stride;
     leastHeat =
         Math.min(melt.alloy.specificHeatLiquid().value(), melt.alloy.specificHeatSolid().value());

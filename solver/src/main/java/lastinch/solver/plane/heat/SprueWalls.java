@@ -1,10 +1,9 @@
 package lastinch.solver.plane.heat;
 
 import java.util.Arrays;
-import lastinch.solver.casting.PourCase;
-import lastinch.solver.material.MouldTable;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.wall.WallColumns;
-import lastinch.solver.wall.WallGrid;
 
 /**
  * Walls of sprue, well and cup: one column of mould each, which takes heat from the metal that
@@ -12,9 +11,10 @@ import lastinch.solver.wall.WallGrid;
  * follow.
  */
 public final class SprueWalls {
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final WallColumns columns;
   private final double mouldTemperature;
+  private final double depthLimit;
   private final double[] area;
   private final double[] curvature;
   private final double[] share;
@@ -26,8 +26,8 @@ public final class SprueWalls {
    * @param curvature of each wall, 0 for a flat one [1/m]
    */
   public SprueWalls(
-      PourCase job,
-      PlaneMeltProperties melt,
+      MouldColumns mould,
+      MeltProperties melt,
       double mouldTemperature,
       double[] area,
       double[] curvature) {
@@ -36,14 +36,8 @@ public final class SprueWalls {
     this.area = area.clone();
     this.curvature = curvature.clone();
     share = new double[area.length];
-    double hot = melt.table.temperature(melt.enthalpyIn);
-    MouldTable table = MouldTable.of(job.mould().medium(), mouldTemperature - 100.0, hot + 50.0);
-    WallGrid grid =
-        WallGrid.usual(table.conductivityAt(mouldTemperature) / table.capacityAt(hot), 20.0);
-    columns =
-        job.checking().mouldStaysAtHeat()
-            ? WallColumns.fixed(area.length, grid, table, melt.table)
-            : new WallColumns(area.length, grid, table, melt.table);
+    columns = mould.of(area.length, melt.table);
+    depthLimit = mould.depthLimit;
   }
 
   /**
@@ -59,14 +53,14 @@ public final class SprueWalls {
     double fill = Math.min(1.0, wet);
     if (fill > share[i]) {
       if (share[i] == 0.0) {
-        columns.open(i, mouldTemperature, curvature[i], Double.POSITIVE_INFINITY);
+        columns.open(i, mouldTemperature, curvature[i], depthLimit);
       } else {
         columns.widen(i, share[i], fill);
       }
       share[i] = fill;
     }
     double gap = 2.0 * volume / (fill * area[i]);
-    double conductance = melt.conductance(gap, 0.0) * fill / share[i];
+    double conductance = melt.contact.conductance(gap, 0.0) * fill / share[i];
     return columns.exchange(i, dt, conductance, melt.density * volume / (share[i] * area[i]), h);
   }
 
@@ -87,6 +81,15 @@ public final class SprueWalls {
   /** Share of that wall which metal touches that wets a share of the whole [-]. */
   public double touched(int i, double wet) {
     return Math.min(1.0, wet) / share[i];
+  }
+
+  /** Heat that left through the outside of a shell [J]. */
+  public double lostToAir() {
+    double sum = 0.0;
+    for (int i = 0; i < area.length; i++) {
+      sum += share[i] > 0.0 ? columns.lostToAir(i) * share[i] * area[i] : 0.0;
+    }
+    return sum;
   }
 
   /** Heat in all walls above their start [J]. */

@@ -1,6 +1,7 @@
 package lastinch.solver.plane.heat;
 
-import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.MeltProperties;
+import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.material.MetalTable;
 import lastinch.solver.physics.Slurry;
 import lastinch.solver.plane.flow.FlowState;
@@ -24,23 +25,8 @@ public final class WallHeat {
   /** What a cell that is no longer new waits for between its steps of heat [s]; chosen. */
   private static final double WAITS = 6e-3;
 
-  /** Biot number above which metal is resolved through the gap [-]; common practice, no source. */
-  private static final double THICK = 0.1;
-
-  /**
-   * Solid [-] by which a shut cell must fall under what stops it before it opens again; chosen, or
-   * it would flutter.
-   */
-  private static final double REOPENS = 0.05;
-
-  /**
-   * Open gap over what stops it from which a shut cell opens again [-]; chosen, or it would
-   * flutter.
-   */
-  private static final double REOPENS_WIDER = 1.2;
-
   private final PlaneGrid grid;
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final PlaneHeat heat;
   private final MetalTable table;
   private final WallColumns columns;
@@ -64,7 +50,7 @@ public final class WallHeat {
   WallHeat(
       PlaneHeat heat,
       int part,
-      PourCase job,
+      MouldColumns mould,
       double mouldTemperature,
       double[] curvature,
       boolean[] shut) {
@@ -75,15 +61,14 @@ public final class WallHeat {
     this.curvature = curvature;
     this.shut = shut;
     table = melt.table(part);
-    double shellWall = job.mould().wallThickness().value();
-    depthLimit = shellWall > 0.0 ? shellWall : Double.POSITIVE_INFINITY;
+    depthLimit = mould.depthLimit;
     int middle = middleRow(grid);
     int rows = grid.ny + 2 * PlaneGrid.HALO;
     rowFrom = part == 0 ? 0 : middle;
     rowTo = part == 0 ? middle - 1 : rows - 1;
     firstCell = rowFrom * grid.stride;
     int cells = (rowTo - rowFrom + 1) * grid.stride;
-    columns = MouldColumns.of(job, melt, table, mouldTemperature, cells, shellWall > 0.0);
+    columns = mould.of(cells, table);
   }
 
   /** First row of the upper half: as many open cells lie below it as above. */
@@ -121,8 +106,7 @@ public final class WallHeat {
   }
 
   boolean isThick(int c) {
-    double half = 0.5 * grid.gap[c];
-    return !melt.perfectContact && melt.contactLiquid * half / melt.conductivity > THICK;
+    return melt.contact.isThick(grid.gap[c]);
   }
 
   private void wetWall(int c, double fill, double h) {
@@ -149,7 +133,8 @@ public final class WallHeat {
     double fill = Math.min(1.0, liquid * grid.perVolume[c]);
     wetWall(c, fill, h);
     double plateGap = isThick(c) ? 0.0 : grid.gap[c];
-    double conductance = melt.conductance(plateGap, heat.mostSolid[c]) * fill / heat.wetted[c];
+    double conductance =
+        melt.contact.conductance(plateGap, heat.mostSolid[c]) * fill / heat.wetted[c];
     double perArea = melt.density * liquid / (heat.wetted[c] * grid.wall[c]);
     h = columns.exchange(c - firstCell, dt, conductance, perArea, h);
     heat.age[c] += dt;
@@ -162,19 +147,12 @@ public final class WallHeat {
   private void settle(FlowState s, int c, double before, double after) {
     double liquid = s.liquid[c];
     double change = after - before;
-    double skin = s.skin[c];
-    if (change > 0.0) {
-      skin += (1.0 - heat.mushShare[c]) * change * liquid;
-    } else if (skin > 0.0) {
-      skin = Math.max(0.0, skin + change * liquid);
-    }
-    skin = Math.min(skin, after * liquid);
+    double skin = Slurry.skin(s.skin[c], change, liquid, heat.mushShare[c], after);
     s.skin[c] = skin;
     heat.mostSolid[c] = after <= 0.0 ? 0.0 : Math.max(heat.mostSolid[c], after);
     double part = skin / liquid;
-    s.openShare[c] = Math.max(1e-3, 1.0 - part);
-    s.slurry[c] =
-        after <= 0.0 ? 0.0 : part < 1.0 ? Math.max(0.0, (after - part) / (1.0 - part)) : 1.0;
+    s.openShare[c] = Slurry.openShare(part);
+    s.slurry[c] = Slurry.carried(after, part);
     s.thickening[c] = Slurry.viscosityFactor(Math.min(1.0, s.slurry[c]), melt.flowStop);
     shut[c] = isShut(s, c);
   }
@@ -189,22 +167,7 @@ public final class WallHeat {
     if (!shut[c]) {
       leastStop = Math.min(leastStop, gap > stop ? (open - stop) / (gap - stop) : 1.0);
     }
-    return isShut(shut[c], s.slurry[c], melt.flowStop, open, stop);
-  }
-
-  /**
-   * Whether metal cannot flow through a cell; one that was shut opens with a margin only, or it
-   * would flutter.
-   *
-   * @param was shut until now
-   * @param slurry solid in what moves [-] and the share that stops it
-   * @param open gap that skins leave open [m] and the gap that stops it
-   */
-  public static boolean isShut(
-      boolean was, double slurry, double flowStop, double open, double stop) {
-    return was
-        ? slurry >= flowStop - REOPENS || open < REOPENS_WIDER * stop
-        : slurry >= flowStop || open < stop;
+    return Slurry.isShut(shut[c], s.slurry[c], melt.flowStop, open, stop);
   }
 
   /** A copy of all columns that goes its own way for a time [s]. */

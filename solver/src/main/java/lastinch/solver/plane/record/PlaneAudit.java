@@ -24,7 +24,7 @@ public final class PlaneAudit {
         held ? run.heat.carriedIn() : poured * run.melt.enthalpyIn - run.sprue.spilledHeat();
     double inMetal = run.heat.heldInMetal() + (held ? 0.0 : run.sprue.heatAbove());
     double inMould = run.heat.heldInMould() + (held ? 0.0 : run.sprue.heatInWalls());
-    double toAir = run.heat.lostToAir();
+    double toAir = run.heat.lostToAir() + (held ? 0.0 : run.sprue.lostToAir());
     double reference = run.melt.table.latentHeat() + Math.abs(run.melt.enthalpyIn);
     double scale = Math.max(1e-12, poured) * reference;
     double heat = run.melt.water ? 0.0 : (in - inMetal - inMould - toAir) / scale;

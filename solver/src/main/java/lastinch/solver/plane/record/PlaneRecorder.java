@@ -3,11 +3,11 @@ package lastinch.solver.plane.record;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.physics.LapIndex;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.heat.PlaneHeat;
-import lastinch.solver.plane.heat.PlaneMeltProperties;
 
 /** What the front leaves behind in every cell as it passes. */
 public final class PlaneRecorder {
@@ -21,7 +21,7 @@ public final class PlaneRecorder {
   private static final double REACHED = 0.5;
 
   private final PlaneGrid grid;
-  private final PlaneMeltProperties melt;
+  private final MeltProperties melt;
   private final PlaneHeat heat;
   private final GateTracer origins;
   private final double mouldTemperature;
@@ -42,7 +42,7 @@ public final class PlaneRecorder {
 
   public PlaneRecorder(
       PlaneGrid grid,
-      PlaneMeltProperties melt,
+      MeltProperties melt,
       PlaneHeat heat,
       GateTracer origins,
       double mouldTemperature) {
@@ -88,7 +88,7 @@ public final class PlaneRecorder {
       double tau = LapIndex.tau(grid.gap[c], melt.capillaryLength, speed[c], 0.0);
       double drop =
           LapIndex.surfaceDrop(
-              melt.contactLiquid * Math.max(0.0, t - mouldTemperature),
+              melt.contact.liquid * Math.max(0.0, t - mouldTemperature),
               tau,
               melt.conductivity,
               melt.density,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import lastinch.solver.casting.Side;
+import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.NetworkRun;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;

@@ -1,9 +1,10 @@
-package lastinch.solver.network.heat;
+package lastinch.solver.charge;
 
 import java.util.Optional;
 import lastinch.solver.casting.Flask;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.material.Curve;
+import lastinch.solver.physics.DryAir;
 import lastinch.solver.shop.FlaskCooling;
 
 /**
@@ -11,9 +12,6 @@ import lastinch.solver.shop.FlaskCooling;
  * without flask. A place of the piece takes the temperature at its own edge, the coldest it has.
  */
 public final class MouldTemperature {
-  /** Air in the shop, 20 degC [K]. */
-  private static final double AIR = 293.15;
-
   private final Optional<Flask> flask;
   private final Curve byDepth;
 
@@ -22,7 +20,7 @@ public final class MouldTemperature {
     double start = mould.temperature().value();
     byDepth =
         flask
-            .map(f -> FlaskCooling.profile(f, mould.medium(), start, f.out().value(), AIR))
+            .map(f -> FlaskCooling.profile(f, mould.medium(), start, f.out().value(), DryAir.SHOP))
             .orElse(Curve.constant(start));
   }
 

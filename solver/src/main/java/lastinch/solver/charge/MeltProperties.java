@@ -1,15 +1,13 @@
-package lastinch.solver.network.heat;
+package lastinch.solver.charge;
 
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MetalTable;
-import lastinch.solver.material.MouldMedium;
 import lastinch.solver.physics.Capillary;
-import lastinch.solver.physics.ContactLaw;
 import lastinch.solver.physics.Slurry;
 
-/** Figures of the flowing metal and its wall that stay the same through a run. */
+/** What of the poured metal, and of its laws, stays the same through a run. */
 public final class MeltProperties {
   /** Density of water at 20 degC [kg/m3]; White, Fluid Mechanics, from memory. */
   private static final double WATER_DENSITY = 998.0;
@@ -17,40 +15,66 @@ public final class MeltProperties {
   /** Viscosity of water at 20 degC [Pa s]; White, Fluid Mechanics, from memory. */
   private static final double WATER_VISCOSITY = 1.0e-3;
 
+  /** Keeps Reynolds numbers of a metal without viscosity finite [Pa s]; a thousandth of any. */
+  private static final double LEAST_VISCOSITY = 1e-6;
+
+  /** The table reaches this far beyond the coldest mould and the hottest metal [K]; chosen. */
+  private static final double BEYOND = 50.0;
+
   public final MetalTable table;
+
+  /** The same for whoever works on the upper half of a run. */
+  private final MetalTable upperTable;
+
+  public final Alloy alloy;
   public final boolean water;
 
   /** Density at the temperature of entry [kg/m3], held through filling. */
   public final double density;
 
+  /** Of the liquid [Pa s]; 0 for a metal without. */
   public final double viscosity;
+
+  /** Surface tension [N/m]; 0 when nothing pushes back. */
+  public final double tension;
 
   /** Twice the tension times its cosine, film counted [N/m]; 0 when nothing pushes back. */
   public final double capillaryStrength;
 
   public final double capillaryLength;
-  public final double conductivity;
-  public final double specificHeat;
 
-  /** Of the liquid [m2/s]. */
+  /** Of the liquid: conductivity [W/(m K)], specific heat [J/(kg K)], diffusivity [m2/s]. */
+  public final double conductivity;
+
+  public final double specificHeat;
   public final double diffusivity;
 
+  /** Share of carried solid at which the slurry no longer flows [-]. */
   public final double flowStop;
 
   /** Enthalpy on entry and at which the slurry stops [J/kg]. */
   public final double enthalpyIn;
 
   public final double enthalpyStop;
-  final double contactLiquid;
-  final double contactGap;
-  public final double skinFrees;
-  final double gapOpen;
-  final boolean perfectContact;
+
+  /** Factor on the dispersion of heat along the flow [-]. */
   public final double spreading;
+
+  public final FrictionLaw friction;
+  public final DispersionLaw dispersion;
+  public final WallContact contact;
+
+  /** Loss coefficient of the sprue's mouth [-]. */
+  public final double entryLoss;
+
   private final double rangeRatio;
-  private final Alloy alloy;
   private final Checking checking;
 
+  /**
+   * Of a job.
+   *
+   * @param coldest mould temperature that metal may meet [K]
+   */
   public MeltProperties(PourCase job, double coldest) {
     alloy = job.metal().alloy();
     checking = job.checking();
@@ -60,12 +84,15 @@ public final class MeltProperties {
         MetalTable.of(
             alloy,
             checking.freezingStraight(),
-            coldest - 50.0,
-            Math.max(entered, alloy.liquidus()) + 50.0);
+            coldest - BEYOND,
+            Math.max(entered, alloy.liquidus()) + BEYOND);
+    upperTable = table.twin();
     density = water ? WATER_DENSITY : alloy.density(entered);
     viscosity = water ? WATER_VISCOSITY : alloy.viscosity().value();
+    boolean pushes = checking.pushesBack() && !water;
+    tension = pushes ? alloy.surfaceTension().value() : 0.0;
     capillaryStrength =
-        checking.pushesBack() && !water
+        pushes
             ? Capillary.strength(
                 alloy.surfaceTension().value(),
                 alloy.wettingAngle().value(),
@@ -78,18 +105,36 @@ public final class MeltProperties {
     flowStop = alloy.flowStop().value();
     enthalpyIn = table.enthalpy(entered);
     enthalpyStop = table.enthalpyAtSolid(flowStop);
-    MouldMedium medium = job.mould().medium();
-    contactLiquid = medium.contactLiquid().value();
-    contactGap = medium.contactGap().value();
-    skinFrees = medium.skinFrees().value();
-    gapOpen = medium.gapOpen().value();
-    perfectContact = checking.perfectContact();
     spreading = checking.spreading().orElse(job.laws().spreading().value());
     rangeRatio = job.laws().rangeRatio().value();
+    friction = Closures.friction(job);
+    dispersion = Closures.dispersion(diffusivity, density, flowingViscosity(), friction);
+    contact = Closures.contact(job, conductivity);
+    entryLoss = Closures.entryLoss(job);
+  }
+
+  /** Viscosity that is never 0 [Pa s]. */
+  public double flowingViscosity() {
+    return Math.max(LEAST_VISCOSITY, viscosity);
+  }
+
+  /** Table of one half of a run, 0 or 1. */
+  public MetalTable table(int half) {
+    return half == 0 ? table : upperTable;
+  }
+
+  /** Number of look-ups beyond the ends of the table so far. */
+  public int clamps() {
+    return table.clamps() + upperTable.clamps();
   }
 
   public double temperatureIn() {
     return table.temperature(enthalpyIn);
+  }
+
+  /** What a thin gap [m] asks for before metal goes in [Pa]. */
+  public double capillary(double gap) {
+    return capillaryStrength / gap;
   }
 
   /** Share of new solid that rides along in a gap [m] at a mould temperature [K]. */
@@ -98,7 +143,7 @@ public final class MeltProperties {
       return checking.mushShare().getAsDouble();
     }
     double effective = table.temperature(table.enthalpyAtSolid(Slurry.EFFECTIVE_SOLID));
-    double flux = contactLiquid * Math.max(1.0, alloy.liquidus() - mouldTemperature);
+    double flux = contact.liquid * Math.max(1.0, alloy.liquidus() - mouldTemperature);
     double range = alloy.liquidus() - effective;
     return range < 1e-6
         ? 0.0
@@ -108,20 +153,8 @@ public final class MeltProperties {
             rangeRatio);
   }
 
-  /** Heat passed from lumped metal to the mould face per degree and area [W/(m2 K)]. */
-  double conductance(double gap, double mostSolid) {
-    double plate = ContactLaw.plateResistance(gap, conductivity);
-    if (perfectContact) {
-      return plate > 0.0 ? 1.0 / plate : Double.POSITIVE_INFINITY;
-    }
-    double share = ContactLaw.gapShare(mostSolid, skinFrees, gapOpen);
-    return ContactLaw.inSeries(
-        share == 0.0 ? contactLiquid : ContactLaw.conductance(share, contactLiquid, contactGap),
-        plate);
-  }
-
-  /** The same from leading metal to fresh mould. */
+  /** Heat passed from leading metal in a gap [m] to fresh mould per degree [W/(m2 K)]. */
   public double tipConductance(double gap) {
-    return conductance(gap, 0.0);
+    return contact.conductance(gap, 0.0);
   }
 }
