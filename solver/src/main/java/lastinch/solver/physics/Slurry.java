@@ -50,7 +50,9 @@ public final class Slurry {
   /** Share of the gap that stays open at least [-]; keeps a division finite. */
   private static final double LEAST_SHARE = 1e-3;
 
-  /** Carried solid that must be gone before a shut place opens again, or it flutters [-]; chosen. */
+  /**
+   * Carried solid that must be gone before a shut place opens again, or it flutters [-]; chosen.
+   */
   private static final double REOPENS = 0.05;
 
   /** How much wider than what stops it a shut place must be to open again [-]; chosen. */

@@ -108,6 +108,38 @@ class FilledStateConservationTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("solvers")
+  void heightsGoUpFromTheFootOfTheSprueToTheCup(FillingSolver solver) {
+    for (String name : new String[] {"feather-sand-flat", "feather-sand-upright"}) {
+      try (Filling filling = solver.begin(job(name))) {
+        filling.fill(RunObserver.NONE, () -> false);
+        filling.topUp(RunObserver.NONE, () -> false);
+        FilledState state = filling.state(1.0);
+        double tall = job(name).gating().sprue().tall();
+        double cup = height(state, Role.CUP);
+        assertThat(cup - height(state, Role.SPRUE)).isBetween(0.4 * tall, 0.7 * tall);
+        // metal in the piece lies within the height of the sprue under the cup
+        for (int c = 0; c < state.size; c++) {
+          assertThat(cup - state.height[c]).isBetween(-1e-9, tall + 0.07);
+        }
+      }
+    }
+  }
+
+  /** Height of the middle of a part's metal [m]. */
+  private static double height(FilledState state, Role role) {
+    double moment = 0.0;
+    double sum = 0.0;
+    for (int c = 0; c < state.size; c++) {
+      if (state.parts.get(state.part[c]).role() == role) {
+        moment += state.volume[c] * state.height[c];
+        sum += state.volume[c];
+      }
+    }
+    return moment / sum;
+  }
+
   @Test
   void columnsThatAreNotDeepenedTakeTooLittleHeat() {
     try (Filling filling = DryPour.NETWORK.begin(job("feather-sand-flat"))) {
