@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.Limb;
@@ -84,13 +85,13 @@ public final class HandMade {
   /** How it stood when the hand had stopped, for results whose cup came to its rim. */
   private static Optional<ToppedUp> toppedUp(PourResult result) {
     ConservationFigures books = result.accounts();
-    return result.cupFullAt().isEmpty()
+    return !(result.outcome() instanceof Outcome.Filled) || result.gates().isEmpty()
         ? Optional.empty()
         : Optional.of(
             new ToppedUp(
                 3.0,
                 ToppedUp.Ended.AT_REST,
-                result.cupFullAt(),
+                OptionalDouble.of(2.6),
                 0.03,
                 0.12,
                 List.of(),
@@ -200,16 +201,8 @@ public final class HandMade {
         0.214,
         FlowLimit.HAND,
         List.of(
-            finding(
-                Finding.Kind.SPRUE_NEVER_FULL,
-                Finding.Severity.WATCH,
-                Optional.empty(),
-                Map.of("standing", 0.035, "couldPass", 2.1)),
-            finding(
-                Finding.Kind.BOSS_UNFED,
-                Finding.Severity.SERIOUS,
-                Optional.empty(),
-                Map.of("boss", 35.0, "next", 8.0))),
+            new Finding(
+                Finding.Severity.WATCH, Optional.empty(), new Finding.SprueNeverFull(0.035, 2.1))),
         List.of(
             new LapStretch("piece", 0.06, 0.12, 0.4), new LapStretch("piece", 0.12, 0.214, 0.8)),
         List.of(
@@ -278,7 +271,6 @@ public final class HandMade {
         1.0,
         LENGTH,
         FlowLimit.HAND,
-        OptionalDouble.of(2.6),
         List.of(),
         findings,
         laps,
@@ -292,7 +284,6 @@ public final class HandMade {
         1.0,
         LENGTH,
         FlowLimit.HAND,
-        OptionalDouble.of(2.6),
         List.of(),
         List.of(),
         List.of(),
@@ -308,7 +299,6 @@ public final class HandMade {
         0.3,
         0.1,
         FlowLimit.HAND,
-        OptionalDouble.empty(),
         List.of(),
         List.of(),
         List.of(),
@@ -326,7 +316,6 @@ public final class HandMade {
         0.3,
         0.1,
         FlowLimit.HAND,
-        OptionalDouble.empty(),
         List.of(),
         List.of(),
         List.of(),
@@ -334,12 +323,34 @@ public final class HandMade {
         new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.HEAT));
   }
 
-  public static Finding finding(
-      Finding.Kind kind,
-      Finding.Severity severity,
-      Optional<Spot> where,
-      Map<String, Double> figures) {
-    return new Finding(kind, severity, where, figures);
+  /** One of every kind. */
+  public static List<Finding> everyFinding() {
+    Spot piece = new Spot("piece", 0.1);
+    return Stream.of(
+            new Finding.SprueNeverFull(0.024, 2.1),
+            new Finding.Puddles(0.024, 0.5),
+            new Finding.GateSplashes(0.8, 0.5),
+            new Finding.FrontSplashes(0.8, 0.5),
+            new Finding.RunsAgainstMould(0.8, 0.5),
+            new Finding.Falls(0.024, 0.5),
+            new Finding.AirPushesBack(1200.0),
+            new Finding.MushShareCounts(0.6),
+            new Finding.GapCounts(0.5),
+            new Finding.TooLittleMetal(1.3, 1.1),
+            new Finding.PourTimesDisagree(5.0, 3.6),
+            new Finding.WidePiece(0.024, 0.024),
+            new Finding.AboveCeiling(1003.15, 1003.15),
+            new Finding.FlaskEdge(1003.15, 1003.15),
+            new Finding.CupOverflows(0.05),
+            new Finding.CupRunsEmpty(3.2),
+            new Finding.TableClamped(4.0))
+        .map(
+            detail ->
+                detail instanceof Finding.GateSplashes
+                    ? new Finding(
+                        Finding.Severity.SERIOUS, Optional.of(new Spot("end gate", 0.01)), detail)
+                    : new Finding(Finding.Severity.WATCH, Optional.of(piece), detail))
+        .toList();
   }
 
   /** Falls to the tip and fills upwards from there. */
@@ -373,41 +384,21 @@ public final class HandMade {
   /** The same in so many places alike. */
   public static PourResult coldShut(int places) {
     PourResult base = filled(0.05, List.of());
-    return new PourResult(
-        base.outcome(),
-        base.filledFraction(),
-        base.reach(),
-        base.flowLimitedBy(),
-        base.entered(),
-        base.mouldAtEdge(),
-        base.slurryShare(),
-        base.sprueStanding(),
-        base.cupFullAt(),
-        base.massToRim(),
-        base.stops(),
-        base.edges(),
-        base.gates(),
-        Collections.nCopies(
-            places,
-            new Meeting(
-                "piece",
-                0.195,
-                1.35,
-                ZERO_C + 955,
-                ZERO_C + 950,
-                0.24,
-                Meeting.Kind.COLD_SHUT,
-                "left gate",
-                "right gate")),
-        base.laps(),
-        base.findings(),
-        base.margin(),
-        base.ledger(),
-        base.passages(),
-        base.track(),
-        base.accounts(),
-        base.record(),
-        base.course());
+    return base.changed()
+        .meetings(
+            Collections.nCopies(
+                places,
+                new Meeting(
+                    "piece",
+                    0.195,
+                    1.35,
+                    ZERO_C + 955,
+                    ZERO_C + 950,
+                    0.24,
+                    Meeting.Kind.COLD_SHUT,
+                    "left gate",
+                    "right gate")))
+        .build();
   }
 
   /** Metal comes from both ends and leaves 152 to 164 mm empty. */
@@ -444,30 +435,13 @@ public final class HandMade {
         base.passages().stream()
             .map(p -> p.role() == PassageRecord.Role.PIECE ? joined(p, upper) : p)
             .toList();
-    return new PourResult(
-        base.outcome(),
-        0.98,
-        base.reach(),
-        base.flowLimitedBy(),
-        base.entered(),
-        base.mouldAtEdge(),
-        base.slurryShare(),
-        base.sprueStanding(),
-        base.cupFullAt(),
-        base.massToRim(),
-        List.of(low, high),
-        base.edges(),
-        base.gates(),
-        base.meetings(),
-        base.laps(),
-        base.findings(),
-        new Margin(0.0, OptionalDouble.of(-low.missing()), Margin.LimitedBy.HEAT),
-        base.ledger(),
-        passages,
-        base.track(),
-        base.accounts(),
-        base.record(),
-        HandMadeCourse.of(passages));
+    return base.changed()
+        .filledFraction(0.98)
+        .stops(List.of(low, high))
+        .margin(new Margin(0.0, OptionalDouble.of(-low.missing()), Margin.LimitedBy.HEAT))
+        .passages(passages)
+        .course(HandMadeCourse.of(passages))
+        .build();
   }
 
   /** One limb with what either pour reached of it. */
@@ -539,30 +513,14 @@ public final class HandMade {
             new double[] {0.0, 0.12, 0.0, 0.04, 0.0, LENGTH, standing},
             new double[7],
             new double[7]);
-    return new PourResult(
-        standing > 0.0 ? new Outcome.Misrun(end) : new Outcome.Filled(end),
-        base.filledFraction(),
-        base.reach(),
-        base.flowLimitedBy(),
-        base.entered(),
-        base.mouldAtEdge(),
-        base.slurryShare(),
-        0.0,
-        OptionalDouble.empty(),
-        base.massToRim(),
-        base.stops(),
-        base.edges(),
-        List.of(),
-        base.meetings(),
-        base.laps(),
-        base.findings(),
-        base.margin(),
-        base.ledger(),
-        passages,
-        track,
-        base.accounts(),
-        base.record(),
-        HandMadeCourse.of(passages));
+    return base.changed()
+        .outcome(standing > 0.0 ? new Outcome.Misrun(end) : new Outcome.Filled(end))
+        .sprueStanding(0.0)
+        .gates(List.of())
+        .passages(passages)
+        .track(track)
+        .course(HandMadeCourse.of(passages))
+        .build();
   }
 
   private static PassageRecord upwards(PassageRecord p, double standing) {
@@ -610,7 +568,6 @@ public final class HandMade {
         0.78 * reach / LENGTH,
         reach,
         limit,
-        OptionalDouble.empty(),
         List.of(stop),
         findings,
         laps,
@@ -623,46 +580,46 @@ public final class HandMade {
       double filled,
       double reach,
       FlowLimit limit,
-      OptionalDouble cupFullAt,
       List<Stop> stops,
       List<Finding> findings,
       List<LapStretch> laps,
       List<EdgeStretch> edges,
       Margin margin) {
     boolean gatePassed = reach > 0.0;
-    return new PourResult(
-        outcome,
-        filled,
-        reach,
-        limit,
-        ZERO_C + 1098,
-        ZERO_C + 20,
-        0.9,
-        0.035,
-        cupFullAt,
-        shortOfMetal(stops) ? 1.31 : 0.96,
-        stops,
-        edges,
-        List.of(
-            new GateRecord(
-                "end gate",
-                -0.040,
-                OptionalDouble.of(0.8),
-                gatePassed ? OptionalDouble.empty() : OptionalDouble.of(0.9),
-                0.46,
-                gatePassed ? 1.0 : 0.0)),
-        List.of(),
-        laps,
-        findings,
-        margin,
-        List.of(),
-        passages(reach),
-        track(reach),
-        shortOfMetal(stops)
-            ? new ConservationFigures(2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
-            : new ConservationFigures(2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0),
-        new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)),
-        HandMadeCourse.of(passages(reach)));
+    return new PourResult.Builder(outcome)
+        .filledFraction(filled)
+        .reach(reach)
+        .flowLimitedBy(limit)
+        .entered(ZERO_C + 1098)
+        .mouldAtEdge(ZERO_C + 20)
+        .slurryShare(0.9)
+        .sprueStanding(0.035)
+        .massToRim(shortOfMetal(stops) ? 1.31 : 0.96)
+        .stops(stops)
+        .edges(edges)
+        .gates(
+            List.of(
+                new GateRecord(
+                    "end gate",
+                    -0.040,
+                    OptionalDouble.of(0.8),
+                    gatePassed ? OptionalDouble.empty() : OptionalDouble.of(0.9),
+                    0.46,
+                    gatePassed ? 1.0 : 0.0)))
+        .laps(laps)
+        .findings(findings)
+        .margin(margin)
+        .passages(passages(reach))
+        .track(track(reach))
+        .accounts(
+            shortOfMetal(stops)
+                ? new ConservationFigures(
+                    2e-13, 3e-8, 1e-9, 1e-4, 1.1, 0.0, 0.0, 5e5, 3e5, 2e5, 0.0)
+                : new ConservationFigures(
+                    2e-13, 3e-8, 1e-9, 1e-4, 0.96, 0.0, 0.14, 5e5, 3e5, 2e5, 0.0))
+        .record(new RunRecord("quick look 1", 1800, 400, Map.of("courant", 1700)))
+        .course(HandMadeCourse.of(passages(reach)))
+        .build();
   }
 
   private static boolean shortOfMetal(List<Stop> stops) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import lastinch.solver.judge.Laps;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.heat.FrontMarker;
@@ -16,7 +17,6 @@ import lastinch.solver.network.record.NetworkFindings;
 import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.HeatLossEntry;
-import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -45,36 +45,36 @@ final class ResultBuilder {
     ConservationFigures accounts = run.books.close(run.forcedMass(), run.work.error());
     Margin margin = margin(filled, stops);
     EdgeReport rim = new EdgeReport(run);
-    return new PourResult(
-        outcome,
-        filled ? 1.0 : run.filledFraction(),
-        reach(filled),
-        run.flowWatch.limit(),
-        run.melt.temperatureIn(),
-        run.mouldHeat.atNearestEdge(),
-        pieceChannel().mushShare,
-        run.flowWatch.mostStanding(),
-        OptionalDouble.empty(),
-        run.massToRim,
-        stops,
-        rim.stretches(),
-        rim.atStations(),
-        gates(),
-        run.recorder.meetings(),
-        laps(passages),
-        new NetworkFindings(run, filled).list(),
-        margin,
-        ledger(),
-        passages,
-        run.recorder.track(),
-        accounts,
-        record(),
-        run.moments.course());
+    rim.standUnderTheSprue();
+    return new PourResult.Builder(outcome)
+        .filledFraction(filled ? 1.0 : run.filledFraction())
+        .reach(reach(filled))
+        .flowLimitedBy(run.flowWatch.tally.limit())
+        .entered(run.melt.temperatureIn())
+        .mouldAtEdge(run.mouldHeat.atNearestEdge())
+        .slurryShare(pieceChannel().mushShare)
+        .sprueStanding(run.flowWatch.tally.mostStanding())
+        .massToRim(run.massToRim)
+        .stops(stops)
+        .edges(rim.stretches())
+        .edgeAtStations(rim.atStations())
+        .gates(gates())
+        .meetings(run.recorder.meetings())
+        .laps(Laps.of(passages))
+        .findings(new NetworkFindings(run, filled).list())
+        .margin(margin)
+        .ledger(ledger())
+        .passages(passages)
+        .track(run.recorder.track())
+        .accounts(accounts)
+        .record(record())
+        .course(run.moments.course())
+        .build();
   }
 
   private RunRecord record() {
     Map<String, Integer> counts = new LinkedHashMap<>(run.choice.counts());
-    counts.put("table_clamped", run.melt.table.clamps());
+    counts.put("table_clamped", run.melt.clamps());
     return new RunRecord(SOLVER, run.steps(), run.heatSteps(), counts);
   }
 
@@ -113,13 +113,7 @@ final class ResultBuilder {
         return new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.METAL);
       }
       Stop stop = stops.get(0);
-      Margin.LimitedBy by =
-          switch (stop.reason()) {
-            case SLUSH, SKIN, FROZE_UPSTREAM -> Margin.LimitedBy.HEAT;
-            case NO_METAL -> Margin.LimitedBy.METAL;
-            case AIR -> Margin.LimitedBy.AIR;
-            case CAPILLARITY -> Margin.LimitedBy.PUSH;
-          };
+      Margin.LimitedBy by = Margin.LimitedBy.of(stop.reason());
       return new Margin(0.0, OptionalDouble.of(-new FinalStops(run).missing()), by);
     }
     double spendable = state.melt.enthalpyIn - state.melt.enthalpyStop;
@@ -165,42 +159,6 @@ final class ResultBuilder {
       }
     }
     return records;
-  }
-
-  private static List<LapStretch> laps(List<PassageRecord> passages) {
-    List<LapStretch> laps = new ArrayList<>();
-    for (PassageRecord p : passages) {
-      if (p.role() != Role.PIECE && p.role() != Role.BOSS) {
-        continue;
-      }
-      double half = 0.5 * p.length() / p.size();
-      int i = 0;
-      while (i < p.size()) {
-        int from = i;
-        double worst = 0.0;
-        int grade = grade(p, i);
-        while (i < p.size() && grade(p, i) == grade) {
-          worst = Math.max(worst, p.lapIndex(i));
-          i++;
-        }
-        if (grade > 0) {
-          laps.add(new LapStretch(p.name(), p.at(from) - half, p.at(i - 1) + half, worst));
-        }
-      }
-    }
-    return laps;
-  }
-
-  /** 0 = clean or empty, 1 = faint, 2 = plain, 3 = pulses. */
-  private static int grade(PassageRecord p, int i) {
-    double index = p.lapIndex(i);
-    if (!p.reached(i) || index < LapStretch.CLEAN) {
-      return 0;
-    }
-    if (index < LapStretch.PLAIN) {
-      return 1;
-    }
-    return index < LapStretch.HALTS ? 2 : 3;
   }
 
   /** Heat the leading metal spent, by passage and, in limbs, by quarters of them. */

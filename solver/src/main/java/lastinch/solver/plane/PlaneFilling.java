@@ -14,6 +14,7 @@ import lastinch.solver.filling.FilledState;
 import lastinch.solver.filling.Filling;
 import lastinch.solver.filling.PlaneSettings;
 import lastinch.solver.filling.RunObserver;
+import lastinch.solver.judge.Laps;
 import lastinch.solver.numerics.WorkerPair;
 import lastinch.solver.plane.record.MeetingLines;
 import lastinch.solver.plane.record.PlaneAudit;
@@ -25,7 +26,6 @@ import lastinch.solver.result.ConservationFigures;
 import lastinch.solver.result.FillHistory;
 import lastinch.solver.result.FrontTrack;
 import lastinch.solver.result.GateRecord;
-import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Margin;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
@@ -99,30 +99,28 @@ final class PlaneFilling implements Filling {
     List<PassageRecord> passages = lines.passages();
     List<Stop> where = filled ? List.of() : stops.list(outcome.time());
     List<GateRecord> gates = run.gateWatch.records();
-    return new PourResult(
-        outcome,
-        run.filledFraction(),
-        filled ? lines.limbs().get(0).count * lines.limbs().get(0).stretch : stops.reach(),
-        run.watch.limit(),
-        run.melt.table.temperature(run.melt.enthalpyIn),
-        run.mouldTemperature,
-        run.mushShare(),
-        run.sprue.mostStanding(),
-        OptionalDouble.empty(),
-        massToRim,
-        where,
-        stops.edges(),
-        gates,
-        met.stream().map(MeetingLines.Line::meeting).toList(),
-        laps(passages),
-        new PlaneFindings(run, filled).list(gates, massToRim),
-        margin(run, lines, stops, filled, where),
-        List.of(),
-        passages,
-        track(passages),
-        accounts(run),
-        new RunRecord(SOLVER, run.flow.steps(), run.heatSteps(), counts(run)),
-        FillHistory.UNKNOWN);
+    return new PourResult.Builder(outcome)
+        .filledFraction(run.filledFraction())
+        .reach(filled ? lines.limbs().get(0).count * lines.limbs().get(0).stretch : stops.reach())
+        .flowLimitedBy(run.watch.tally.limit())
+        .entered(run.melt.table.temperature(run.melt.enthalpyIn))
+        .mouldAtEdge(run.mouldTemperature)
+        .slurryShare(run.mushShare())
+        .sprueStanding(run.sprue.mostStanding())
+        .massToRim(massToRim)
+        .stops(where)
+        .edges(stops.edges())
+        .gates(gates)
+        .meetings(met.stream().map(MeetingLines.Line::meeting).toList())
+        .laps(Laps.of(passages))
+        .findings(new PlaneFindings(run, filled).list(gates, massToRim))
+        .margin(margin(run, lines, stops, filled, where))
+        .passages(passages)
+        .track(track(passages))
+        .accounts(accounts(run))
+        .record(new RunRecord(SOLVER, run.flow.steps(), run.heatSteps(), counts(run)))
+        .course(FillHistory.UNKNOWN)
+        .build();
   }
 
   private static Map<String, Integer> counts(PlaneRun run) {
@@ -135,12 +133,7 @@ final class PlaneFilling implements Filling {
       PlaneRun run, PlaneLimbs lines, PlaneStops stops, boolean filled, List<Stop> where) {
     if (!filled) {
       Margin.LimitedBy by =
-          switch (where.isEmpty() ? StopReason.NO_METAL : where.get(0).reason()) {
-            case SLUSH, SKIN, FROZE_UPSTREAM -> Margin.LimitedBy.HEAT;
-            case NO_METAL -> Margin.LimitedBy.METAL;
-            case AIR -> Margin.LimitedBy.AIR;
-            case CAPILLARITY -> Margin.LimitedBy.PUSH;
-          };
+          Margin.LimitedBy.of(where.isEmpty() ? StopReason.NO_METAL : where.get(0).reason());
       return new Margin(0.0, OptionalDouble.of(-stops.missing()), by);
     }
     double least = 1.0;
@@ -152,37 +145,6 @@ final class PlaneFilling implements Filling {
     }
     double heat = Math.max(0.0, Math.min(least, run.heat.leastOpen()));
     return new Margin(heat, OptionalDouble.empty(), Margin.LimitedBy.HEAT);
-  }
-
-  private static List<LapStretch> laps(List<PassageRecord> passages) {
-    List<LapStretch> laps = new ArrayList<>();
-    for (PassageRecord p : passages) {
-      boolean piece = p.role() == PassageRecord.Role.PIECE || p.role() == PassageRecord.Role.BOSS;
-      double half = 0.5 * p.length() / p.size();
-      int i = piece ? 0 : p.size();
-      while (i < p.size()) {
-        int from = i;
-        double worst = 0.0;
-        int grade = grade(p, i);
-        while (i < p.size() && grade(p, i) == grade) {
-          worst = Math.max(worst, p.lapIndex(i));
-          i++;
-        }
-        if (grade > 0) {
-          laps.add(new LapStretch(p.name(), p.at(from) - half, p.at(i - 1) + half, worst));
-        }
-      }
-    }
-    return laps;
-  }
-
-  /** 0 = clean or empty, 1 = faint, 2 = plain, 3 = pulses. */
-  private static int grade(PassageRecord p, int i) {
-    double index = p.lapIndex(i);
-    if (!p.reached(i) || index < LapStretch.CLEAN) {
-      return 0;
-    }
-    return index < LapStretch.PLAIN ? 1 : index < LapStretch.HALTS ? 2 : 3;
   }
 
   /** The front along the middle of the parts, in the order of arrival. */

@@ -237,6 +237,7 @@ public final class PlaneRun {
       outcome = Optional.of(new Outcome.BrokeDown(b.time, "plane", b.quantity, b.reason));
     }
     finishHeat();
+    moments = Optional.empty();
     return outcome.orElseThrow();
   }
 

@@ -18,6 +18,7 @@ import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Poured;
 import lastinch.solver.result.ToppedUp;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -121,6 +122,17 @@ class FillingSolverContractLimitsTest {
     assertThat(stood.poured()).isGreaterThanOrEqualTo(poured.filling().accounts().poured());
     assertThat(stood.time()).isGreaterThanOrEqualTo(poured.filling().outcome().time());
     assertThat(stood.cupFullAt().isPresent() || stood.left() < METAL).isTrue();
+  }
+
+  @Test
+  void aHistoryThatIsFullEndsWithTheVerdict() {
+    for (double seconds = 3.0; seconds < 9.0; seconds += 0.5) {
+      PourCase job = SampleJob.featherInSand(seconds).build();
+      Poured poured =
+          DryPour.run(DryPour.NETWORK, job, Phase.TOPPING_UP, RunObserver.NONE, () -> false);
+      assertThat(poured.filling().course().time(poured.filling().course().size() - 1))
+          .isEqualTo(poured.filling().outcome().time());
+    }
   }
 
   @ParameterizedTest

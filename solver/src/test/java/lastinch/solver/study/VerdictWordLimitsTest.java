@@ -115,29 +115,13 @@ class VerdictWordLimitsTest {
       Outcome outcome, double heat, boolean rounded, List<Meeting> meetings) {
     EdgeStretch rim =
         new EdgeStretch(0.0, 0.3, rounded ? EdgeStretch.State.ROUNDED : EdgeStretch.State.FULL);
-    return new PourResult(
-        outcome,
-        1.0,
-        BASE.reach(),
-        BASE.flowLimitedBy(),
-        BASE.entered(),
-        BASE.mouldAtEdge(),
-        BASE.slurryShare(),
-        BASE.sprueStanding(),
-        BASE.cupFullAt(),
-        BASE.massToRim(),
-        List.of(),
-        List.of(rim),
-        BASE.gates(),
-        meetings,
-        BASE.laps(),
-        BASE.findings(),
-        new Margin(heat, OptionalDouble.of(0.1), Margin.LimitedBy.HEAT),
-        BASE.ledger(),
-        BASE.passages(),
-        BASE.track(),
-        BASE.accounts(),
-        BASE.record(),
-        BASE.course());
+    return BASE.changed()
+        .outcome(outcome)
+        .filledFraction(1.0)
+        .stops(List.of())
+        .edges(List.of(rim))
+        .meetings(meetings)
+        .margin(new Margin(heat, OptionalDouble.of(0.1), Margin.LimitedBy.HEAT))
+        .build();
   }
 }

@@ -11,15 +11,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.result.ToppedUp;
 import lastinch.solver.uncertainty.UncertainInput;
@@ -35,22 +31,12 @@ class ResultJsonTest {
   static Stream<PourResult> results() {
     Stream<PourResult> stops =
         Arrays.stream(StopReason.values()).map(reason -> HandMade.stopped(reason, 0.18));
-    List<Finding> findings =
-        Arrays.stream(Finding.Kind.values())
-            .map(
-                k ->
-                    HandMade.finding(
-                        k,
-                        Finding.Severity.WATCH,
-                        Optional.of(new Spot("piece", 0.1)),
-                        Map.of("speed", 0.6)))
-            .collect(Collectors.toList());
     return Stream.concat(
         stops,
         Stream.of(
             HandMade.slush(),
             HandMade.stoppedInGate(),
-            HandMade.filled(0.2, findings),
+            HandMade.filled(0.2, HandMade.everyFinding()),
             HandMade.roundedEdges(),
             HandMade.cancelled(),
             HandMade.brokeDown()));

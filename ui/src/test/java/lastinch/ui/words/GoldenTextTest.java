@@ -10,13 +10,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.casting.Checking;
-import lastinch.solver.result.Finding;
 import lastinch.solver.result.PourResult;
-import lastinch.solver.result.Spot;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.uncertainty.UncertainInput;
 import lastinch.ui.HandMade;
@@ -98,7 +95,8 @@ class GoldenTextTest {
     }
     texts.put("stopped-in-gate", mm.full(plan(HandMade.stoppedInGate())));
     texts.put("fills", mm.full(plan(HandMade.filled(0.24, List.of()))));
-    texts.put("just-fills-and-watch", mm.full(plan(HandMade.filled(0.06, everyFinding()))));
+    texts.put(
+        "just-fills-and-watch", mm.full(plan(HandMade.filled(0.06, HandMade.everyFinding()))));
     texts.put("fills-from-tip", mm.full(plan(HandMade.filledFromTip())));
     texts.put("stops-from-tip", mm.full(plan(HandMade.stoppedFromTip())));
     texts.put("hole", mm.full(plan(HandMade.hole())));
@@ -119,7 +117,7 @@ class GoldenTextTest {
     texts.put("one-screen-stops", mm.brief(otherDays(HandMade.slush())));
     texts.put("one-screen-inches", inch.brief(otherDays(HandMade.slush())));
     texts.put("one-screen-fills", mm.brief(allDays(HandMade.filled(0.24, List.of()), easy)));
-    texts.put("one-screen-watch", mm.brief(plan(HandMade.filled(0.06, everyFinding()))));
+    texts.put("one-screen-watch", mm.brief(plan(HandMade.filled(0.06, HandMade.everyFinding()))));
     texts.put("likely-fills-quiet", mm.verdict(otherDays(HandMade.filled(0.24, List.of()))));
     return texts;
   }
@@ -167,45 +165,6 @@ class GoldenTextTest {
         false,
         true,
         true);
-  }
-
-  private static List<Finding> everyFinding() {
-    Map<String, Double> figures = new LinkedHashMap<>();
-    for (String metres : List.of("standing", "thickness", "height", "width", "gate")) {
-      figures.put(metres, 0.024);
-    }
-    figures.put("limit", 0.5);
-    figures.put("couldPass", 2.1);
-    figures.put("speed", 0.8);
-    figures.put("pressure", 1200.0);
-    figures.put("share", 0.6);
-    figures.put("solid", 0.5);
-    figures.put("boss", 35.0);
-    figures.put("next", 8.0);
-    figures.put("needed", 1.3);
-    figures.put("melted", 1.1);
-    figures.put("typed", 5.0);
-    figures.put("implied", 3.6);
-    for (String kelvin : List.of("temperature", "ceiling", "kiln", "edge")) {
-      figures.put(kelvin, 1003.15);
-    }
-    figures.put("mass", 0.05);
-    figures.put("time", 3.2);
-    figures.put("count", 4.0);
-    return Arrays.stream(Finding.Kind.values())
-        .map(
-            kind ->
-                new Finding(
-                    kind,
-                    kind == Finding.Kind.GATE_SPLASHES
-                        ? Finding.Severity.SERIOUS
-                        : Finding.Severity.WATCH,
-                    Optional.of(
-                        kind == Finding.Kind.GATE_SPLASHES
-                            ? new Spot("end gate", 0.01)
-                            : new Spot("piece", 0.1)),
-                    figures))
-        .toList();
   }
 
   @ParameterizedTest

@@ -37,14 +37,14 @@ public final class EdgeReport {
     this.run = run;
     rims = run.rims;
     state = run.state;
-    if (rims.areAny()) {
-      rims.press();
-      standUnderTheSprue();
-    }
   }
 
-  /** Lets the sprue fill and its metal press on rims that can still move. */
-  private void standUnderTheSprue() {
+  /** After the run: lets the sprue fill and its metal press on rims that can still move. */
+  public void standUnderTheSprue() {
+    if (!rims.areAny()) {
+      return;
+    }
+    rims.press();
     boolean live = true;
     for (double t = 0.0; live && t < END; t += STEP) {
       double surface = surfaceAfter(t);

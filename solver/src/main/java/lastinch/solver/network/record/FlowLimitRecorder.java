@@ -1,5 +1,6 @@
 package lastinch.solver.network.record;
 
+import lastinch.solver.judge.FlowLimitTally;
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.ColumnFlowSolver;
@@ -13,14 +14,9 @@ import lastinch.solver.result.PassageRecord.Role;
 public final class FlowLimitRecorder {
   private final NetworkState state;
   private final AirPockets air;
-  private double byHand;
-  private double byGates;
-  private double byHead;
-  private double byAir;
-  private double mostStanding;
-  private double passedVolume;
-  private double passedTime;
-  private double couldPass;
+
+  /** What held the flow back, by time. */
+  public final FlowLimitTally tally = new FlowLimitTally();
 
   public FlowLimitRecorder(NetworkState state, AirPockets air) {
     this.state = state;
@@ -35,10 +31,10 @@ public final class FlowLimitRecorder {
           state.wet[ChannelGraph.CUP]
               ? first.shape.length
               : first.hasPlugB() ? first.shape.length - first.positionB() : 0.0;
-      mostStanding = Math.max(mostStanding, standing);
+      tally.stands(standing, state.wet[ChannelGraph.CUP]);
       if (!state.wet[ChannelGraph.CUP]) {
-        byHand += dt;
-        noteCapacity(hydraulics, first, standing, dt);
+        double flow = hydraulics.legCount() > 0 && first.hasPlugB() ? first.flowB : 0.0;
+        tally.byHand(flow, standing, first.shape.length, dt);
         return;
       }
     }
@@ -58,43 +54,9 @@ public final class FlowLimitRecorder {
       pressed = Math.max(pressed, air.overpressure(leg.channel));
     }
     if (pressed > gates + other) {
-      byAir += dt;
-    } else if (gates > other) {
-      byGates += dt;
+      tally.by(FlowLimit.AIR, dt);
     } else {
-      byHead += dt;
+      tally.by(gates > other ? FlowLimit.GATES : FlowLimit.HEAD, dt);
     }
-  }
-
-  /** How much a full sprue could pass against what it passes: by the square root of the head. */
-  private void noteCapacity(
-      ColumnFlowSolver hydraulics, Channel sprue, double standing, double dt) {
-    double flow = hydraulics.legCount() > 0 && sprue.hasPlugB() ? sprue.flowB : 0.0;
-    if (flow > 0.0 && standing > 0.0) {
-      passedVolume += flow * dt;
-      passedTime += dt;
-      couldPass += flow * Math.sqrt(sprue.shape.length / standing) * dt;
-    }
-  }
-
-  public FlowLimit limit() {
-    double most = Math.max(Math.max(byHand, byGates), Math.max(byHead, byAir));
-    if (most == byHand) {
-      return FlowLimit.HAND;
-    }
-    if (most == byGates) {
-      return FlowLimit.GATES;
-    }
-    return most == byHead ? FlowLimit.HEAD : FlowLimit.AIR;
-  }
-
-  /** Greatest height of standing metal in the sprue [m]. */
-  public double mostStanding() {
-    return mostStanding;
-  }
-
-  /** How many times the pour a full sprue could pass [-]; 1 when it ran full. */
-  double couldPass() {
-    return passedTime > 0.0 && passedVolume > 0.0 ? couldPass / passedVolume : 1.0;
   }
 }

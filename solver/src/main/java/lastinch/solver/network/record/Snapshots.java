@@ -40,6 +40,7 @@ public final class Snapshots {
   private final double[] passed;
   private int slots;
   private int samples;
+  private boolean told;
   private double pace = FIRST_PACE;
   private double samplePace = FIRST_PACE;
 
@@ -59,8 +60,11 @@ public final class Snapshots {
     passed = new double[SAMPLES * gates.length];
   }
 
-  /** Notes what is due after a step. */
+  /** Notes what is due after a step; nothing more once the course was told. */
   public void endStep() {
+    if (told) {
+      return;
+    }
     if (slots == 0 || state.time >= time[slots - 1] + pace) {
       if (slots == SLOTS) {
         thinOut();
@@ -126,6 +130,7 @@ public final class Snapshots {
 
   /** The course up to now, which is its last moment. */
   public FillHistory course() {
+    told = true;
     if (slots == 0 || state.time > time[slots - 1]) {
       note();
     }

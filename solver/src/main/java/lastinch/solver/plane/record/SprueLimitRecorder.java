@@ -1,19 +1,22 @@
 package lastinch.solver.plane.record;
 
+import lastinch.solver.judge.FlowLimitTally;
 import lastinch.solver.plane.PlaneRun;
 import lastinch.solver.plane.flow.Downsprue;
 import lastinch.solver.result.FlowLimit;
 
 /** Adds up what held the flow back, by time, and what the sprue could have passed. */
 public final class SprueLimitRecorder {
+  /** Share of the weight over the inlet from which air or gates hold the flow back [-]; chosen. */
+  private static final double MOST_OF = 0.5;
+
+  /** Lost in a gate, over density and speed squared [-]: half of entry 0.5 and exit 1. */
+  private static final double LOST = 0.75;
+
   private final PlaneRun run;
-  private double byHand;
-  private double byGates;
-  private double byHead;
-  private double byAir;
-  private double passed;
-  private double could;
-  private boolean full;
+
+  /** What held the flow back, by time. */
+  public final FlowLimitTally tally = new FlowLimitTally();
 
   public SprueLimitRecorder(PlaneRun run) {
     this.run = run;
@@ -23,60 +26,31 @@ public final class SprueLimitRecorder {
   public void note(double dt) {
     Downsprue sprue = run.sprue;
     if (sprue.isHeld()) {
-      byHead += dt;
+      tally.by(FlowLimit.HEAD, dt);
       return;
     }
-    full |= sprue.isFull();
-    double flow = run.flow.gates.flow(0);
     double standing = sprue.standing();
+    tally.stands(standing, sprue.isFull());
     if (!sprue.isFull()) {
-      byHand += dt;
-      if (flow > 0.0 && standing > 0.0) {
-        passed += flow * dt;
-        could += flow * Math.sqrt(run.job.gating().sprue().tall() / standing) * dt;
-      }
+      tally.byHand(run.flow.gates.flow(0), standing, run.job.gating().sprue().tall(), dt);
       return;
     }
-    double push = head();
+    double push = MOST_OF * head();
     double speed = 0.0;
     for (int g = 0; g < run.job.gating().gates().size(); g++) {
       speed = Math.max(speed, run.gateWatch.speed(g));
     }
-    double gates = 0.75 * run.melt.density * speed * speed;
-    if (run.airPush() > 0.5 * push) {
-      byAir += dt;
-    } else if (gates > 0.5 * push) {
-      byGates += dt;
+    double gates = LOST * run.melt.density * speed * speed;
+    if (run.airPush() > push) {
+      tally.by(FlowLimit.AIR, dt);
     } else {
-      byHead += dt;
+      tally.by(gates > push ? FlowLimit.GATES : FlowLimit.HEAD, dt);
     }
   }
 
   /** Weight of the metal that stands over the inlet now [Pa]. */
   double head() {
     return run.flow.gates.pressure[0];
-  }
-
-  /** What held the flow back for most of the pour. */
-  public FlowLimit limit() {
-    double most = Math.max(Math.max(byHand, byGates), Math.max(byHead, byAir));
-    if (most == byHand) {
-      return FlowLimit.HAND;
-    }
-    if (most == byGates) {
-      return FlowLimit.GATES;
-    }
-    return most == byHead ? FlowLimit.HEAD : FlowLimit.AIR;
-  }
-
-  /** Whether metal ever stood up to the cup. */
-  boolean wasFull() {
-    return full;
-  }
-
-  /** How many times the pour a full sprue could pass [-]; 1 when nothing passed. */
-  double couldPass() {
-    return passed > 0.0 ? could / passed : 1.0;
   }
 
   /** Whether crucible, cup and sprue hold no more metal. */

@@ -15,68 +15,69 @@ final class FindingWords {
     Figures figures = scene.figures();
     String key = "watch." + finding.kind().name();
     return switch (finding.kind()) {
-      case SPRUE_NEVER_FULL -> scene.say(key);
       case PUDDLES -> puddles(scene, List.of(finding));
-      case GATE_SPLASHES, FRONT_SPLASHES, RUNS_AGAINST_MOULD ->
-          scene.say(
-              squeezed(scene, finding) ? key + ".squeezed" : key,
-              "place",
-              where(scene, finding),
-              "speed",
-              figures.speed(need(finding, "speed"), decimals(figures, finding)),
-              "limit",
-              figures.speed(need(finding, "limit"), decimals(figures, finding)));
-      case FALLS ->
-          scene.say(
-              key,
-              "height",
-              figures.ruler(need(finding, "height")),
-              "limit",
-              figures.ruler(need(finding, "limit")));
-      case AIR_PUSHES_BACK ->
-          scene.say(key, "air", figures.ruler(scene.asHeight(need(finding, "pressure"))));
-      case MUSH_SHARE_COUNTS -> scene.say(key, "share", figures.percent(need(finding, "share")));
-      case GAP_COUNTS -> scene.say(key);
-      case BOSS_UNFED -> scene.say(key, "boss", figures.seconds(need(finding, "boss")));
-      case TOO_LITTLE_METAL ->
-          scene.say(
-              key,
-              "melted",
-              figures.mass(need(finding, "melted")),
-              "needed",
-              figures.mass(need(finding, "needed")));
-      case POUR_TIMES_DISAGREE ->
-          scene.say(
-              key,
-              "typed",
-              figures.seconds(need(finding, "typed")),
-              "implied",
-              figures.seconds(need(finding, "implied")));
-      case WIDE_PIECE ->
-          scene.say(
-              key,
-              "width",
-              figures.ruler(need(finding, "width")),
-              "gate",
-              figures.ruler(need(finding, "gate")));
-      case ABOVE_CEILING ->
-          scene.say(
-              key,
-              "temperature",
-              figures.heat(need(finding, "temperature")),
-              "ceiling",
-              figures.heat(need(finding, "ceiling")));
-      case FLASK_EDGE ->
-          scene.say(
-              key,
-              "kiln",
-              figures.heat(need(finding, "kiln")),
-              "edge",
-              figures.heat(need(finding, "edge")));
-      case CUP_OVERFLOWS -> scene.say(key, "mass", figures.mass(need(finding, "mass")));
-      case CUP_RUNS_EMPTY -> scene.say(key, "time", figures.seconds(need(finding, "time")));
-      case TABLE_CLAMPED -> scene.say(key);
+      case GATE_SPLASHES, FRONT_SPLASHES, RUNS_AGAINST_MOULD -> fast(scene, finding);
+      case FALLS -> {
+        Finding.Falls f = finding.as(Finding.Falls.class);
+        yield scene.say(
+            key, "height", figures.ruler(f.height()), "limit", figures.ruler(f.limit()));
+      }
+      case AIR_PUSHES_BACK -> {
+        double pressure = finding.as(Finding.AirPushesBack.class).pressure();
+        yield scene.say(key, "air", figures.ruler(scene.asHeight(pressure)));
+      }
+      case MUSH_SHARE_COUNTS -> {
+        double share = finding.as(Finding.MushShareCounts.class).share();
+        yield scene.say(key, "share", figures.percent(share));
+      }
+      case TOO_LITTLE_METAL -> {
+        Finding.TooLittleMetal f = finding.as(Finding.TooLittleMetal.class);
+        yield scene.say(
+            key, "melted", figures.mass(f.melted()), "needed", figures.mass(f.needed()));
+      }
+      case POUR_TIMES_DISAGREE -> {
+        Finding.PourTimesDisagree f = finding.as(Finding.PourTimesDisagree.class);
+        yield scene.say(
+            key, "typed", figures.seconds(f.typed()), "implied", figures.seconds(f.implied()));
+      }
+      case WIDE_PIECE -> {
+        Finding.WidePiece f = finding.as(Finding.WidePiece.class);
+        yield scene.say(key, "width", figures.ruler(f.width()), "gate", figures.ruler(f.gate()));
+      }
+      case ABOVE_CEILING -> {
+        Finding.AboveCeiling f = finding.as(Finding.AboveCeiling.class);
+        yield scene.say(
+            key,
+            "temperature",
+            figures.heat(f.temperature()),
+            "ceiling",
+            figures.heat(f.ceiling()));
+      }
+      case FLASK_EDGE -> {
+        Finding.FlaskEdge f = finding.as(Finding.FlaskEdge.class);
+        yield scene.say(key, "kiln", figures.heat(f.kiln()), "edge", figures.heat(f.edge()));
+      }
+      case CUP_OVERFLOWS ->
+          scene.say(key, "mass", figures.mass(finding.as(Finding.CupOverflows.class).mass()));
+      case CUP_RUNS_EMPTY ->
+          scene.say(key, "time", figures.seconds(finding.as(Finding.CupRunsEmpty.class).time()));
+      case SPRUE_NEVER_FULL, GAP_COUNTS, TABLE_CLAMPED -> scene.say(key);
     };
+  }
+
+  private static String fast(Scene scene, Finding finding) {
+    Finding.Fast f = finding.as(Finding.Fast.class);
+    Figures figures = scene.figures();
+    int decimals = figures.speed(f.speed()).equals(figures.speed(f.limit())) ? 2 : 1;
+    String key = "watch." + finding.kind().name();
+    return scene.say(
+        squeezed(scene, finding) ? key + ".squeezed" : key,
+        "place",
+        where(scene, finding),
+        "speed",
+        figures.speed(f.speed(), decimals),
+        "limit",
+        figures.speed(f.limit(), decimals));
   }
 
   /**
@@ -89,7 +90,7 @@ final class FindingWords {
         && scene.finding(Finding.Kind.FALLS).isEmpty()
         && scene.pourCase().mould().attitude().angle() == 0.0
         && !scene.pourCase().mould().attitude().upright()
-        && need(finding, "speed") > driven;
+        && finding.as(Finding.Fast.class).speed() > driven;
   }
 
   /** All thick places in one sentence. */
@@ -102,14 +103,14 @@ final class FindingWords {
               "place",
               where(scene, finding),
               "thickness",
-              scene.figures().calipers(need(finding, "thickness"))));
+              scene.figures().calipers(finding.as(Finding.Puddles.class).thickness())));
     }
     return scene.say(
         "watch.PUDDLES",
         "places",
         PourText.list(scene, places),
         "limit",
-        scene.figures().calipers(need(findings.get(0), "limit")));
+        scene.figures().calipers(findings.get(0).as(Finding.Puddles.class).limit()));
   }
 
   private static String where(Scene scene, Finding finding) {
@@ -120,20 +121,5 @@ final class FindingWords {
       case PIECE -> scene.say("watch.piece", "place", scene.place(finding.where().get()));
       default -> scene.say("watch.channel", "channel", finding.where().get().passage());
     };
-  }
-
-  /** As few decimals as tell the speed from its limit. */
-  private static int decimals(Figures figures, Finding finding) {
-    boolean alike =
-        figures.speed(need(finding, "speed")).equals(figures.speed(need(finding, "limit")));
-    return alike ? 2 : 1;
-  }
-
-  private static double need(Finding finding, String figure) {
-    Double value = finding.figures().get(figure);
-    if (value == null) {
-      throw new IllegalArgumentException(finding.kind() + " lacks its figure " + figure);
-    }
-    return value;
   }
 }

@@ -59,7 +59,6 @@ public final class Remarks {
     laps(page, scene);
     meetings(page, scene);
     origins(page, scene);
-    boss(page, scene);
     flask(page, scene);
     metal(page, scene);
     watch(page, scene);
@@ -200,11 +199,6 @@ public final class Remarks {
     }
   }
 
-  private static void boss(Page page, Scene scene) {
-    Optional<Finding> unfed = scene.finding(Finding.Kind.BOSS_UNFED);
-    unfed.ifPresent(f -> page.entry(scene.say("label.boss"), FindingWords.of(scene, f) + "."));
-  }
-
   private static void flask(Page page, Scene scene) {
     if (scene.pourCase().mould().flask().isPresent()) {
       page.entry(
@@ -262,7 +256,6 @@ public final class Remarks {
   private static List<String> facts(Scene scene) {
     List<Finding> rest =
         scene.result().findings().stream()
-            .filter(f -> f.kind() != Finding.Kind.BOSS_UNFED)
             .filter(f -> f.kind() != Finding.Kind.SPRUE_NEVER_FULL)
             .filter(f -> f.kind() != Finding.Kind.FLASK_EDGE)
             .sorted(

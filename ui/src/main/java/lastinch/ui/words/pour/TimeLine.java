@@ -238,7 +238,7 @@ final class TimeLine {
     scene.plan().toppedUp().ifPresent(this::toppedUp);
     scene
         .finding(Finding.Kind.CUP_RUNS_EMPTY)
-        .map(f -> f.figures().get("time"))
+        .map(f -> f.as(Finding.CupRunsEmpty.class).time())
         .ifPresent(t -> moments.add(new Moment(t, scene.say("happens.cupEmpty"))));
   }
 

@@ -185,7 +185,7 @@ public final class WhatWasShort {
     Optional<Double> factor =
         scene
             .finding(Finding.Kind.SPRUE_NEVER_FULL)
-            .map(f -> f.figures().get("couldPass"))
+            .map(f -> f.as(Finding.SprueNeverFull.class).couldPass())
             .filter(f -> f >= 1.05 && f < 100.0);
     return limit == FlowLimit.HAND && factor.isPresent()
         ? scene.say("held.hand.factor", "factor", scene.figures().trimmed(factor.get(), 1))
