@@ -236,16 +236,6 @@ public final class Catalogue {
     return medium(name, MetalKind.COPPER, Ramming.FIRM).family();
   }
 
-  /** Usual wall of a shell [m]; empty for other media. */
-  public Optional<Band> usualWall(String name) {
-    return figure(media, name, "wall");
-  }
-
-  /** Usual heat of a mould of this medium when poured cold or without a better word [K]. */
-  public Optional<Band> usualHeat(String name) {
-    return figure(media, name, "usual heat");
-  }
-
   private Optional<Band> figure(MaterialSet shelf, String name, String word) {
     return entry(shelf, name).figure(word).map(f -> AlloyMaker.band(f, Library.only().sources()));
   }

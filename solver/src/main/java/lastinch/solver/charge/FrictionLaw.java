@@ -1,5 +1,7 @@
 package lastinch.solver.charge;
 
+import lastinch.solver.physics.Friction;
+
 /** How walls hold flowing metal back: Darcy factor f, pressure gradient = f rho u^2/(2 Dh). */
 @FunctionalInterface
 public interface FrictionLaw {
@@ -12,6 +14,11 @@ public interface FrictionLaw {
    * @param hydraulicDiameter [m], for laws that know a roughness
    */
   double product(double reynolds, double laminarProduct, double hydraulicDiameter);
+
+  /** Reynolds number up to which the product is the laminar one [-]. */
+  default double laminarEnd() {
+    return Friction.LAMINAR_END;
+  }
 
   /**
    * Pressure lost per length, divided by speed [Pa s/m2]; finite at rest.

@@ -26,8 +26,10 @@ public final class AirEscape {
           "White, Fluid Mechanics (nozzle, slot); Darcy 1856; Carslaw & Jaeger (buried cylinder)",
           "depth reached by the pressure, 2 r + sqrt(pi k p t/(mu phi)), is ours");
 
-  /** Discharge coefficient of a drilled or pricked vent [-], White, from memory. */
-  public static final double VENT_DISCHARGE = 0.8;
+  /**
+   * Discharge coefficient of the mouth of a parting crack [-]; White, Fluid Mechanics, from memory.
+   */
+  public static final double SLIT_DISCHARGE = 0.8;
 
   /** Pressure out over pressure in below which a hole is choked [-]. */
   public static final double CHOKING_RATIO =
@@ -173,7 +175,7 @@ public final class AirEscape {
     return Math.abs(laminar) <= Math.abs(mouth)
         ? 2.0 * factor * pressure
         : orificeSlope(
-            VENT_DISCHARGE * crack * length, pressure, temperature, outside, temperature);
+            SLIT_DISCHARGE * crack * length, pressure, temperature, outside, temperature);
   }
 
   /**
@@ -310,7 +312,7 @@ public final class AirEscape {
   private static double mouthFlow(
       double crack, double length, double pressure, double temperature, double outside) {
     return orificeFlow(
-        VENT_DISCHARGE * crack * length, pressure, temperature, outside, temperature);
+        SLIT_DISCHARGE * crack * length, pressure, temperature, outside, temperature);
   }
 
   private static double mouldFactor(double permeability, double shapeFactor, double temperature) {

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lastinch.solver.casting.GapMap;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.AirEscapeLaw;
+import lastinch.solver.charge.Closures;
 import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.filling.RunObserver;
 import lastinch.solver.geometry.cavity.CavityMap;
-import lastinch.solver.material.MouldMedium;
 import lastinch.solver.numerics.WorkerPair;
-import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.flow.Downsprue;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.FlowingLiquid;
@@ -196,25 +196,12 @@ public final class PlaneRun {
     if (!job.checking().pushesBack() || melt.water) {
       return AirEscapeLaw.NONE;
     }
-    MouldMedium medium = job.mould().medium();
+    double discharge = job.laws().ventDischarge().value();
     List<AirEscapeLaw.Hole> holes = new ArrayList<>();
     for (GapMap.Opening o : map.vents()) {
-      holes.add(
-          new AirEscapeLaw.Hole(gridCell(o.cell()), job.laws().ventDischarge().value() * o.area()));
+      holes.add(new AirEscapeLaw.Hole(gridCell(o.cell()), discharge * o.area()));
     }
-    double temperature =
-        0.5 * (melt.table.temperature(melt.enthalpyIn) + job.mould().temperature().value());
-    return new AirEscapeLaw(
-        true,
-        temperature,
-        lastinch.solver.physics.DryAir.OPEN_AIR,
-        job.mould().behindPressure(),
-        medium.permeability().value(),
-        Math.max(1e-3, medium.porosity()),
-        job.gating().sprue().tall(),
-        job.mould().partingCrack().value(),
-        job.gating().sprue().tall(),
-        holes);
+    return Closures.air(job, melt, holes);
   }
 
   /** Runs to the end. */

@@ -26,14 +26,14 @@ class AirEscapeExactTest {
     "200000, 1.62802652e-4"
   })
   void holeOfOneMillimetrePasses(double pressure, double expected) {
-    double opening = AirEscape.VENT_DISCHARGE * Math.PI * 0.25e-6;
+    double opening = AirEscape.SLIT_DISCHARGE * Math.PI * 0.25e-6;
     assertThat(AirEscape.orificeFlow(opening, pressure, HOT, DryAir.OPEN_AIR, COOL))
         .isCloseTo(expected, withinPercentage(1e-6));
   }
 
   @Test
   void incompressibleHoleFailsWhenChoked() {
-    double opening = AirEscape.VENT_DISCHARGE * Math.PI * 0.25e-6;
+    double opening = AirEscape.SLIT_DISCHARGE * Math.PI * 0.25e-6;
     double density = DryAir.density(200000.0, HOT);
     double plain = opening * Math.sqrt(2.0 * density * (200000.0 - DryAir.OPEN_AIR));
     assertThat(plain).isNotCloseTo(1.62802652e-4, withinPercentage(10.0));
@@ -108,7 +108,7 @@ class AirEscapeExactTest {
 
   @Test
   void shortWideCrackIsAnOrifice() {
-    double opening = AirEscape.VENT_DISCHARGE * 0.3 * 1e-3;
+    double opening = AirEscape.SLIT_DISCHARGE * 0.3 * 1e-3;
     assertThat(AirEscape.crackFlow(1e-3, 0.3, 0.005, 103325.0, 500.0, DryAir.OPEN_AIR))
         .isEqualTo(AirEscape.orificeFlow(opening, 103325.0, 500.0, DryAir.OPEN_AIR, 500.0));
     assertThat(AirEscape.crackSlope(1e-3, 0.3, 0.005, 103325.0, 500.0, DryAir.OPEN_AIR))

@@ -2,7 +2,7 @@ package lastinch.solver.plane;
 
 import java.util.List;
 import java.util.function.DoubleBinaryOperator;
-import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.FlowingLiquid;
 import lastinch.solver.plane.flow.PlaneFlow;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
-import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.plane.flow.FlowingLiquid;
 import org.junit.jupiter.api.Test;
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.charge.MouldColumns;
-import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.flow.FlowState;
 import lastinch.solver.plane.flow.FlowingLiquid;
 import lastinch.solver.plane.flow.PlaneFlow;

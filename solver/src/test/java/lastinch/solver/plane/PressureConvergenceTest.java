@@ -3,7 +3,7 @@ package lastinch.solver.plane;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import lastinch.solver.plane.air.AirEscapeLaw;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.plane.flow.FlowingLiquid;
 import lastinch.solver.plane.flow.PlaneGrid;
 import lastinch.solver.plane.flow.PlaneInlets;

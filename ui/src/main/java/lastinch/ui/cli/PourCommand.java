@@ -72,26 +72,13 @@ final class PourCommand implements Callable<Integer> {
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
 
-  @Option(names = "--json", descriptionKey = "json")
-  private boolean json;
-
-  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
-  private String units = "mm";
-
   @Option(names = "--all", descriptionKey = "all")
   private boolean all;
-
-  @Option(names = "--quiet", descriptionKey = "quiet")
-  private boolean quiet;
 
   @Option(names = "--expect", paramLabel = "fills", descriptionKey = "expect")
   private Optional<String> expected = Optional.empty();
 
-  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
-  private Optional<Path> materials = Optional.empty();
+  @Mixin private AnswerOptions wanted = new AnswerOptions();
 
   @Mixin private PlaneWords planeWords = new PlaneWords();
 
@@ -104,19 +91,20 @@ final class PourCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    Optional<DisplayUnits> chosen = DisplayUnits.named(wanted.units());
     if (chosen.isEmpty()) {
-      return refuse(problemText.sentence("cli.units", "word", units));
+      return refuse(problemText.sentence("cli.units", "word", wanted.units()));
     }
     if (expected.filter(e -> !e.equals("fills")).isPresent()) {
       return refuse(problemText.sentence("cli.expect", "word", expected.get()));
     }
-    List<String> wrong = planeWords.wrong(sentences, out.isPresent());
+    List<String> wrong = planeWords.wrong(sentences, wanted.out().isPresent());
     if (!wrong.isEmpty()) {
       return refuse(wrong.stream().flatMap(w -> problemText.plain(w).stream()).toList());
     }
     ReadResult read =
-        workshop.read(file, materials, new UnitQuestion(surroundings, problemText, json));
+        workshop.read(
+            file, wanted.materials(), new UnitQuestion(surroundings, problemText, wanted.json()));
     if (read instanceof ReadResult.Unsound unsound) {
       return problems(unsound);
     }
@@ -133,7 +121,7 @@ final class PourCommand implements Callable<Integer> {
   }
 
   private int pourAndAnswer(ReadResult.Sound sound, Figures figures) {
-    Optional<OutFolder> folder = out.map(OutFolder::prepare);
+    Optional<OutFolder> folder = wanted.out().map(OutFolder::prepare);
     try (CancelHook stopper = CancelHook.listening();
         AutoFolder open = new AutoFolder(folder)) {
       PouredPlan plan = pour(sound, figures, stopper);
@@ -198,7 +186,7 @@ final class PourCommand implements Callable<Integer> {
   }
 
   private Poured pourWatched(Plan plan, Figures figures, CancelHook stopper) {
-    if (!surroundings.terminal() || json || quiet) {
+    if (!surroundings.terminal() || !wanted.talks()) {
       return pour(plan.pourCase(), RunObserver.NONE, stopper);
     }
     try (Progress progress = new Progress(surroundings, sentences.say("cli.progress"))) {
@@ -211,7 +199,9 @@ final class PourCommand implements Callable<Integer> {
 
   private Owned owned(Plan plan, Figures figures) {
     return OwnedThings.of(
-        plan, new CatalogueMaterials(workshop.shelf(materials).catalogue()), figures.units());
+        plan,
+        new CatalogueMaterials(workshop.shelf(wanted.materials()).catalogue()),
+        figures.units());
   }
 
   /** The plan over squares a little finer and coarser; empty when it was stopped. */
@@ -219,7 +209,7 @@ final class PourCommand implements Callable<Integer> {
       PourCase job, PourResult first, double seconds, Figures figures, CancelHook stopper) {
     RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
     int atOnce = Runtime.getRuntime().availableProcessors();
-    boolean talks = !json && !quiet;
+    boolean talks = wanted.talks();
     if (talks) {
       pace.again(seconds, GridSensitivity.more(), atOnce);
     }
@@ -276,10 +266,11 @@ final class PourCommand implements Callable<Integer> {
   /** Prints the answer; false when it could not be printed to the end. */
   private boolean print(PouredPlan plan, Figures figures) {
     PourText text = new PourText(sentences, figures);
-    if (json) {
+    if (wanted.json()) {
       surroundings.out().println(ResultJson.of(plan));
     } else {
-      surroundings.print(quiet ? text.verdict(plan) : all ? text.full(plan) : text.brief(plan));
+      surroundings.print(
+          wanted.quiet() ? text.verdict(plan) : all ? text.full(plan) : text.brief(plan));
     }
     return !surroundings.out().checkError();
   }
@@ -302,7 +293,8 @@ final class PourCommand implements Callable<Integer> {
     if (stopper.stopRequested()) {
       return;
     }
-    List<MaterialSheet> sheets = Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue());
+    List<MaterialSheet> sheets =
+        Sheets.of(plan.pourCase(), workshop.shelf(wanted.materials()).catalogue());
     folder.add(
         "report.html",
         f ->
@@ -312,12 +304,12 @@ final class PourCommand implements Callable<Integer> {
                     plan, charts, sheets, sentences, figures, "Last Inch " + Version.number()),
                 StandardCharsets.UTF_8));
     List<String> names = folder.finish();
-    if (!json && !quiet) {
+    if (wanted.talks()) {
       surroundings.print(
           problemText.sentence(
               "cli.written",
               "folder",
-              out.map(Path::toString).orElse(""),
+              wanted.out().map(Path::toString).orElse(""),
               "files",
               String.join(", ", names)));
     }
@@ -347,7 +339,7 @@ final class PourCommand implements Callable<Integer> {
   }
 
   private int problems(ReadResult.Unsound unsound) {
-    if (json) {
+    if (wanted.json()) {
       surroundings.out().println(ProblemsJson.of(file.toString(), unsound.problems(), List.of()));
       return Exit.BAD_INPUT;
     }
@@ -355,7 +347,7 @@ final class PourCommand implements Callable<Integer> {
   }
 
   private int unsupported(List<Need> needs, String finest) {
-    if (json) {
+    if (wanted.json()) {
       surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
       return Exit.BAD_INPUT;
     }

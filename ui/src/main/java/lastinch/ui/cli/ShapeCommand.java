@@ -29,6 +29,7 @@ import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.ShapeText;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,20 +64,7 @@ final class ShapeCommand implements Callable<Integer> {
   @Option(names = "--alloy", paramLabel = "NAME", descriptionKey = "alloy")
   private String alloy = "tin bronze";
 
-  @Option(names = "--json", descriptionKey = "json")
-  private boolean json;
-
-  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
-  private String units = "mm";
-
-  @Option(names = "--quiet", descriptionKey = "quiet")
-  private boolean quiet;
-
-  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
-  private Optional<Path> materials = Optional.empty();
+  @Mixin private AnswerOptions wanted = new AnswerOptions();
 
   ShapeCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     this.surroundings = surroundings;
@@ -87,15 +75,15 @@ final class ShapeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    Optional<DisplayUnits> chosen = DisplayUnits.named(wanted.units());
     if (chosen.isEmpty()) {
-      return refuse(problemText.sentence("cli.units", "word", units));
+      return refuse(problemText.sentence("cli.units", "word", wanted.units()));
     }
     Optional<List<String>> wrong = wrongWord();
     if (wrong.isPresent()) {
       return refuse(wrong.get());
     }
-    Workshop.Shelf shelf = workshop.shelf(materials);
+    Workshop.Shelf shelf = workshop.shelf(wanted.materials());
     Optional<Alloy> metal = new CatalogueMaterials(shelf.catalogue()).alloy(alloy);
     if (metal.isEmpty()) {
       return refuse(problemText.sentence("material.unknown", "name", alloy, "command", "alloys"));
@@ -186,7 +174,7 @@ final class ShapeCommand implements Callable<Integer> {
 
   /** Asks for the unit at a terminal; elsewhere says which word is missing. */
   private Optional<MeshUnit> asked(Mesh mesh) {
-    UnitQuestion question = new UnitQuestion(surroundings, problemText, json);
+    UnitQuestion question = new UnitQuestion(surroundings, problemText, wanted.json());
     if (!question.mayAsk()) {
       surroundings.complain(
           problemText.sentence(
@@ -206,9 +194,9 @@ final class ShapeCommand implements Callable<Integer> {
     String answer =
         ShapeJson.of(file.toString(), look, locking, metal, text.matters(look, locking));
     List<String> lines =
-        quiet ? problemText.sentence("shape.only", "text", text.headline(look)) : full;
-    Optional<OutFolder> folder = out.map(OutFolder::prepare);
-    if (json) {
+        wanted.quiet() ? problemText.sentence("shape.only", "text", text.headline(look)) : full;
+    Optional<OutFolder> folder = wanted.out().map(OutFolder::prepare);
+    if (wanted.json()) {
       surroundings.out().println(answer);
     } else {
       surroundings.print(lines);
@@ -234,19 +222,19 @@ final class ShapeCommand implements Callable<Integer> {
       folder.add(chart + ".svg", f -> charts.svg(chart, f));
     }
     List<String> names = folder.finish();
-    if (!json && !quiet) {
+    if (wanted.talks()) {
       surroundings.print(
           problemText.sentence(
               "cli.written",
               "folder",
-              out.map(Path::toString).orElse(""),
+              wanted.out().map(Path::toString).orElse(""),
               "files",
               String.join(", ", names)));
     }
   }
 
   private int bad(Problems problems) {
-    if (json) {
+    if (wanted.json()) {
       surroundings.out().println(ProblemsJson.of(file.toString(), problems.errors(), List.of()));
       return Exit.BAD_INPUT;
     }

@@ -13,7 +13,7 @@ public final class AirStudy implements Study {
 
   /** The study as it should be. */
   public AirStudy() {
-    this(AirEscape.VENT_DISCHARGE);
+    this(AirEscape.SLIT_DISCHARGE);
   }
 
   private AirStudy(double discharge) {

@@ -1,10 +1,13 @@
 package lastinch.solver.network.flow;
 
 import java.util.Arrays;
+import java.util.List;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.material.MouldMedium;
+import lastinch.solver.charge.AirEscapeLaw;
+import lastinch.solver.charge.Closures;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.physics.AirEscape;
+import lastinch.solver.physics.DryAir;
 
 /**
  * The air ahead of the metal. Every empty stretch of channel carries its own mass; those joined by
@@ -13,8 +16,8 @@ import lastinch.solver.physics.AirEscape;
  * the open air. Air temperature is the mean of metal and mould, throughout.
  */
 public final class AirPockets {
-  private static final double OPEN = lastinch.solver.physics.DryAir.OPEN_AIR;
-  private static final double GAS = lastinch.solver.physics.DryAir.GAS_CONSTANT;
+  private static final double OPEN = DryAir.OPEN_AIR;
+  private static final double GAS = DryAir.GAS_CONSTANT;
 
   /** Least share of a cell that a pocket's volume counts as [-]; numerical. */
   private static final double FLOOR = 1e-3;
@@ -34,15 +37,9 @@ public final class AirPockets {
   private static final double NEAR = 1e-3;
 
   private final NetworkState state;
-  private final boolean on;
+  private final AirEscapeLaw law;
   private final double ventDischarge;
-  private final double permeability;
-  private final double porosity;
-  private final double crack;
-  private final double behind;
-  private final double freeDepth;
   private final double temperature;
-  private final double viscosity;
 
   /** By channel: mass of air in its empty stretch [kg]. */
   public final double[] mass;
@@ -72,16 +69,9 @@ public final class AirPockets {
 
   public AirPockets(NetworkState state, PourCase job) {
     this.state = state;
-    on = job.checking().pushesBack() && !state.melt.water;
+    law = Closures.air(job, state.melt, List.of());
     ventDischarge = job.laws().ventDischarge().value();
-    MouldMedium medium = job.mould().medium();
-    permeability = medium.permeability().value();
-    porosity = Math.max(1e-3, medium.porosity());
-    crack = job.mould().partingCrack().value();
-    behind = job.mould().behindPressure();
-    freeDepth = job.gating().sprue().tall();
-    temperature = 0.5 * (state.melt.temperatureIn() + job.mould().temperature().value());
-    viscosity = lastinch.solver.physics.DryAir.viscosity(temperature);
+    temperature = law.temperature();
     int n = state.channels.length;
     mass = new double[n];
     double sum = 0.0;
@@ -161,7 +151,7 @@ public final class AirPockets {
 
   /** Sums volumes, masses and leaks of the pockets at the start of a step. */
   public void beginStep() {
-    if (!on) {
+    if (!law.pushes()) {
       return;
     }
     Arrays.fill(volume, 0.0);
@@ -179,6 +169,11 @@ public final class AirPockets {
         pocketMass[p] += mass[c.index];
       }
     }
+    for (int p = 0; p < pockets; p++) {
+      boolean closed = !open[p] && volume[p] > 0.0;
+      pressure[p] = closed ? pocketPressure(p, 0.0, 0.0) : OPEN;
+      vents[p] = closed ? ventFactor(p) : 0.0;
+    }
     for (Channel c : state.channels) {
       int p = pocketOf[c.index];
       if (c.gapClosed() || open[p]) {
@@ -187,17 +182,12 @@ public final class AirPockets {
       if (Double.isNaN(closedSince[p])) {
         closedSince[p] = state.time;
       }
-      wallLeak[p] += leakFactor(c, state.time - closedSince[p]);
-    }
-    for (int p = 0; p < pockets; p++) {
-      boolean closed = !open[p] && volume[p] > 0.0;
-      pressure[p] = closed ? pocketPressure(p, 0.0, 0.0) : OPEN;
-      vents[p] = closed ? ventFactor(p) : 0.0;
+      wallLeak[p] += leakFactor(c, pressure[p], state.time - closedSince[p]);
     }
   }
 
   /** Mass flow over (p^2 - outside^2) of mould and crack round an empty stretch [kg/(s Pa2)]. */
-  private double leakFactor(Channel c, double age) {
+  private double leakFactor(Channel c, double at, double age) {
     double from = c.hasPlugA() ? c.positionA() : 0.0;
     double to = c.hasPlugB() ? c.positionB() : c.shape.length;
     double length = to - from;
@@ -205,20 +195,7 @@ public final class AirPockets {
       return 0.0;
     }
     double perimeter = c.shape.perimeter[c.shape.cellAt(0.5 * (from + to))];
-    double factor = 0.0;
-    if (permeability > 0.0) {
-      double radius = perimeter / (2.0 * Math.PI);
-      double depth =
-          AirEscape.pressedDepth(
-              radius, freeDepth, permeability, porosity, OPEN, viscosity, Math.max(age, 1e-3));
-      factor +=
-          AirEscape.mouldFlow(
-              permeability, AirEscape.shapeFactor(length, radius, depth), 1.0, temperature, 0.0);
-    }
-    if (crack > 0.0) {
-      factor += AirEscape.crackFlow(crack, 2.0 * length, freeDepth, 1.0, temperature, 0.0);
-    }
-    return factor;
+    return law.wallFactor(length, perimeter, at, age);
   }
 
   /** Mass flow through a pocket's vents over its pressure above the open air [kg/(s Pa)]. */
@@ -259,7 +236,7 @@ public final class AirPockets {
     }
     double at = pressure[p];
     for (int i = 0; i < NEWTON; i++) {
-      double out = wallLeak[p] * (at * at - behind * behind) + vents[p] * (at - OPEN);
+      double out = wallLeak[p] * (at * at - law.outside() * law.outside()) + vents[p] * (at - OPEN);
       double slope = after / gas + dt * (2.0 * wallLeak[p] * at + vents[p]);
       double residual = at * after / gas - pocketMass[p] + dt * out;
       double next = Math.max(0.1 * at, at - residual / slope);
@@ -288,7 +265,7 @@ public final class AirPockets {
   }
 
   private int node(int p) {
-    return on && !open[p] ? state.wet.length + p : LiquidColumn.KNOWN;
+    return law.pushes() && !open[p] ? state.wet.length + p : LiquidColumn.KNOWN;
   }
 
   /**
@@ -317,12 +294,12 @@ public final class AirPockets {
   /** Present pressure above the open air ahead of a channel's front [Pa]. */
   public double overpressure(Channel c) {
     int p = pocketOf[c.index];
-    return on && !open[p] ? pressure[p] - OPEN : 0.0;
+    return law.pushes() && !open[p] ? pressure[p] - OPEN : 0.0;
   }
 
   /** Books what leaked in a step, once the metal has moved, and shares the rest by volume. */
   public void endStep(double dt) {
-    if (!on) {
+    if (!law.pushes()) {
       return;
     }
     for (int p = 0; p < pockets; p++) {
@@ -393,10 +370,10 @@ public final class AirPockets {
 
   /** Whether air can get into a falling column from the mould. */
   public boolean getsIn() {
-    return permeability >= 1e-14 || crack > 0.0;
+    return law.permeability() >= 1e-14 || law.crack() > 0.0;
   }
 
   public boolean isOn() {
-    return on;
+    return law.pushes();
   }
 }

@@ -8,7 +8,6 @@ import lastinch.solver.network.heat.FrontMarker;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.physics.Capillary;
-import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PassageRecord.Role;
 
@@ -360,7 +359,7 @@ final class LiquidColumns {
         viscosity == 0.0
             ? 0.0
             : melt.friction.overSpeed(reynolds, viscosity, diameter, shape.laminarProduct[i]);
-    if (reynolds > Friction.LAMINAR_END) {
+    if (reynolds > melt.friction.laminarEnd()) {
       double quadratic = overSpeed / speed * stretch / (area * area);
       leg.quadraticForward += quadratic;
       leg.quadraticBackward += quadratic;

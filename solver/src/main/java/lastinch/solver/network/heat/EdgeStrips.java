@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.charge.DispersionLaw;
 import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
@@ -13,6 +14,7 @@ import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.network.record.FrontRecorder;
 import lastinch.solver.physics.Capillary;
+import lastinch.solver.physics.Friction;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.PassageRecord.Role;
 
@@ -28,11 +30,6 @@ public final class EdgeStrips {
    * the passage.
    */
   private static final double CLOSED = 0.85;
-
-  /**
-   * Square of the Peclet number that doubles spreading between plates [-]; Aris 1956, from memory.
-   */
-  private static final double PLATES = 210.0;
 
   private final NetworkState state;
   private final CellHeat heat;
@@ -193,11 +190,9 @@ public final class EdgeStrips {
 
   /** How heat spreads along the rim against the middle at one speed [-]; no more than there. */
   private double spreading(double rim, double speed, double middle) {
-    MeltProperties melt = state.melt;
-    double kappa = melt.diffusivity;
-    double thin = speed * rim / kappa;
-    double thick = speed * middle / kappa;
-    return Math.min(1.0, (1.0 + thin * thin / PLATES) / (1.0 + thick * thick / PLATES));
+    DispersionLaw law = state.melt.dispersion;
+    double thin = law.plates(speed, 2.0 * rim, Friction.SLOT);
+    return Math.min(1.0, thin / law.plates(speed, 2.0 * middle, Friction.SLOT));
   }
 
   /** Cools what rests in the rims up to now and notes the pressure on what can still move. */

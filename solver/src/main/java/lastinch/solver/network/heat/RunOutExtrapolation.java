@@ -197,7 +197,7 @@ public final class RunOutExtrapolation {
     double speed = flow / shape.areaAt(end);
     int cell = shape.cellAt(end);
     double diameter = shape.hydraulicDiameter[cell];
-    double reynolds = Math.max(1.0, melt.density * speed * diameter / melt.viscosity);
+    double reynolds = Math.max(1.0, melt.density * speed * diameter / melt.flowingViscosity());
     double factor = melt.friction.factor(reynolds, shape.laminarProduct[cell], diameter);
     double added = factor * x / diameter * 0.5 * melt.density * speed * speed;
     double needed = run.work.friction() + added;

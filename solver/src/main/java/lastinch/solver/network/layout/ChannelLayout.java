@@ -19,6 +19,7 @@ import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.casting.gating.Vent;
 import lastinch.solver.casting.gating.Well;
+import lastinch.solver.charge.Closures;
 import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
@@ -119,7 +120,7 @@ public final class ChannelLayout {
               return SectionShape.ellipse(d, d);
             },
             s -> mouldHeat.at(depth)));
-    double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+    double entry = Closures.entryLoss(job);
     link(ChannelGraph.CUP, foot, new ChannelGraph.EndLosses(entry, Losses.EXIT, 0.0, 0.0));
     if (job.gating().well().isPresent()) {
       Well well = job.gating().well().get();
@@ -322,7 +323,7 @@ public final class ChannelLayout {
   /** Losses on entering a section from another one, both ways. */
   private ChannelGraph.EndLosses change(double before, double after, double bend) {
     if (before == POOL) {
-      double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+      double entry = Closures.entryLoss(job);
       return new ChannelGraph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
     }
     return SectionChange.losses(before, after, bend);

@@ -16,6 +16,7 @@ import lastinch.solver.casting.gating.Feeder;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Overflow;
 import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.charge.Closures;
 import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.physics.Losses;
 import lastinch.solver.result.PassageRecord.Role;
@@ -316,7 +317,7 @@ final class PieceChannels {
 
   private ChannelGraph.EndLosses entered(double area) {
     if (enteredArea > 1.0) {
-      double entry = job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+      double entry = Closures.entryLoss(job);
       return new ChannelGraph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
     }
     return SectionChange.losses(enteredArea, area, enteredBend);

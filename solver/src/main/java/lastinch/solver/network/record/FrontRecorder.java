@@ -22,12 +22,6 @@ import lastinch.solver.result.PassageRecord;
 
 /** Notes what fronts leave behind: arrivals, laps, gate speeds, the path of the leading metal. */
 public final class FrontRecorder {
-  /** Most samples of the leading front [-]; chosen, 16 s of them. */
-  private static final int SAMPLES = 8192;
-
-  /** Time from one sample of the leading front to the next [s]; chosen. */
-  private static final double EVERY = 2e-3;
-
   /**
    * Time that the front of metal takes to arrive [s]: a depth of 10 mm at 0.5 m/s; estimate, no
    * source.
@@ -42,6 +36,7 @@ public final class FrontRecorder {
 
   public final NetworkState state;
   private final FilmForming film;
+  private final FrontTrail trail;
   private FrontMarkers tips;
   private EdgeStrips rims;
   public final double[] arrivalTime;
@@ -65,20 +60,13 @@ public final class FrontRecorder {
 
   private final double[] oldA;
   private final double[] oldB;
-  private final int[] trackChannel = new int[SAMPLES];
-  private final double[] trackTime = new double[SAMPLES];
-  private final double[] trackAt = new double[SAMPLES];
-  private final double[] trackSpeed = new double[SAMPLES];
-  private final double[] trackEnthalpy = new double[SAMPLES];
   private final List<Meeting> meetings = new ArrayList<>();
-  private int samples;
   private double lastPress;
-  private double lastSample = Double.NEGATIVE_INFINITY;
-  private int lastChannel = -1;
 
   public FrontRecorder(NetworkState state, Alloy alloy) {
     this.state = state;
     film = alloy.film();
+    trail = new FrontTrail(state);
     int cells = state.allCells;
     arrivalTime = new double[cells];
     Arrays.fill(arrivalTime, Double.POSITIVE_INFINITY);
@@ -126,11 +114,11 @@ public final class FrontRecorder {
       noteSpeed(c, dt);
       widest[c.index] = Math.max(widest[c.index], emptyLength(c));
     }
-    if (state.time - lastPress >= EVERY) {
+    if (state.time - lastPress >= FrontTrail.EVERY) {
       rims.press();
       lastPress = state.time;
     }
-    sample();
+    trail.sample();
   }
 
   private static double emptyLength(Channel c) {
@@ -327,67 +315,13 @@ public final class FrontRecorder {
     return NetworkRun.isPiece(c.shape) ? c.shape.start - first : 0.0;
   }
 
-  private void sample() {
-    int leading = -1;
-    double at = 0.0;
-    double speed = 0.0;
-    double enthalpy = 0.0;
-    for (Channel c : state.channels) {
-      if (c.shape.role == PassageRecord.Role.WELL) {
-        continue;
-      }
-      if (c.stream.firstInFlight && c.stream.size() > 0) {
-        leading = c.index;
-        double fallen = Math.min(c.shape.length, c.stream.fallen(0));
-        at = c.fallsTowardsB() ? fallen : c.shape.length - fallen;
-        speed = c.stream.speed(0);
-        enthalpy = c.stream.first.enthalpy;
-      } else if (c.hasPlugB() && c.volumeB > 0.0) {
-        leading = c.index;
-        at = c.positionB();
-        speed = c.frontB.speed;
-        enthalpy = c.frontB.enthalpy;
-      } else if (!c.full && c.hasPlugA() && c.volumeA > 0.0) {
-        leading = c.index;
-        at = c.positionA();
-        speed = c.frontA.speed;
-        enthalpy = c.frontA.enthalpy;
-      }
-    }
-    boolean due = leading != lastChannel || state.time - lastSample >= EVERY;
-    if (leading < 0 || !due || samples >= SAMPLES) {
-      return;
-    }
-    trackChannel[samples] = leading;
-    trackTime[samples] = state.time;
-    trackAt[samples] = at;
-    trackSpeed[samples] = speed;
-    trackEnthalpy[samples] = enthalpy;
-    samples++;
-    lastSample = state.time;
-    lastChannel = leading;
-  }
-
+  /** Path of the leading metal. */
   public FrontTrack track() {
-    String[] names = new String[samples];
-    double[] temperature = new double[samples];
-    double[] at = new double[samples];
     double[] offset = new double[state.channels.length];
     for (Channel c : state.channels) {
       offset[c.index] = offset(c);
     }
-    for (int i = 0; i < samples; i++) {
-      Channel c = state.channels[trackChannel[i]];
-      names[i] = c.shape.limb;
-      at[i] = trackAt[i] + offset[c.index];
-      temperature[i] = state.melt.table.temperature(trackEnthalpy[i]);
-    }
-    return new FrontTrack(
-        names,
-        Arrays.copyOf(trackTime, samples),
-        at,
-        Arrays.copyOf(trackSpeed, samples),
-        temperature);
+    return trail.track(offset);
   }
 
   /** Records of all channels, heights counted from the lowest end. */

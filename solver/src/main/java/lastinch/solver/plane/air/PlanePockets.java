@@ -1,6 +1,7 @@
 package lastinch.solver.plane.air;
 
 import java.util.Arrays;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.physics.AirEscape;
 import lastinch.solver.physics.DryAir;
 import lastinch.solver.plane.flow.FlowState;

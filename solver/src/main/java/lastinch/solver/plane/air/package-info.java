@@ -2,7 +2,7 @@
  * Air ahead of the metal: cells without metal that hang together are one pocket of ideal gas at one
  * fixed temperature, which leaks through vents, the parting crack and the mould.
  *
- * <p>{@link lastinch.solver.plane.air.AirEscapeLaw} says what air can do in a job; {@link
+ * <p>{@link lastinch.solver.charge.AirEscapeLaw} says what air can do in a job; {@link
  * lastinch.solver.plane.air.PlanePockets} finds the pockets of a moment, their pressure, stiffness
  * (room over absolute pressure) and leak with its slope. The projection of the flow solves the
  * pressure of every pocket together with that of the metal, and what leaked is booked afterwards.

@@ -38,9 +38,7 @@ public final class Downsprue {
   private final double heldHead;
   private final double forcedFlow;
   private final double entryLoss;
-  private final double[] volume = new double[CELLS];
-  private final double[] content = new double[CELLS];
-  private final double[] room;
+  private final StandingMetal metal;
   private final double wellRoom;
   private final SprueWalls walls;
   private final MouldColumns mould;
@@ -58,7 +56,7 @@ public final class Downsprue {
     this.melt = melt;
     shape = new SprueShape(job.gating().sprue(), CELLS);
     tall = shape.tall;
-    room = shape.room;
+    metal = new StandingMetal(shape);
     double angle = job.mould().attitude().angle();
     rise = job.mould().attitude().upright() ? 1.0 : StrictMath.cos(angle);
     Optional<Well> well = job.gating().well();
@@ -121,7 +119,7 @@ public final class Downsprue {
     gates.pressure[0] = melt.density * Gravity.G * rise * head;
     gates.column[0] = Math.max(PlaneInlets.COLUMN, area * shape.inertia(standing));
     gates.loss[0] = loss(gates.flow(0), area, standing, full);
-    double total = held();
+    double total = metal.held();
     double most = total / (area * Math.max(DRAINS, 2.0 * dt));
     double now = gates.flow(0) / area;
     gates.held[0] = !full && now > most;
@@ -142,35 +140,25 @@ public final class Downsprue {
       return;
     }
     if (passed < 0.0) {
-      volume[0] -= passed;
-      content[0] -= heatPassed;
+      metal.back(-passed, -heatPassed);
       rise();
       return;
     }
-    double wanted = passed;
-    double taken = 0.0;
-    for (int i = 0; i < CELLS && wanted > 0.0; i++) {
-      double h = volume[i] > 0.0 ? content[i] / volume[i] : 0.0;
-      double part = Math.min(wanted, volume[i]);
-      volume[i] -= part;
-      taken += volume[i] > 0.0 ? part * h : content[i];
-      content[i] = volume[i] > 0.0 ? content[i] - part * h : 0.0;
-      wanted -= part;
-    }
-    content[0] -= heatPassed - taken;
-    sink();
+    double taken = metal.take(passed);
+    metal.content[0] -= heatPassed - taken;
+    metal.sink();
     takeFromCup();
   }
 
   /** A full sprue makes good from the cup what it has given. */
   private void takeFromCup() {
     if (isFull()) {
-      double need = Math.min(standingRoom() - held(), cup.volume());
+      double need = Math.min(metal.room() - metal.held(), cup.volume());
       if (need > 0.0) {
         double h = cupContent / cup.volume();
         cup.draw(need);
         cupContent -= need * h;
-        add(CELLS - 1, need, h);
+        metal.top(need, h);
       }
     }
   }
@@ -221,7 +209,7 @@ public final class Downsprue {
     wellVolume += sinks;
     wellContent += sinks * h;
     if (v > sinks) {
-      add(standingCell(), v - sinks, h);
+      metal.lay(v - sinks, h);
     }
   }
 
@@ -232,53 +220,12 @@ public final class Downsprue {
     rise();
   }
 
-  private void add(int cell, double v, double h) {
-    volume[cell] += v;
-    content[cell] += v * h;
-  }
-
-  private int standingCell() {
-    int i = 0;
-    while (i < CELLS - 1 && volume[i] >= room[i] * (1.0 - 1e-9)) {
-      i++;
-    }
-    return i;
-  }
-
-  /** What is too much for a cell goes up; what is too much for the sprue goes back to the cup. */
+  /** What is too much for the sprue goes back to the cup. */
   private void rise() {
-    for (int i = 0; i < CELLS; i++) {
-      double over = volume[i] - room[i];
-      if (over > 0.0) {
-        double h = content[i] / volume[i];
-        volume[i] -= over;
-        content[i] -= over * h;
-        if (i < CELLS - 1) {
-          add(i + 1, over, h);
-        } else {
-          cup.draw(-over);
-          cupContent += over * h;
-        }
-      }
-    }
-  }
-
-  /** What stands higher sinks into what was drained below. */
-  private void sink() {
-    for (int i = 0; i < CELLS - 1; i++) {
-      double lack = room[i] - volume[i];
-      int from = i + 1;
-      while (lack > 0.0 && from < CELLS) {
-        double part = Math.min(lack, volume[from]);
-        if (part > 0.0) {
-          double h = content[from] / volume[from];
-          volume[from] -= part;
-          content[from] = volume[from] > 0.0 ? content[from] - part * h : 0.0;
-          add(i, part, h);
-          lack -= part;
-        }
-        from++;
-      }
+    metal.rise();
+    if (metal.overVolume() > 0.0) {
+      cup.draw(-metal.overVolume());
+      cupContent += metal.overContent();
     }
   }
 
@@ -288,12 +235,14 @@ public final class Downsprue {
       return;
     }
     for (int i = 0; i < CELLS; i++) {
-      if (volume[i] > 1e-6 * room[i]) {
-        double h = content[i] / volume[i];
-        content[i] = volume[i] * walls.exchange(i, dt, volume[i], volume[i] / room[i], h);
+      if (metal.volume[i] > 1e-6 * shape.room[i]) {
+        double h = metal.content[i] / metal.volume[i];
+        metal.content[i] =
+            metal.volume[i]
+                * walls.exchange(i, dt, metal.volume[i], metal.volume[i] / shape.room[i], h);
       }
     }
-    falling.heat(walls, room, tall, Gravity.G * rise, now, dt);
+    falling.heat(walls, shape.room, tall, Gravity.G * rise, now, dt);
     if (wellVolume > 1e-6 * wellRoom) {
       double h = wellContent / wellVolume;
       wellContent = wellVolume * walls.exchange(WELL, dt, wellVolume, wellVolume / wellRoom, h);
@@ -306,8 +255,8 @@ public final class Downsprue {
 
   /** Specific enthalpy of what stands at the foot [J/kg]. */
   public double footEnthalpy() {
-    if (!isHeld() && volume[0] > 1e-6 * room[0]) {
-      atFoot = content[0] / volume[0];
+    if (!isHeld() && metal.volume[0] > 1e-6 * shape.room[0]) {
+      atFoot = metal.content[0] / metal.volume[0];
     }
     return atFoot;
   }
@@ -321,51 +270,30 @@ public final class Downsprue {
     return sum + friction / (0.5 * melt.density * foot * foot + 1e-12);
   }
 
-  /** Metal that stands in the sprue [m3]. */
-  double held() {
-    double sum = 0.0;
-    for (double v : volume) {
-      sum += v;
-    }
-    return sum;
-  }
-
   /** Room for metal in sprue and well [m3]. */
   public double totalRoom() {
-    return standingRoom() + wellRoom;
-  }
-
-  private double standingRoom() {
-    double sum = 0.0;
-    for (double v : room) {
-      sum += v;
-    }
-    return sum;
+    return metal.room() + wellRoom;
   }
 
   /** Whether metal stands up to the cup. */
   public boolean isFull() {
-    return held() >= standingRoom() * (1.0 - 1e-6);
+    return metal.isFull();
   }
 
   /** Height of metal that stands in the sprue [m]. */
   public double standing() {
-    double h = 0.0;
-    for (int i = 0; i < CELLS; i++) {
-      h += tall / CELLS * Math.min(1.0, volume[i] / room[i]);
-    }
-    return h;
+    return metal.height();
   }
 
   /** Metal outside the plane: in cup and well, standing and falling [m3]. */
   public double above() {
-    return cup.volume() + wellVolume + held() + falling.total();
+    return cup.volume() + wellVolume + metal.held() + falling.total();
   }
 
   /** Its heat [J], 0 for liquid at the liquidus. */
   public double heatAbove() {
     double sum = cupContent + wellContent + falling.content();
-    for (double e : content) {
+    for (double e : metal.content) {
       sum += e;
     }
     return sum * melt.density;
@@ -388,7 +316,7 @@ public final class Downsprue {
 
   /** Lays what stands here out as cells. */
   public SprueCells cells(double seconds) {
-    return new SprueCells(shape, walls, volume, content, well(), cup, cupContent, rise, seconds);
+    return new SprueCells(metal, walls, well(), cup, cupContent, rise, seconds);
   }
 
   private SprueCells.Well well() {

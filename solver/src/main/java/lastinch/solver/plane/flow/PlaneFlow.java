@@ -1,7 +1,7 @@
 package lastinch.solver.plane.flow;
 
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.numerics.WorkerPair;
-import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.air.PlanePockets;
 
 /** The flow alone: one step of metal, air and gates. Heat and record are added round it. */

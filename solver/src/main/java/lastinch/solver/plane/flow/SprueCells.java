@@ -24,10 +24,9 @@ public final class SprueCells {
    */
   record Well(double volume, double room, double content) {}
 
+  private final StandingMetal metal;
   private final SprueShape shape;
   private final SprueWalls walls;
-  private final double[] volume;
-  private final double[] content;
   private final Well well;
   private final PouringCup cup;
   private final double cupContent;
@@ -35,19 +34,16 @@ public final class SprueCells {
   private final WallColumns columns;
 
   SprueCells(
-      SprueShape shape,
+      StandingMetal metal,
       SprueWalls walls,
-      double[] volume,
-      double[] content,
       Well well,
       PouringCup cup,
       double cupContent,
       double rise,
       double seconds) {
-    this.shape = shape;
+    this.metal = metal;
+    shape = metal.shape;
     this.walls = walls;
-    this.volume = volume;
-    this.content = content;
     this.well = well;
     this.cup = cup;
     this.cupContent = cupContent;
@@ -73,9 +69,9 @@ public final class SprueCells {
               cells,
               firstPart + 1,
               i,
-              new double[] {volume[i], shape.room[i], content[i]},
+              new double[] {metal.volume[i], shape.room[i], metal.content[i]},
               footHeight + rise * (i + 0.5) * slice,
-              volume[i] / shape.room[i]);
+              metal.volume[i] / shape.room[i]);
       if (cell >= 0 && below >= 0) {
         cells.join(below, cell, shape.section(i * slice), slice);
       }

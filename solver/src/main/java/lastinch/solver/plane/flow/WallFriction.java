@@ -80,7 +80,7 @@ final class WallFriction {
     double vc = 0.5 * (s.v[c] + s.v[c + grid.stride]);
     double speed = Math.sqrt(uc * uc + vc * vc);
     double reynolds = 2.0 * liquid.density() * speed * b / viscosity;
-    return reynolds <= Friction.LAMINAR_END
+    return reynolds <= liquid.friction().laminarEnd()
         ? laminar
         : laminar * (liquid.friction().product(reynolds, Friction.SLOT, 2.0 * b) / Friction.SLOT);
   }

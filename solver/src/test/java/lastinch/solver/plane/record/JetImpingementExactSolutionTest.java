@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
+import lastinch.solver.charge.AirEscapeLaw;
 import lastinch.solver.plane.Basin;
-import lastinch.solver.plane.air.AirEscapeLaw;
 import lastinch.solver.plane.flow.PlaneGrid;
 import org.junit.jupiter.api.Test;
 

@@ -26,6 +26,7 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.ChartFiles;
+import lastinch.ui.cli.AnswerOptions;
 import lastinch.ui.cli.CancelHook;
 import lastinch.ui.cli.Console;
 import lastinch.ui.cli.Exit;
@@ -53,32 +54,17 @@ abstract class StudyCommand implements Callable<Integer> {
   private static final double NANOS = 1e9;
   private static final String COMMAND_LINE = "command line";
 
-  /** Squares of many runs are coarser than those of one [m]; our own choice. */
   final Console surroundings;
-
   final Workshop workshop;
   final Sentences sentences;
   final ProblemText problemText;
 
-  @Option(names = "--json", descriptionKey = "json")
-  private boolean json;
-
-  @Option(names = "--out", paramLabel = "DIR", descriptionKey = "out")
-  private Optional<Path> out = Optional.empty();
-
-  @Option(names = "--units", paramLabel = "mm|in", descriptionKey = "units")
-  private String units = "mm";
-
-  @Option(names = "--quiet", descriptionKey = "quiet")
-  private boolean quiet;
-
   @Option(names = "--all", descriptionKey = "all")
   private boolean all;
 
-  @Option(names = "--materials", paramLabel = "FILE", descriptionKey = "materials")
-  private Optional<Path> materials = Optional.empty();
-
   private Optional<UnitQuestion> unit = Optional.empty();
+
+  @Mixin private AnswerOptions wanted = new AnswerOptions();
 
   @Mixin private SolverWords solver = new SolverWords(HowPoured.USUAL_SQUARE_OF_MANY);
 
@@ -89,9 +75,9 @@ abstract class StudyCommand implements Callable<Integer> {
     this.problemText = new ProblemText(sentences);
   }
 
-  /** Folder for the answer, when one was named. */
+  /** Folder for the answer, when named. */
   final Optional<Path> folder() {
-    return out;
+    return wanted.out();
   }
 
   /** Case files asked about. */
@@ -170,9 +156,9 @@ abstract class StudyCommand implements Callable<Integer> {
   public Integer call() {
     List<String> wrong = new ArrayList<>(wrongWords());
     wrong.addAll(solver.wrong(sentences));
-    Optional<DisplayUnits> chosen = DisplayUnits.named(units);
+    Optional<DisplayUnits> chosen = DisplayUnits.named(wanted.units());
     if (chosen.isEmpty()) {
-      wrong.add(sentences.say("cli.units", "word", units));
+      wrong.add(sentences.say("cli.units", "word", wanted.units()));
     }
     List<Plan> plans = new ArrayList<>();
     Map<Path, List<Problem>> problems = new LinkedHashMap<>();
@@ -184,7 +170,7 @@ abstract class StudyCommand implements Callable<Integer> {
         plans.add(((ReadResult.Sound) read).plan());
       }
     }
-    Materials known = new CatalogueMaterials(workshop.shelf(materials).catalogue());
+    Materials known = new CatalogueMaterials(workshop.shelf(wanted.materials()).catalogue());
     Figures figures = new Figures(chosen.orElse(DisplayUnits.METRIC));
     Request asked = new Request(plans, figures, known, solver.how(), new StudyRuns(run()));
     if (problems.isEmpty()) {
@@ -214,15 +200,15 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   private Refusals refusals() {
-    return new Refusals(surroundings, problemText, json, COMMAND_LINE);
+    return new Refusals(surroundings, problemText, wanted.json(), COMMAND_LINE);
   }
 
   /** Reads a case file; a model's unit that was asked for once is not asked for again. */
   final ReadResult read(Path file) {
     if (unit.isEmpty()) {
-      unit = Optional.of(new UnitQuestion(surroundings, problemText, json));
+      unit = Optional.of(new UnitQuestion(surroundings, problemText, wanted.json()));
     }
-    return workshop.read(file, materials, unit.get());
+    return workshop.read(file, wanted.materials(), unit.get());
   }
 
   /** Pours a job the way that was asked for. */
@@ -241,7 +227,7 @@ abstract class StudyCommand implements Callable<Integer> {
   private int study(Request asked) {
     // the folder is tidied up before the stopper lets the process end
     try (CancelHook stopper = CancelHook.listening()) {
-      Optional<OutFolder> folder = out.map(OutFolder::prepare);
+      Optional<OutFolder> folder = wanted.out().map(OutFolder::prepare);
       try {
         return study(asked, folder, stopper);
       } finally {
@@ -262,7 +248,7 @@ abstract class StudyCommand implements Callable<Integer> {
                 stopper::stopRequested)) {
       Answer answer;
       try {
-        if (solver.isPlane() && !json && !quiet) {
+        if (solver.isPlane() && wanted.talks()) {
           foretell(asked, atOnce, stopper);
         }
         answer = answer(asked, studies);
@@ -332,7 +318,7 @@ abstract class StudyCommand implements Callable<Integer> {
               plan.digest(),
               new AssumedText(sentences, asked.figures()).lines(plan.assumed()),
               plan.pourCase()));
-      sheets.addAll(Sheets.of(plan.pourCase(), workshop.shelf(materials).catalogue()));
+      sheets.addAll(Sheets.of(plan.pourCase(), workshop.shelf(wanted.materials()).catalogue()));
     }
     StudyReport report =
         new StudyReport(
@@ -354,7 +340,7 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   private RunCache.Watch watch(Progress progress, Figures figures) {
-    if (!surroundings.terminal() || json || quiet) {
+    if (!surroundings.terminal() || !wanted.talks()) {
       return RunCache.Watch.NONE;
     }
     RunTimeEstimate pace = new RunTimeEstimate(surroundings, sentences, figures);
@@ -372,14 +358,14 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   private boolean print(Answer answer, double seconds, RunCache studies) {
-    if (json) {
+    if (wanted.json()) {
       surroundings.out().println(answer.json());
       return !surroundings.out().checkError();
     }
     if (!answer.whole()) {
       surroundings.print(stopped(studies));
     }
-    if (quiet) {
+    if (wanted.quiet()) {
       surroundings.print(answer.whole() ? answer.brief() : List.of());
     } else {
       surroundings.print(all ? answer.text() : answer.screen());
@@ -401,12 +387,12 @@ abstract class StudyCommand implements Callable<Integer> {
         "answer.json", f -> Files.writeString(f, answer.json() + "\n", StandardCharsets.US_ASCII));
     answer.files().forEach(folder::add);
     List<String> names = folder.finish();
-    if (!json && !quiet) {
+    if (wanted.talks()) {
       surroundings.print(
           problemText.sentence(
               "cli.written",
               "folder",
-              out.map(Path::toString).orElse(""),
+              wanted.out().map(Path::toString).orElse(""),
               "files",
               String.join(", ", names)));
     }
