@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import lastinch.cases.schema.NearestWord;
 
 /** Finds the names that someone may have meant. */
 public final class NearestName {
@@ -24,12 +25,12 @@ public final class NearestName {
     if (near.isEmpty()) {
       int most = Math.max(1, plain.length() / 3);
       for (String name : names) {
-        if (distance(plain, plain(name)) <= most) {
+        if (NearestWord.changes(plain, plain(name)) <= most) {
           near.add(name);
         }
       }
     }
-    near.sort(Comparator.comparingInt(name -> distance(plain, plain(name))));
+    near.sort(Comparator.comparingInt(name -> NearestWord.changes(plain, plain(name))));
     return List.copyOf(near.subList(0, Math.min(MOST, near.size())));
   }
 
@@ -45,23 +46,5 @@ public final class NearestName {
       }
     }
     return false;
-  }
-
-  /** Letters to change, add or leave out to get from one word to the other (Levenshtein 1966). */
-  static int distance(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int corner = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int kept = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        corner = row[j];
-        row[j] = Math.min(kept, 1 + Math.min(row[j], row[j - 1]));
-      }
-    }
-    return row[b.length()];
   }
 }

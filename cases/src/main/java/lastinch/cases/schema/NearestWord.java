@@ -26,8 +26,8 @@ public final class NearestWord {
     return longer <= 2 ? 0 : longer <= 4 ? 1 : longer <= 9 ? 2 : 3;
   }
 
-  /** Letters to add, drop, change or swap with the next. */
-  static int changes(String a, String b) {
+  /** Letters to add, drop, change or swap with the next (Damerau 1964). */
+  public static int changes(String a, String b) {
     int most = 100;
     if (a.length() > most || b.length() > most) {
       return Integer.MAX_VALUE;

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,6 +16,10 @@ import org.junit.jupiter.api.Test;
 /** Rules of the source text that no compiled class shows. */
 class SourceTextTest {
   private static final int MOST_LINES = 400;
+
+  /** More than this and a newcomer does not find a class by its neighbours. */
+  private static final int MOST_CLASSES = 25;
+
   private static final List<String> MODULES = List.of("solver", "cases", "ui", "validation");
 
   @Test
@@ -44,6 +50,46 @@ class SourceTextTest {
       }
     }
     assertThat(tooLong).isEmpty();
+  }
+
+  @Test
+  void noSimpleNameStandsTwice() throws IOException {
+    Map<String, Path> first = new HashMap<>();
+    List<String> twice = new ArrayList<>();
+    for (Path file : classes()) {
+      Path other = first.put(file.getFileName().toString(), file);
+      if (other != null) {
+        twice.add(file + " and " + other);
+      }
+    }
+    assertThat(twice).isEmpty();
+    assertThat(first).hasSizeGreaterThan(500);
+  }
+
+  @Test
+  void noRoomIsTooFullAndEveryOneIsDescribed() throws IOException {
+    Map<Path, Integer> rooms = new HashMap<>();
+    for (Path file : classes()) {
+      rooms.merge(file.getParent(), 1, Integer::sum);
+    }
+    List<String> wrong = new ArrayList<>();
+    rooms.forEach(
+        (room, count) -> {
+          if (count > MOST_CLASSES) {
+            wrong.add(room + " has " + count + " classes");
+          }
+          if (!Files.exists(room.resolve("package-info.java"))) {
+            wrong.add(room + " is not described");
+          }
+        });
+    assertThat(wrong).isEmpty();
+    assertThat(rooms).hasSizeGreaterThan(40);
+  }
+
+  private static List<Path> classes() throws IOException {
+    return sources("main").stream()
+        .filter(f -> !f.getFileName().toString().endsWith("-info.java"))
+        .toList();
   }
 
   private static List<String> linesWith(String part, Pattern pattern) throws IOException {
