@@ -8,6 +8,7 @@ import java.util.Optional;
 import lastinch.cases.catalogue.read.AlloyMaker;
 import lastinch.cases.catalogue.read.Entry;
 import lastinch.cases.catalogue.read.Fact;
+import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.catalogue.read.MaterialWords;
 import lastinch.cases.catalogue.read.MaterialsFile;
 import lastinch.cases.catalogue.read.MaterialsReader;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.plan.Materials;

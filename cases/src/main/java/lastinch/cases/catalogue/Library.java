@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
+import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.catalogue.read.MaterialsFile;
 import lastinch.cases.catalogue.read.MaterialsReader;
 import lastinch.cases.catalogue.read.Sources;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import lastinch.cases.catalogue.read.Entry;
+import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.catalogue.read.MaterialsFile;
 import lastinch.cases.format.Problems;
 

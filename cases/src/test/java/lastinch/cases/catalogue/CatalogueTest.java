@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lastinch.cases.catalogue.read.Index;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.FilmForming;
 import lastinch.solver.material.Hazard;

@@ -11,7 +11,10 @@ import lastinch.solver.wall.WallColumns;
  * that they face. Cup, sprue, well, runners, gates, feeders and overflows are cells like those of
  * the piece; a mould that did not fill hands over the cells that hold metal. Arrays by cell have
  * {@code size} entries, arrays by face {@code faces}. Belongs to whoever asked for it.
+ *
+ * <p>Columns of mould are for the phases inside the solver; other modules do not see their type.
  */
+@SuppressWarnings("exports")
 public final class FilledState {
   /**
    * What a run of cells belongs to.

@@ -4,11 +4,10 @@ import lastinch.solver.result.FlowLimit;
 
 /** Adds up what held the flow back, by time, and what a full sprue could have passed. */
 public final class FlowLimitTally {
-  private static final FlowLimit[] IN_ORDER = {
-    FlowLimit.HAND, FlowLimit.GATES, FlowLimit.HEAD, FlowLimit.AIR
-  };
-
-  private final double[] seconds = new double[FlowLimit.values().length];
+  private double hand;
+  private double gates;
+  private double head;
+  private double air;
   private double passed;
   private double could;
   private double mostStanding;
@@ -16,7 +15,12 @@ public final class FlowLimitTally {
 
   /** A step [s] in which something held the flow back. */
   public void by(FlowLimit limit, double dt) {
-    seconds[limit.ordinal()] += dt;
+    switch (limit) {
+      case HAND -> hand += dt;
+      case GATES -> gates += dt;
+      case HEAD -> head += dt;
+      case AIR -> air += dt;
+    }
   }
 
   /**
@@ -43,11 +47,14 @@ public final class FlowLimitTally {
 
   /** What held the flow back for most of the pour. */
   public FlowLimit limit() {
-    FlowLimit most = IN_ORDER[0];
-    for (FlowLimit limit : IN_ORDER) {
-      most = seconds[limit.ordinal()] > seconds[most.ordinal()] ? limit : most;
+    double most = Math.max(Math.max(hand, gates), Math.max(head, air));
+    if (most == hand) {
+      return FlowLimit.HAND;
     }
-    return most;
+    if (most == gates) {
+      return FlowLimit.GATES;
+    }
+    return most == head ? FlowLimit.HEAD : FlowLimit.AIR;
   }
 
   /** Greatest height of standing metal in the sprue [m]. */

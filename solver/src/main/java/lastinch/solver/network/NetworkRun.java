@@ -36,7 +36,6 @@ import lastinch.solver.network.record.FrontRecorder;
 import lastinch.solver.network.record.Snapshots;
 import lastinch.solver.physics.Gravity;
 import lastinch.solver.result.Outcome;
-import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.ToppedUp;
 
@@ -118,7 +117,7 @@ public final class NetworkRun implements Filling {
     double piece = 0.0;
     for (ChannelShape shape : graph.channels()) {
       volume += shape.totalVolume();
-      piece += isPiece(shape) ? shape.totalVolume() : 0.0;
+      piece += shape.isPiece() ? shape.totalVolume() : 0.0;
     }
     pieceVolume = piece;
     massToRim = volume * melt.density;
@@ -160,10 +159,6 @@ public final class NetworkRun implements Filling {
       state.forcedFlow = checking.entersAt().orElse(0.0) * first.faceArea[0];
       topology.openInlet();
     }
-  }
-
-  public static boolean isPiece(ChannelShape shape) {
-    return shape.role == Role.PIECE || shape.role == Role.BOSS;
   }
 
   /** Whether checking options feed the channels without cup and sprue. */
@@ -343,7 +338,7 @@ public final class NetworkRun implements Filling {
   double filledFraction() {
     double volume = 0.0;
     for (Channel c : state.channels) {
-      if (isPiece(c.shape)) {
+      if (c.shape.isPiece()) {
         volume += c.full ? c.shape.totalVolume() : c.volumeA + c.volumeB;
       }
     }

@@ -120,7 +120,7 @@ final class ResultBuilder {
     double least = 1.0;
     double open = 1.0;
     for (Channel c : state.channels) {
-      boolean piece = NetworkRun.isPiece(c.shape);
+      boolean piece = c.shape.isPiece();
       for (int i = 0; i < c.shape.cells; i++) {
         int cell = c.firstCell + i;
         if (piece && Double.isFinite(run.recorder.arrivalTime[cell])) {
@@ -219,7 +219,7 @@ final class ResultBuilder {
     double coldest = Double.POSITIVE_INFINITY;
     for (Channel c : state.channels) {
       boolean metal = c.full || c.volumeA > 0.0 || c.volumeB > 0.0;
-      if (!NetworkRun.isPiece(c.shape) || !metal) {
+      if (!c.shape.isPiece() || !metal) {
         continue;
       }
       int telling = (c.shape.role == Role.PIECE ? 2 : 0) + (c.full ? 0 : 1);

@@ -58,7 +58,7 @@ public final class RunEnding {
 
   private boolean isPieceFull() {
     for (Channel c : run.state.channels) {
-      if (NetworkRun.isPiece(c.shape) && !c.full) {
+      if (c.shape.isPiece() && !c.full) {
         return false;
       }
     }

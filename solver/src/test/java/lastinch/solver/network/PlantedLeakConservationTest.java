@@ -66,7 +66,7 @@ class PlantedLeakConservationTest {
               double[] mass = run.air.mass;
               int most = 0;
               for (int k = 0; k < mass.length; k++) {
-                boolean shutIn = NetworkRun.isPiece(run.state.channels[k].shape);
+                boolean shutIn = run.state.channels[k].shape.isPiece();
                 most = shutIn && mass[k] > mass[most] ? k : most;
               }
               mass[most] -= LEAK * run.air.initial();
@@ -78,9 +78,9 @@ class PlantedLeakConservationTest {
   private static Channel piece(NetworkRun run) {
     Channel piece = run.state.channels[0];
     for (Channel c : run.state.channels) {
-      piece = NetworkRun.isPiece(c.shape) && c.wet[wettest(c)] > 0.0 ? c : piece;
+      piece = c.shape.isPiece() && c.wet[wettest(c)] > 0.0 ? c : piece;
     }
-    assertThat(NetworkRun.isPiece(piece.shape)).isTrue();
+    assertThat(piece.shape.isPiece()).isTrue();
     return piece;
   }
 

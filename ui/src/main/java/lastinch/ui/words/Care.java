@@ -115,7 +115,7 @@ public final class Care {
   }
 
   /** In one line what is not calculated of a damp mould; empty for any other. */
-  Optional<String> damp(PourCase job) {
+  public Optional<String> damp(PourCase job) {
     return isDamp(job) ? Optional.of(sentences.say("left.damp.short")) : Optional.empty();
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import lastinch.solver.result.Gap;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
-import lastinch.ui.words.pour.PourText;
 
 /** What stays empty of a piece, in words. */
 public final class Gaps {
@@ -36,13 +35,7 @@ public final class Gaps {
                 figures.whole(1 + (int) all.stream().filter(Gap::hole).count()));
     List<String> told = all.stream().map(this::gap).toList();
     return sentences.say(
-        "verdict.stopsShort.between",
-        "word",
-        word,
-        "gaps",
-        PourText.list(scene, told),
-        "parts",
-        parts);
+        "verdict.stopsShort.between", "word", word, "gaps", scene.list(told), "parts", parts);
   }
 
   /** The first hole, from one end to the other. */

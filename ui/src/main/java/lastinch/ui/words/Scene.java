@@ -1,5 +1,6 @@
 package lastinch.ui.words;
 
+import java.util.List;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
@@ -164,5 +165,18 @@ public final class Scene {
   public double asHeight(double pressure) {
     return pressure
         / (pourCase().metal().alloy().density(pourCase().metal().alloy().liquidus()) * GRAVITY);
+  }
+
+  /** Things in a row: {@code a, b and c}. */
+  public String list(List<String> things) {
+    if (things.size() == 1) {
+      return things.get(0);
+    }
+    return say(
+        "list.and",
+        "first",
+        String.join(", ", things.subList(0, things.size() - 1)),
+        "last",
+        things.get(things.size() - 1));
   }
 }

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.cases.catalogue.Index;
 import lastinch.cases.catalogue.NearestName;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;

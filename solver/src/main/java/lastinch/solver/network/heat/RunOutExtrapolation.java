@@ -95,7 +95,7 @@ public final class RunOutExtrapolation {
     double first = state.time;
     for (Channel c : state.channels) {
       for (int i = 0; i < c.shape.cells; i++) {
-        if (NetworkRun.isPiece(c.shape)) {
+        if (c.shape.isPiece()) {
           first = Math.min(first, time(c, i));
         }
       }
@@ -111,7 +111,7 @@ public final class RunOutExtrapolation {
     double least = Double.POSITIVE_INFINITY;
     for (Channel c : state.channels) {
       for (int i = 0; i < c.shape.cells; i++) {
-        if (NetworkRun.isPiece(c.shape) && isReached(c, i)) {
+        if (c.shape.isPiece() && isReached(c, i)) {
           least = Math.min(least, noted.freezeTime[c.firstCell + i] - time(c, i));
         }
       }

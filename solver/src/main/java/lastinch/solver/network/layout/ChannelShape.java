@@ -228,4 +228,9 @@ public final class ChannelShape {
     double within = s - i * dx;
     return volumeTo[i] + 0.5 * (faceArea[i] + areaAt(s)) * within;
   }
+
+  /** Whether it is part of the piece, the boss included. */
+  public boolean isPiece() {
+    return role == PassageRecord.Role.PIECE || role == PassageRecord.Role.BOSS;
+  }
 }

@@ -49,7 +49,7 @@ public final class FinalStops {
     List<Stop> stops = new ArrayList<>();
     List<Stop> waiting = new ArrayList<>();
     for (Channel c : state.channels) {
-      if (!NetworkRun.isPiece(c.shape) || c.full) {
+      if (!c.shape.isPiece() || c.full) {
         continue;
       }
       boolean a = c.hasPlugA() && (c.volumeA > 0.0 || !c.hasPlugB());

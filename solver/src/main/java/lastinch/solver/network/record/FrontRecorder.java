@@ -8,7 +8,6 @@ import java.util.Map;
 import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.FilmForming;
-import lastinch.solver.network.NetworkRun;
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.heat.EdgeStrips;
@@ -225,7 +224,7 @@ public final class FrontRecorder {
   public void meeting(Channel c) {
     boolean apart = widest[c.index] >= Math.min(PARTED, 0.5 * c.shape.length);
     widest[c.index] = 0.0;
-    if (!NetworkRun.isPiece(c.shape) || state.melt.water || !apart || risesIntoItsFall(c)) {
+    if (!c.shape.isPiece() || state.melt.water || !apart || risesIntoItsFall(c)) {
       return;
     }
     meet(c, 0.5 * (c.positionA() + c.positionB()), c.frontA, c.frontB);
@@ -233,7 +232,7 @@ public final class FrontRecorder {
 
   /** A front comes to the end of its channel as another comes there through another channel. */
   public void meetingAtEnd(Channel c, FrontMarker front, FrontMarker other) {
-    if (NetworkRun.isPiece(c.shape) && !state.melt.water) {
+    if (c.shape.isPiece() && !state.melt.water) {
       meet(c, front == c.frontA ? c.shape.length : 0.0, front, other);
     }
   }
@@ -252,7 +251,7 @@ public final class FrontRecorder {
       return;
     }
     boolean metal = c.volumeA > 0.0 || c.volumeB > 0.0;
-    if (stood && metal && NetworkRun.isPiece(c.shape) && !state.melt.water) {
+    if (stood && metal && c.shape.isPiece() && !state.melt.water) {
       boolean clean = isClean(c, at, pool);
       meet(c, at, pool.enthalpy, pool.origin, enthalpy, gate, clean);
     }
@@ -312,7 +311,7 @@ public final class FrontRecorder {
         first = Math.min(first, other.shape.start);
       }
     }
-    return NetworkRun.isPiece(c.shape) ? c.shape.start - first : 0.0;
+    return c.shape.isPiece() ? c.shape.start - first : 0.0;
   }
 
   /** Path of the leading metal. */

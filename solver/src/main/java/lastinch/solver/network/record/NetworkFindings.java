@@ -61,7 +61,7 @@ public final class NetworkFindings {
     double fastest = 0.0;
     Optional<Spot> where = Optional.empty();
     for (Channel c : run.state.channels) {
-      for (int i = 0; NetworkRun.isPiece(c.shape) && i < c.shape.cells; i++) {
+      for (int i = 0; c.shape.isPiece() && i < c.shape.cells; i++) {
         int cell = c.firstCell + i;
         boolean reached = Double.isFinite(run.recorder.arrivalTime[cell]);
         if (reached && run.recorder.arrivalSpeed[cell] > fastest) {
@@ -96,7 +96,7 @@ public final class NetworkFindings {
       for (double t : c.shape.thickness) {
         thickest = Math.max(thickest, t);
       }
-      if (NetworkRun.isPiece(c.shape)) {
+      if (c.shape.isPiece()) {
         judge.thick(new Spot(c.shape.limb, 0.0), thickest);
       }
     }

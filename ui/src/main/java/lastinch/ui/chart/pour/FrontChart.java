@@ -55,7 +55,7 @@ public final class FrontChart {
       switch (p.role()) {
         case SPRUE, RUNNER, GATE, BOSS, PIECE ->
             way.add(new WayAxis.Part(p.name(), p.length(), p.start(), piece));
-        case WELL, OVERFLOW, FEEDER -> {}
+        case CUP, WELL, OVERFLOW, FEEDER -> {}
       }
     }
     return way;

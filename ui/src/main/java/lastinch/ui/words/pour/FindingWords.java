@@ -108,7 +108,7 @@ final class FindingWords {
     return scene.say(
         "watch.PUDDLES",
         "places",
-        PourText.list(scene, places),
+        scene.list(places),
         "limit",
         scene.figures().calipers(findings.get(0).as(Finding.Puddles.class).limit()));
   }

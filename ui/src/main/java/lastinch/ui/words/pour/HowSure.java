@@ -85,9 +85,7 @@ public final class HowSure {
         unlucky.equals(lucky)
             ? scene.say("sure.same", "day", unlucky)
             : scene.say("sure.days", "unlucky", unlucky, "lucky", lucky);
-    return with.isEmpty()
-        ? days
-        : scene.say("sure.with", "figures", PourText.list(scene, with)) + " " + days;
+    return with.isEmpty() ? days : scene.say("sure.with", "figures", scene.list(with)) + " " + days;
   }
 
   /** The person's own readings, with how far they may be off. */

@@ -11,7 +11,6 @@ import lastinch.ui.words.Point;
 import lastinch.ui.words.PouredPlan;
 import lastinch.ui.words.Scene;
 import lastinch.ui.words.Sentences;
-import lastinch.ui.words.ShortAnswer;
 import lastinch.ui.words.study.SpreadWords;
 
 /** The printed answer of a dry pour: verdict first, what to do next last. Plain characters only. */
@@ -89,18 +88,5 @@ public final class PourText {
       out.add(PlainLetters.of(line));
     }
     return out;
-  }
-
-  /** Things in a row: {@code a, b and c}. */
-  public static String list(Scene scene, List<String> things) {
-    if (things.size() == 1) {
-      return things.get(0);
-    }
-    return scene.say(
-        "list.and",
-        "first",
-        String.join(", ", things.subList(0, things.size() - 1)),
-        "last",
-        things.get(things.size() - 1));
   }
 }

@@ -117,7 +117,7 @@ public final class VerdictLines {
             .map(m -> scene.place(new Spot(m.passage(), m.at())))
             .distinct()
             .toList();
-    return PourText.list(scene, places);
+    return scene.list(places);
   }
 
   private static String stopsShort(Scene scene, String word) {

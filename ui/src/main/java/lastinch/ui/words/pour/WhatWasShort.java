@@ -161,7 +161,7 @@ public final class WhatWasShort {
           page,
           vents.isEmpty()
               ? scene.say("short.air.not.mould")
-              : scene.say("short.air.not.vents", "vents", PourText.list(scene, vents)));
+              : scene.say("short.air.not.vents", "vents", scene.list(vents)));
     }
   }
 

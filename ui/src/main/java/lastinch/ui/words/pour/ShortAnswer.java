@@ -1,12 +1,11 @@
-package lastinch.ui.words;
+package lastinch.ui.words.pour;
 
 import java.util.ArrayList;
 import java.util.List;
-import lastinch.ui.words.pour.HowSure;
-import lastinch.ui.words.pour.Remarks;
-import lastinch.ui.words.pour.RulerStrip;
-import lastinch.ui.words.pour.VerdictLines;
-import lastinch.ui.words.pour.WhatWasShort;
+import lastinch.ui.words.Care;
+import lastinch.ui.words.Page;
+import lastinch.ui.words.Point;
+import lastinch.ui.words.Scene;
 import lastinch.ui.words.study.GridWords;
 import lastinch.ui.words.study.NextWords;
 

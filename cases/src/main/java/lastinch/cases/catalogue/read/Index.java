@@ -1,4 +1,4 @@
-package lastinch.cases.catalogue;
+package lastinch.cases.catalogue.read;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,9 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.cases.catalogue.read.MaterialsReader;
-import lastinch.cases.catalogue.read.Sources;
-import lastinch.cases.catalogue.read.TypedFact;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 
@@ -22,8 +19,9 @@ public final class Index {
    * @param alsoCalled other names
    * @param standIns names of other materials that are read as this one, and why
    */
-  record Line(String name, String file, List<String> alsoCalled, Map<String, String> standIns) {
-    Line {
+  public record Line(
+      String name, String file, List<String> alsoCalled, Map<String, String> standIns) {
+    public Line {
       alsoCalled = List.copyOf(alsoCalled);
     }
   }
@@ -35,7 +33,7 @@ public final class Index {
   }
 
   /** The lines of a group in printing order. */
-  List<Line> group(String group) {
+  public List<Line> group(String group) {
     return groups.getOrDefault(group, List.of());
   }
 
@@ -44,7 +42,7 @@ public final class Index {
     return name.toLowerCase(Locale.ROOT).replaceAll("[\\s-]+", "");
   }
 
-  static Index read(Node.Entries top, Problems problems) {
+  public static Index read(Node.Entries top, Problems problems) {
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     MaterialsReader.checkFormat(top, problems);
     Optional<Node.Entries> all = TypedFact.entries(top, "index");
