@@ -113,7 +113,7 @@ final class ResultBuilder {
         return new Margin(0.0, OptionalDouble.empty(), Margin.LimitedBy.METAL);
       }
       Stop stop = stops.get(0);
-      Margin.LimitedBy by = Margin.LimitedBy.of(stop.reason());
+      Margin.LimitedBy by = stop.reason().lacked();
       return new Margin(0.0, OptionalDouble.of(-new FinalStops(run).missing()), by);
     }
     double spendable = state.melt.enthalpyIn - state.melt.enthalpyStop;

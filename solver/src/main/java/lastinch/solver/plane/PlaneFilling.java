@@ -133,7 +133,7 @@ final class PlaneFilling implements Filling {
       PlaneRun run, PlaneLimbs lines, PlaneStops stops, boolean filled, List<Stop> where) {
     if (!filled) {
       Margin.LimitedBy by =
-          Margin.LimitedBy.of(where.isEmpty() ? StopReason.NO_METAL : where.get(0).reason());
+          (where.isEmpty() ? StopReason.NO_METAL : where.get(0).reason()).lacked();
       return new Margin(0.0, OptionalDouble.of(-stops.missing()), by);
     }
     double least = 1.0;

@@ -26,16 +26,6 @@ public record Margin(double heat, OptionalDouble distance, LimitedBy limitedBy) 
     HEAT,
     METAL,
     PUSH,
-    AIR;
-
-    /** What was short where metal stopped for a reason. */
-    public static LimitedBy of(StopReason reason) {
-      return switch (reason) {
-        case SLUSH, SKIN, FROZE_UPSTREAM -> HEAT;
-        case NO_METAL -> METAL;
-        case AIR -> AIR;
-        case CAPILLARITY -> PUSH;
-      };
-    }
+    AIR
   }
 }

@@ -39,6 +39,7 @@ class SolverArchitectureTest {
           "material",
           "shop",
           "run",
+          "filling",
           "result",
           "study",
           "levers",
@@ -247,9 +248,14 @@ class SolverArchitectureTest {
           .and()
           .areDeclaredInClassesThat()
           .haveSimpleNameNotEndingWith("Table")
+          .and()
+          .areDeclaredInClassesThat()
+          .haveSimpleNameNotEndingWith("Builder")
           .should()
           .beFinal()
-          .because("what describes a job or its result is immutable; a table may count its use");
+          .because(
+              "what describes a job or its result is immutable; a table may count its use, a"
+                  + " builder is not the thing it builds");
 
   @ArchTest
   static final ArchRule NO_ARRAY_LEAVES_A_DESCRIPTION =
