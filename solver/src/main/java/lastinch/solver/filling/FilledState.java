@@ -247,6 +247,19 @@ public final class FilledState {
     }
 
     /**
+     * Adds metal that lies beside a cell to it.
+     *
+     * @param cell its number
+     * @param metalVolume [m3]
+     * @param h its enthalpy [J/kg]
+     */
+    public void add(int cell, double metalVolume, double h) {
+      double all = volume[cell] + metalVolume;
+      enthalpy[cell] = (enthalpy[cell] * volume[cell] + h * metalVolume) / all;
+      volume[cell] = all;
+    }
+
+    /**
      * Joins two cells.
      *
      * @param faceArea [m2]

@@ -103,7 +103,10 @@ final class NetworkHandover {
     return a || (c.hasPlugB() && c.shape.cellAt(c.positionB()) == i);
   }
 
-  /** Joins all ends at a joint to the widest of them, and the cup to the sprue. */
+  /**
+   * Joins all ends at a joint to the widest of them, and the cup to the sprue; what has landed on a
+   * joint without a way on belongs to that end.
+   */
   private void joinAt(int joint) {
     int widest = NONE;
     for (int end : state.ends[joint]) {
@@ -116,6 +119,10 @@ final class NetworkHandover {
         double way = 0.5 * (state.channelOf(end).shape.dx + state.channelOf(widest).shape.dx);
         join(cellAt(end), cellAt(widest), Math.min(areaAt(end), areaAt(widest)), way);
       }
+    }
+    double landed = state.landedVolume[joint];
+    if (landed > 0.0 && widest != NONE) {
+      cells.add(cellAt(widest), landed, state.landedHeat[joint] / landed);
     }
     if (joint == ChannelGraph.CUP && widest != NONE) {
       double way = 0.5 * (state.channelOf(widest).shape.dx + state.cup.level());

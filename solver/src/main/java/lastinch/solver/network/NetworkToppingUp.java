@@ -63,14 +63,10 @@ final class NetworkToppingUp {
     return Math.abs(state.cup.level() - levelBefore) <= ToppedUp.AT_REST * dt;
   }
 
+  /** Metal that has landed where no way leads on lies still. */
   private boolean isAtRest() {
     for (Channel c : state.channels) {
       if (c.stream.size() > 0 || moves(c, c.frontA) || moves(c, c.frontB)) {
-        return false;
-      }
-    }
-    for (double landed : state.landedVolume) {
-      if (landed > 0.0) {
         return false;
       }
     }

@@ -73,7 +73,8 @@ class FilledStateConservationTest {
   @ParameterizedTest
   @MethodSource("solvers")
   void theStateHoldsWhatTheAuditCounts(FillingSolver solver) {
-    for (String name : new String[] {"feather-sand-flat", "strip-low-head"}) {
+    for (String name :
+        new String[] {"feather-sand-flat", "strip-low-head", "teaching/gate-freezes"}) {
       try (Filling filling = solver.begin(job(name))) {
         PourResult result = filling.fill(RunObserver.NONE, () -> false);
         ToppedUp stood = filling.topUp(RunObserver.NONE, () -> false);
