@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lastinch.cases.catalogue.Catalogue;
-import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.FreezingCurve;
 import lastinch.solver.material.MetalTable;
@@ -34,22 +33,10 @@ class EveryBandLimitsTest {
             .replace("alloy: tin bronze", "alloy: " + alloy)
             .replace("reads: 1150 degC +- 15 degC", "reads: don't know");
     PourCase job = ((ReadResult.Sound) new Bench(folder).read(text)).plan().pourCase();
-    Mould old = job.mould();
-    return new PourCase(
-        job.title(),
-        job.piece(),
-        new Mould(
-            Bench.MATERIALS.medium(medium, Materials.Make.NOT_SAID, alloy).orElseThrow(),
-            old.temperature(),
-            old.wallThickness(),
-            old.flask(),
-            old.attitude(),
-            old.partingCrack(),
-            old.behindPressure()),
-        job.gating(),
-        job.metal(),
-        job.pour(),
-        job.checking());
+    return job.withMould(
+        job.mould()
+            .withMedium(
+                Bench.MATERIALS.medium(medium, Materials.Make.NOT_SAID, alloy).orElseThrow()));
   }
 
   @ParameterizedTest

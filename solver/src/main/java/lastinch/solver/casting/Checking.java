@@ -111,4 +111,39 @@ public record Checking(
       Objects.requireNonNull(part, "part");
     }
   }
+
+  /** Options that are a number. */
+  public enum Figure {
+    FRICTION_FACTOR,
+    SPREADING,
+    ENTRY_LOSS,
+    CUP_KEPT_AT,
+    ENTERS_AT,
+    CELL_LENGTH,
+    FRONT_COURANT,
+    HEAT_STEP,
+    MUSH_SHARE
+  }
+
+  /** The same with one figure at a value, in its unit. */
+  public Checking with(Figure changed, double value) {
+    return new Checking(
+        mouldStaysAtHeat,
+        changed == Figure.FRICTION_FACTOR ? OptionalDouble.of(value) : frictionFactor,
+        changed == Figure.SPREADING ? OptionalDouble.of(value) : spreading,
+        changed == Figure.ENTRY_LOSS ? OptionalDouble.of(value) : entryLoss,
+        pushesBack,
+        freezingStraight,
+        changed == Figure.CUP_KEPT_AT ? OptionalDouble.of(value) : cupKeptAt,
+        changed == Figure.ENTERS_AT ? OptionalDouble.of(value) : entersAt,
+        startsWet,
+        fluid,
+        changed == Figure.CELL_LENGTH ? OptionalDouble.of(value) : cellLength,
+        changed == Figure.FRONT_COURANT ? OptionalDouble.of(value) : frontCourant,
+        changed == Figure.HEAT_STEP ? OptionalDouble.of(value) : heatStep,
+        changed == Figure.MUSH_SHARE ? OptionalDouble.of(value) : mushShare,
+        perfectContact,
+        wallCurvature,
+        lipLoss);
+  }
 }

@@ -54,4 +54,13 @@ public record Flask(
     Checks.within("edgeToWall", edgeToWall.value(), 0.0, inside / 2, "m");
     Checks.within("emissivity", emissivity, 0.05, 1.0, "-");
   }
+
+  public Flask withEdgeToWall(Band other) {
+    return new Flask(inside, tall, wall, other, out, steelDensity, steelSpecificHeat, emissivity);
+  }
+
+  public Flask withOut(Band other) {
+    return new Flask(
+        inside, tall, wall, edgeToWall, other, steelDensity, steelSpecificHeat, emissivity);
+  }
 }

@@ -45,4 +45,8 @@ public record Limb(
   public double length() {
     return stations.get(stations.size() - 1).at() - stations.get(0).at();
   }
+
+  public Limb withStations(List<Station> other) {
+    return new Limb(name, other, section, from, to, heading);
+  }
 }

@@ -30,4 +30,24 @@ public record Metal(
   public double entered() {
     return reading.value() - coolingRate.value() * waiting.value() - lipLoss.value();
   }
+
+  public Metal withAlloy(Alloy other) {
+    return new Metal(other, melted, reading, waiting, coolingRate, lipLoss);
+  }
+
+  public Metal withReading(Band other) {
+    return new Metal(alloy, melted, other, waiting, coolingRate, lipLoss);
+  }
+
+  public Metal withWaiting(Band other) {
+    return new Metal(alloy, melted, reading, other, coolingRate, lipLoss);
+  }
+
+  public Metal withCoolingRate(Band other) {
+    return new Metal(alloy, melted, reading, waiting, other, lipLoss);
+  }
+
+  public Metal withLipLoss(Band other) {
+    return new Metal(alloy, melted, reading, waiting, coolingRate, other);
+  }
 }

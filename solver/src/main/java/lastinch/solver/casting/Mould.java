@@ -52,4 +52,31 @@ public record Mould(
     Checks.within("partingCrack", partingCrack.value(), 0.0, 1e-3, "m");
     Checks.within("behindPressure", behindPressure, 0.0, 5e5, "Pa");
   }
+
+  public Mould withMedium(MouldMedium other) {
+    return new Mould(
+        other, temperature, wallThickness, flask, attitude, partingCrack, behindPressure);
+  }
+
+  public Mould withTemperature(Band other) {
+    return new Mould(medium, other, wallThickness, flask, attitude, partingCrack, behindPressure);
+  }
+
+  public Mould withWallThickness(Band other) {
+    return new Mould(medium, temperature, other, flask, attitude, partingCrack, behindPressure);
+  }
+
+  public Mould withFlask(Optional<Flask> other) {
+    return new Mould(
+        medium, temperature, wallThickness, other, attitude, partingCrack, behindPressure);
+  }
+
+  public Mould withAttitude(Orientation other) {
+    return new Mould(
+        medium, temperature, wallThickness, flask, other, partingCrack, behindPressure);
+  }
+
+  public Mould withPartingCrack(Band other) {
+    return new Mould(medium, temperature, wallThickness, flask, attitude, other, behindPressure);
+  }
 }

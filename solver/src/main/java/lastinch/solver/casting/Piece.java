@@ -3,6 +3,7 @@ package lastinch.solver.casting;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The piece to be cast, as the cavity it leaves in the mould.
@@ -24,5 +25,11 @@ public record Piece(List<Limb> limbs, Optional<Boss> boss, Optional<Model> model
   /** A piece that was measured with calipers. */
   public Piece(List<Limb> limbs, Optional<Boss> boss) {
     this(limbs, boss, Optional.empty());
+  }
+
+  /** The stations of every limb changed; what was drawn no longer fits them. */
+  public Piece withStations(UnaryOperator<List<Station>> change) {
+    return new Piece(
+        limbs.stream().map(l -> l.withStations(change.apply(l.stations()))).toList(), boss);
   }
 }

@@ -39,4 +39,32 @@ public record PourCase(
     Objects.requireNonNull(checking, "checking");
     Objects.requireNonNull(laws, "laws");
   }
+
+  public PourCase withPiece(Piece other) {
+    return new PourCase(title, other, mould, gating, metal, pour, checking, laws);
+  }
+
+  public PourCase withMould(Mould other) {
+    return new PourCase(title, piece, other, gating, metal, pour, checking, laws);
+  }
+
+  public PourCase withGating(Gating other) {
+    return new PourCase(title, piece, mould, other, metal, pour, checking, laws);
+  }
+
+  public PourCase withMetal(Metal other) {
+    return new PourCase(title, piece, mould, gating, other, pour, checking, laws);
+  }
+
+  public PourCase withPour(Pour other) {
+    return new PourCase(title, piece, mould, gating, metal, other, checking, laws);
+  }
+
+  public PourCase withChecking(Checking other) {
+    return new PourCase(title, piece, mould, gating, metal, pour, other, laws);
+  }
+
+  public PourCase withLaws(ModelCoefficients other) {
+    return new PourCase(title, piece, mould, gating, metal, pour, checking, other);
+  }
 }

@@ -7,11 +7,10 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Gate;
-import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.casting.gating.Vent;
-import lastinch.solver.levers.ChangedJob;
 import lastinch.solver.levers.LeverUnit;
 import lastinch.solver.levers.PieceLevers;
+import lastinch.solver.levers.PourLevers;
 import lastinch.solver.material.Band;
 import lastinch.solver.uncertainty.SampledInputs;
 import lastinch.solver.uncertainty.UncertainInput;
@@ -202,7 +201,7 @@ public record CandidateCause(
             now,
             UncertainInput.Effort.CLOCK,
             LeverUnit.MASS,
-            ChangedJob::meltedAtSameRate)
+            PourLevers::meltedAtSameRate)
         .between(0.3 * now, 1.1 * now, WEIGHED_OFF, true);
   }
 
@@ -219,8 +218,7 @@ public record CandidateCause(
             0.0,
             UncertainInput.Effort.CLOCK,
             LeverUnit.LENGTH_CHANGE,
-            (j, v) ->
-                ChangedJob.piece(j, ChangedJob.stations(j.piece(), s -> PieceLevers.added(s, v))))
+            (j, v) -> j.withPiece(j.piece().withStations(s -> PieceLevers.added(s, v))))
         .between(-Math.min(THINNER, 0.6 * least), THINNER, PIECE_OFF, false);
   }
 
@@ -236,10 +234,10 @@ public record CandidateCause(
               List<Vent> vents = new ArrayList<>();
               for (Vent vent : j.gating().vents()) {
                 if (v * vent.across() > BLOCKED) {
-                  vents.add(new Vent(vent.name(), vent.place(), v * vent.across()));
+                  vents.add(vent.withAcross(v * vent.across()));
                 }
               }
-              return ChangedJob.gating(j, ChangedJob.vents(j.gating(), vents));
+              return j.withGating(j.gating().withVents(vents));
             })
         .between(0.0, 1.0, 0.5, false);
   }
@@ -251,15 +249,7 @@ public record CandidateCause(
             gate.thickness(),
             UncertainInput.Effort.CLOCK,
             LeverUnit.LENGTH,
-            (j, v) ->
-                ChangedJob.gating(
-                    j,
-                    ChangedJob.gates(
-                        j.gating(),
-                        ChangedJob.gate(
-                            j.gating().gates(),
-                            gate.name(),
-                            g -> new Gate(g.name(), g.place(), g.width(), v, g.length())))))
+            (j, v) -> j.withGating(j.gating().withGate(gate.name(), g -> g.withThickness(v))))
         .between(0.2 * gate.thickness(), 1.5 * gate.thickness(), CARVED_OFF, true);
   }
 
@@ -272,11 +262,7 @@ public record CandidateCause(
             foot,
             UncertainInput.Effort.CLOCK,
             LeverUnit.LENGTH,
-            (j, v) -> {
-              Sprue s = j.gating().sprue();
-              return ChangedJob.gating(
-                  j, ChangedJob.sprue(j.gating(), new Sprue(s.tall(), s.top(), v, s.into())));
-            })
+            (j, v) -> j.withGating(j.gating().withSprue(j.gating().sprue().withFoot(v))))
         .between(0.3 * foot, 1.1 * foot, CARVED_OFF / 2, true);
   }
 }

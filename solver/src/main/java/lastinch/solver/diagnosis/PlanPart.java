@@ -11,7 +11,7 @@ import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Sprue;
-import lastinch.solver.levers.ChangedJob;
+import lastinch.solver.levers.PourLevers;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 
@@ -26,7 +26,7 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
   /** All parts, in the order of the day. */
   static final List<PlanPart> ALL =
       List.of(
-          new PlanPart("piece", PourCase::piece, (a, b) -> ChangedJob.piece(a, b.piece())),
+          new PlanPart("piece", PourCase::piece, (a, b) -> a.withPiece(b.piece())),
           new PlanPart("medium", PlanPart::medium, PlanPart::madeOf),
           new PlanPart(
               "mouldHeat",
@@ -35,7 +35,7 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
           new PlanPart(
               "stands",
               j -> j.mould().attitude(),
-              (a, b) -> ChangedJob.mould(a, ChangedJob.attitude(a.mould(), b.mould().attitude()))),
+              (a, b) -> a.withMould(a.mould().withAttitude(b.mould().attitude()))),
           new PlanPart("sprue", PlanPart::sprue, PlanPart::sprued),
           new PlanPart(
               "gates",
@@ -45,7 +45,7 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
                       j.gating().gates(),
                       j.gating().well(),
                       j.gating().sprue().into()),
-              (a, b) -> ChangedJob.gating(a, gated(a.gating(), b.gating()))),
+              (a, b) -> a.withGating(gated(a.gating(), b.gating()))),
           new PlanPart(
               "vents",
               j -> List.of(j.gating().vents(), j.gating().overflows(), j.gating().feeders()),
@@ -54,7 +54,7 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
           new PlanPart(
               "reading",
               j -> j.metal().reading().value(),
-              (a, b) -> ChangedJob.metal(a, ChangedJob.reading(a.metal(), b.metal().reading()))),
+              (a, b) -> a.withMetal(a.metal().withReading(b.metal().reading()))),
           new PlanPart("waiting", j -> j.metal().waiting().value(), PlanPart::waited),
           new PlanPart("pour", PlanPart::rate, PlanPart::poured));
 
@@ -92,28 +92,15 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
   }
 
   private static PourCase madeOf(PourCase a, PourCase b) {
-    Mould m = b.mould();
     Mould own = a.mould();
-    return ChangedJob.mould(
-        a,
-        new Mould(
-            m.medium(),
-            own.temperature(),
-            m.wallThickness(),
-            m.flask(),
-            own.attitude(),
-            m.partingCrack(),
-            m.behindPressure()));
+    return a.withMould(b.mould().withTemperature(own.temperature()).withAttitude(own.attitude()));
   }
 
   private static PourCase asHot(PourCase a, PourCase b) {
-    Mould hot = ChangedJob.temperature(a.mould(), b.mould().temperature());
-    return ChangedJob.mould(
-        a,
-        ChangedJob.flask(
-            hot,
-            hot.flask()
-                .map(f -> b.mould().flask().map(o -> ChangedJob.out(f, o.out())).orElse(f))));
+    Mould hot = a.mould().withTemperature(b.mould().temperature());
+    return a.withMould(
+        hot.withFlask(
+            hot.flask().map(f -> b.mould().flask().map(o -> f.withOut(o.out())).orElse(f))));
   }
 
   private static Object sprue(PourCase job) {
@@ -123,63 +110,36 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
 
   /** Cup and sprue, but the sprue opens into what it opened into before. */
   private static PourCase sprued(PourCase a, PourCase b) {
-    Gating g = a.gating();
-    Sprue s = b.gating().sprue();
-    Sprue sprue = new Sprue(s.tall(), s.top(), s.foot(), g.sprue().into());
-    return ChangedJob.gating(
-        a,
-        new Gating(
-            b.gating().cup(),
-            sprue,
-            g.well(),
-            g.runner(),
-            g.gates(),
-            g.vents(),
-            g.overflows(),
-            g.feeders()));
+    Sprue sprue = b.gating().sprue().withInto(a.gating().sprue().into());
+    return a.withGating(a.gating().withCup(b.gating().cup()).withSprue(sprue));
   }
 
   private static Gating gated(Gating a, Gating b) {
-    return new Gating(
-        a.cup(),
-        intoOf(a.sprue(), b.sprue()),
-        b.well(),
-        b.runner(),
-        b.gates(),
-        a.vents(),
-        a.overflows(),
-        a.feeders());
-  }
-
-  private static Sprue intoOf(Sprue a, Sprue b) {
-    return new Sprue(a.tall(), a.top(), a.foot(), b.into());
+    return a.withSprue(a.sprue().withInto(b.sprue().into()))
+        .withWell(b.well())
+        .withRunner(b.runner())
+        .withGates(b.gates());
   }
 
   private static PourCase vented(PourCase a, PourCase b) {
-    Gating g = a.gating();
-    return ChangedJob.gating(
-        a,
-        new Gating(
-            g.cup(),
-            g.sprue(),
-            g.well(),
-            g.runner(),
-            g.gates(),
-            b.gating().vents(),
-            b.gating().overflows(),
-            b.gating().feeders()));
+    Gating other = b.gating();
+    return a.withGating(
+        a.gating()
+            .withVents(other.vents())
+            .withOverflows(other.overflows())
+            .withFeeders(other.feeders()));
   }
 
   /** How hard a mould pulls heat goes with the metal where both moulds are of one kind. */
   private static PourCase ofMetal(PourCase a, PourCase b) {
-    PourCase other = ChangedJob.metal(a, ChangedJob.alloy(a.metal(), b.metal().alloy()));
+    PourCase other = a.withMetal(a.metal().withAlloy(b.metal().alloy()));
     return a.mould().medium().name().equals(b.mould().medium().name())
-        ? ChangedJob.mould(other, ChangedJob.medium(other.mould(), b.mould().medium()))
+        ? other.withMould(other.mould().withMedium(b.mould().medium()))
         : other;
   }
 
   private static PourCase waited(PourCase a, PourCase b) {
-    return ChangedJob.metal(a, ChangedJob.waiting(a.metal(), b.metal().waiting()));
+    return a.withMetal(a.metal().withWaiting(b.metal().waiting()));
   }
 
   /** What the hand does, apart from how much is melted. */
@@ -194,17 +154,17 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
   private static PourCase poured(PourCase a, PourCase b) {
     if (b.pour() instanceof Pour.Empties e) {
       double factor = a.metal().melted() / b.metal().melted();
-      Band seconds = ChangedJob.times(e.seconds(), factor);
-      return ChangedJob.pour(a, new Pour.Empties(seconds));
+      Band seconds = e.seconds().times(factor);
+      return a.withPour(new Pour.Empties(seconds));
     }
-    return ChangedJob.pour(a, b.pour());
+    return a.withPour(b.pour());
   }
 
   /** The plan with the larger melt of two, poured at its own rate. */
   static PourCase withEnoughMetal(PourCase a, PourCase b) {
     Metal own = a.metal();
     return b.metal().melted() > own.melted()
-        ? ChangedJob.meltedAtSameRate(a, b.metal().melted())
+        ? PourLevers.meltedAtSameRate(a, b.metal().melted())
         : a;
   }
 }

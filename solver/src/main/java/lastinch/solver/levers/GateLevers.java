@@ -41,7 +41,7 @@ final class GateLevers {
                     Bound.practice(Math.max(gate.width(), WIDE_GATE), Reason.SHOP_SIZES))
                 .marks(0.0, owned.marks().ruler())
                 .owned(owned.gateCutters()),
-        (g, v) -> new Gate(g.name(), g.place(), v, g.thickness(), g.length()));
+        Gate::withWidth);
   }
 
   private static List<Lever> gateThick(PourCase job, Owned owned) {
@@ -54,7 +54,7 @@ final class GateLevers {
                     Bound.practice(Math.min(gate.thickness(), THIN_GATE), Reason.SHOP_SIZES),
                     Bound.practice(Math.max(gate.thickness(), THICK_GATE), Reason.SHOP_SIZES))
                 .marks(0.0, 5.0 * owned.marks().calipers()),
-        (g, v) -> new Gate(g.name(), g.place(), g.width(), v, g.length()));
+        Gate::withThickness);
   }
 
   private static LeverMaker gateSize(String key, PourCase job, Gate gate, double now) {
@@ -73,12 +73,7 @@ final class GateLevers {
               .apply(gate)
               .sets(
                   (j, v) ->
-                      ChangedJob.gating(
-                          j,
-                          ChangedJob.gates(
-                              j.gating(),
-                              ChangedJob.gate(
-                                  j.gating().gates(), gate.name(), g -> change.apply(g, v))))));
+                      j.withGating(j.gating().withGate(gate.name(), g -> change.apply(g, v)))));
     }
     return levers;
   }
@@ -128,20 +123,14 @@ final class GateLevers {
   }
 
   private static PourCase moved(PourCase job, String name, double distance) {
-    List<Gate> gates =
-        ChangedJob.gate(
-            job.gating().gates(),
-            name,
-            g ->
-                g.place() instanceof Place.At at
-                    ? new Gate(
-                        g.name(),
-                        new Place.At(at.limb(), distance, at.side()),
-                        g.width(),
-                        g.thickness(),
-                        g.length())
-                    : g);
-    return ChangedJob.gating(job, ChangedJob.gates(job.gating(), gates));
+    return job.withGating(
+        job.gating()
+            .withGate(
+                name,
+                g ->
+                    g.place() instanceof Place.At at
+                        ? g.withPlace(new Place.At(at.limb(), distance, at.side()))
+                        : g));
   }
 
   private static double lengthOf(PourCase job, String limb) {

@@ -57,12 +57,7 @@ final class GatingLevers {
                 Bound.practice(Math.max(now, room), why))
             .marks(0.0, 5.0 * owned.marks().ruler())
             .effort(Effort.WHILE_MOULDING)
-            .sets(
-                (j, v) -> {
-                  Sprue s = j.gating().sprue();
-                  Sprue taller = new Sprue(v, s.top(), s.foot(), s.into());
-                  return ChangedJob.gating(j, ChangedJob.sprue(j.gating(), taller));
-                }));
+            .sets((j, v) -> j.withGating(j.gating().withSprue(j.gating().sprue().withTall(v)))));
   }
 
   /** Height that cup, boss, piece and what must stay under the tip leave in an upright flask. */
@@ -95,8 +90,7 @@ final class GatingLevers {
                           .orElse(s.top() / s.foot() * v);
                   return v == s.foot()
                       ? j
-                      : ChangedJob.gating(
-                          j, ChangedJob.sprue(j.gating(), new Sprue(s.tall(), top, v, s.into())));
+                      : j.withGating(j.gating().withSprue(s.withTop(top).withFoot(v)));
                 }));
   }
 
@@ -135,7 +129,7 @@ final class GatingLevers {
       Place place = now.map(Vent::place).orElse(new Place.At(limb.name(), limb.length(), Side.TIP));
       vents.add(new Vent(now.map(Vent::name).orElse("tip vent"), place, across));
     }
-    return ChangedJob.gating(job, ChangedJob.vents(gating, vents));
+    return job.withGating(gating.withVents(vents));
   }
 
   /** Room of an overflow at the tip; 0 is none. Its neck is as the tip is. */
@@ -164,7 +158,7 @@ final class GatingLevers {
                           0.6 * tip.width(),
                           tip.thickness(),
                           v);
-                  return ChangedJob.gating(j, ChangedJob.overflows(j.gating(), List.of(pocket)));
+                  return j.withGating(j.gating().withOverflows(List.of(pocket)));
                 }));
   }
 }

@@ -107,8 +107,8 @@ final class MoreGates {
         Math.max(0.0, longer) * runner.width() * runner.depth()
             + (number - 1) * first.width() * first.thickness() * first.length();
     double melted = job.metal().melted() + more * job.metal().alloy().densityLiquid().value();
-    PourCase fed = ChangedJob.gating(job, ChangedJob.runner(ChangedJob.gates(now, gates), beside));
-    return ChangedJob.meltedAtSameRate(fed, melted);
+    PourCase fed = job.withGating(now.withGates(gates).withRunner(Optional.of(beside)));
+    return PourLevers.meltedAtSameRate(fed, melted);
   }
 
   /** Length of a runner from the first place to the last [m]. */

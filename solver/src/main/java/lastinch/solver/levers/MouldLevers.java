@@ -64,10 +64,7 @@ final class MouldLevers {
                     : Effort.AT_THE_FURNACE)
             .sets(
                 (j, v) ->
-                    ChangedJob.mould(
-                        j,
-                        ChangedJob.temperature(
-                            j.mould(), ChangedJob.shifted(j.mould().temperature(), v)))));
+                    j.withMould(j.mould().withTemperature(j.mould().temperature().shiftedTo(v)))));
   }
 
   private static Bound coldest(MouldMedium medium, double now) {
@@ -109,13 +106,10 @@ final class MouldLevers {
             .marks(0.0, 5.0)
             .sets(
                 (j, v) ->
-                    ChangedJob.mould(
-                        j,
-                        ChangedJob.flask(
-                            j.mould(),
-                            j.mould()
-                                .flask()
-                                .map(f -> ChangedJob.out(f, ChangedJob.scaled(f.out(), v)))))));
+                    j.withMould(
+                        j.mould()
+                            .withFlask(
+                                j.mould().flask().map(f -> f.withOut(f.out().scaledTo(v)))))));
   }
 
   private static List<Lever> tipUp(PourCase job) {
@@ -136,8 +130,7 @@ final class MouldLevers {
                 (j, v) ->
                     j.mould().attitude().upright()
                         ? j
-                        : ChangedJob.mould(
-                            j, ChangedJob.attitude(j.mould(), Orientation.tilted(v)))));
+                        : j.withMould(j.mould().withAttitude(Orientation.tilted(v)))));
   }
 
   /** Only where no runner lies in the parting plane: its way would be another one upright. */
@@ -150,9 +143,7 @@ final class MouldLevers {
         lever("stands", LeverUnit.CHOICE, now)
             .choices(List.of("flat", "uprightTipDown", "uprightTipUp"))
             .effort(Effort.WHILE_MOULDING)
-            .sets(
-                (j, v) ->
-                    ChangedJob.mould(j, ChangedJob.attitude(j.mould(), STANDS.get((int) v)))));
+            .sets((j, v) -> j.withMould(j.mould().withAttitude(STANDS.get((int) v)))));
   }
 
   private static List<Lever> medium(PourCase job, Owned owned) {
@@ -174,9 +165,7 @@ final class MouldLevers {
         lever("medium", LeverUnit.CHOICE, 0.0)
             .choices(moulds.stream().map(Owned.OtherMould::name).toList())
             .effort(Effort.OTHER_ROUTE)
-            .sets(
-                (j, v) ->
-                    v == 0.0 ? j : ChangedJob.mould(j, madeOf(j.mould(), moulds.get((int) v)))));
+            .sets((j, v) -> v == 0.0 ? j : j.withMould(madeOf(j.mould(), moulds.get((int) v)))));
   }
 
   private static Mould madeOf(Mould m, Owned.OtherMould other) {
@@ -203,8 +192,13 @@ final class MouldLevers {
             .effort(Effort.NOT_BY_HAND)
             .sets(
                 (j, v) ->
-                    ChangedJob.mould(
-                        j,
-                        ChangedJob.medium(j.mould(), ChangedJob.contact(j.mould().medium(), v)))));
+                    j.withMould(
+                        j.mould()
+                            .withMedium(
+                                j.mould()
+                                    .medium()
+                                    .with(
+                                        MouldMedium.Figure.CONTACT_LIQUID,
+                                        j.mould().medium().contactLiquid().at(v))))));
   }
 }

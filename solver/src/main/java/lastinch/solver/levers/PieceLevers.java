@@ -44,7 +44,7 @@ public final class PieceLevers {
                 Bound.practice(FILED, Reason.FILING))
             .marks(0.0, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets((j, v) -> ChangedJob.piece(j, ChangedJob.stations(j.piece(), s -> added(s, v)))));
+            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> added(s, v)))));
   }
 
   /** Stations thicker by a length [m]. */
@@ -77,8 +77,7 @@ public final class PieceLevers {
                 Bound.practice(Math.min(most, least + FILED), Reason.FILING))
             .marks(least, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets(
-                (j, v) -> ChangedJob.piece(j, ChangedJob.stations(j.piece(), s -> raised(s, v)))));
+            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> raised(s, v)))));
   }
 
   /** Stations raised to a least thickness, with one more where the old surface comes through. */
@@ -128,8 +127,7 @@ public final class PieceLevers {
             .practical(Bound.practice(0.0, Reason.THINNEST), Bound.practice(FILED, Reason.FILING))
             .marks(0.0, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets(
-                (j, v) -> ChangedJob.piece(j, ChangedJob.stations(j.piece(), s -> rimmed(s, v)))));
+            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> rimmed(s, v)))));
   }
 
   private static List<Station> rimmed(List<Station> stations, double by) {

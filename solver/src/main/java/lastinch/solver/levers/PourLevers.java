@@ -12,7 +12,7 @@ import lastinch.solver.material.Band;
 import lastinch.solver.shop.LipLoss;
 
 /** Levers at the furnace: how fast, how hot, how soon, how much, which metal. */
-final class PourLevers {
+public final class PourLevers {
   /** Slowest and fastest one person pours from tongs [kg/s]; common practice, no source. */
   private static final double TRICKLE = 0.1;
 
@@ -56,7 +56,7 @@ final class PourLevers {
             .sets(
                 (j, v) ->
                     j.pour() instanceof Pour.Empties e
-                        ? ChangedJob.pour(j, new Pour.Empties(ChangedJob.scaled(e.seconds(), v)))
+                        ? j.withPour(new Pour.Empties(e.seconds().scaledTo(v)))
                         : j));
   }
 
@@ -72,11 +72,10 @@ final class PourLevers {
             .sets(
                 (j, v) -> {
                   if (j.pour() instanceof Pour.Both b) {
-                    return ChangedJob.pour(
-                        j, new Pour.Both(b.empties(), ChangedJob.scaled(b.cupFull(), v)));
+                    return j.withPour(new Pour.Both(b.empties(), b.cupFull().scaledTo(v)));
                   }
                   return j.pour() instanceof Pour.CupFull c
-                      ? ChangedJob.pour(j, new Pour.CupFull(ChangedJob.scaled(c.seconds(), v)))
+                      ? j.withPour(new Pour.CupFull(c.seconds().scaledTo(v)))
                       : j;
                 }));
   }
@@ -107,8 +106,7 @@ final class PourLevers {
             .sets(
                 (j, v) ->
                     j.pour() instanceof Pour.AtRate r
-                        ? ChangedJob.pour(
-                            j, new Pour.AtRate(ChangedJob.scaled(r.kilogramsPerSecond(), v)))
+                        ? j.withPour(new Pour.AtRate(r.kilogramsPerSecond().scaledTo(v)))
                         : j));
   }
 
@@ -131,12 +129,7 @@ final class PourLevers {
                     Reason.METAL_GASSES,
                     alloy.pourTemperature().source()))
             .marks(owned.marks().heatZero(), owned.marks().heat())
-            .sets(
-                (j, v) ->
-                    ChangedJob.metal(
-                        j,
-                        ChangedJob.reading(
-                            j.metal(), ChangedJob.shifted(j.metal().reading(), v)))));
+            .sets((j, v) -> j.withMetal(j.metal().withReading(j.metal().reading().shiftedTo(v)))));
   }
 
   private static List<Lever> waiting(PourCase job) {
@@ -150,13 +143,11 @@ final class PourLevers {
                 Bound.practice(Math.max(now, SLOW_WALK), Reason.PATIENCE))
             .marks(0.0, 1.0)
             .sets(
-                (j, v) ->
-                    ChangedJob.metal(
-                        j, ChangedJob.waiting(j.metal(), atLeastZero(j.metal().waiting(), v)))));
+                (j, v) -> j.withMetal(j.metal().withWaiting(atLeastZero(j.metal().waiting(), v)))));
   }
 
   private static Band atLeastZero(Band band, double value) {
-    Band moved = ChangedJob.shifted(band, value);
+    Band moved = band.shiftedTo(value);
     return new Band(value, Math.max(0.0, moved.low()), moved.high(), moved.source());
   }
 
@@ -170,7 +161,24 @@ final class PourLevers {
                 Bound.practice(0.5 * now, Reason.TOO_LITTLE),
                 Bound.practice(Math.max(now, most), Reason.CRUCIBLE))
             .marks(0.0, 0.05)
-            .sets(ChangedJob::meltedAtSameRate));
+            .sets(PourLevers::meltedAtSameRate));
+  }
+
+  /**
+   * The job with another weight melted, poured as many kilograms a second as before.
+   *
+   * @param melted [kg]
+   */
+  public static PourCase meltedAtSameRate(PourCase job, double melted) {
+    double factor = melted / job.metal().melted();
+    PourCase more = job.withMetal(LipLoss.otherMass(job.metal(), melted));
+    if (job.pour() instanceof Pour.Empties e) {
+      return more.withPour(new Pour.Empties(e.seconds().times(factor)));
+    }
+    if (job.pour() instanceof Pour.Both b) {
+      return more.withPour(new Pour.Both(b.empties().times(factor), b.cupFull()));
+    }
+    return more;
   }
 
   private static List<Lever> alloy(PourCase job, Owned owned) {
@@ -199,10 +207,9 @@ final class PourLevers {
             Math.min(
                 alloy.pourTemperature().high(), Math.max(alloy.pourTemperature().low(), reading)));
     boolean same = alloy.name().equals(job.metal().alloy().name());
-    Band read = ChangedJob.shifted(job.metal().reading(), same ? reading : usual);
+    Band read = job.metal().reading().shiftedTo(same ? reading : usual);
     Metal metal = LipLoss.exchanged(job.metal(), alloy, read);
-    return ChangedJob.metal(
-        ChangedJob.mould(job, ChangedJob.medium(job.mould(), other.medium())), metal);
+    return job.withMould(job.mould().withMedium(other.medium())).withMetal(metal);
   }
 
   private static List<Lever> flowStop(PourCase job) {
@@ -218,8 +225,13 @@ final class PourLevers {
             .effort(Effort.NOT_BY_HAND)
             .sets(
                 (j, v) ->
-                    ChangedJob.metal(
-                        j,
-                        ChangedJob.alloy(j.metal(), ChangedJob.flowStop(j.metal().alloy(), v)))));
+                    j.withMetal(
+                        j.metal()
+                            .withAlloy(
+                                j.metal()
+                                    .alloy()
+                                    .with(
+                                        Alloy.Figure.FLOW_STOP,
+                                        j.metal().alloy().flowStop().at(v))))));
   }
 }

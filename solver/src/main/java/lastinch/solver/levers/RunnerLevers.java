@@ -45,13 +45,11 @@ final class RunnerLevers {
     }
 
     private Runner at(Runner runner, double value) {
-      double wide = this == WIDE ? value : runner.width();
-      double deep = this == DEEP ? value : runner.depth();
-      if (runner instanceof Runner.Straight s) {
-        return new Runner.Straight(this == LONG ? value : s.length(), wide, deep, s.runsOn());
-      }
-      Runner.Alongside a = (Runner.Alongside) runner;
-      return new Runner.Alongside(a.side(), a.away(), wide, deep, a.fedFrom(), a.runsOn());
+      return switch (this) {
+        case LONG -> runner instanceof Runner.Straight s ? s.withLength(value) : runner;
+        case WIDE -> runner.withWidth(value);
+        case DEEP -> runner.withDepth(value);
+      };
     }
 
     private List<Double> owned(Owned shop) {
@@ -85,7 +83,7 @@ final class RunnerLevers {
   private static PourCase set(PourCase job, Size size, double value) {
     return job.gating()
         .runner()
-        .map(r -> ChangedJob.gating(job, ChangedJob.runner(job.gating(), size.at(r, value))))
+        .map(r -> job.withGating(job.gating().withRunner(Optional.of(size.at(r, value)))))
         .orElse(job);
   }
 }

@@ -38,4 +38,29 @@ public record Band(double value, double low, double high, Citation source) {
   public boolean isOpen() {
     return low < high;
   }
+
+  /** All three figures multiplied. */
+  public Band times(double factor) {
+    return round(value * factor, low * factor, high * factor);
+  }
+
+  /** The band round a new value, as wide in the unit of its owner as before. */
+  public Band shiftedTo(double newValue) {
+    double by = newValue - value;
+    return round(newValue, low + by, high + by);
+  }
+
+  /** The band round a new value, as wide in percent as before. */
+  public Band scaledTo(double newValue) {
+    if (!(value > 0.0)) {
+      return shiftedTo(newValue);
+    }
+    double factor = newValue / value;
+    return round(newValue, low * factor, high * factor);
+  }
+
+  /** Ends that rounding has moved past the value are moved back onto it. */
+  private Band round(double newValue, double newLow, double newHigh) {
+    return new Band(newValue, Math.min(newValue, newLow), Math.max(newValue, newHigh), source);
+  }
 }

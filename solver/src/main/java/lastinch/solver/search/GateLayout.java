@@ -13,8 +13,8 @@ import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Runner;
-import lastinch.solver.levers.ChangedJob;
 import lastinch.solver.levers.Owned;
+import lastinch.solver.levers.PourLevers;
 
 /**
  * One way to gate a piece of one limb.
@@ -88,18 +88,18 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
       gates.add(
           new Gate("side gate " + (i + 1), place, width, thickness(job, at, like), like.length()));
     }
-    Gating gating = ChangedJob.gates(now, gates);
+    Gating gating = now.withGates(gates);
     if (!places.isEmpty()) {
-      gating = ChangedJob.runner(gating, beside(job, owned));
+      gating = gating.withRunner(Optional.of(beside(job, owned)));
     }
-    PourCase gated = ChangedJob.gating(job, gating);
+    PourCase gated = job.withGating(gating);
     double more = Math.max(0.0, held(gated) - held(job));
     if (more <= 0.0) {
       return gated;
     }
     double melted = job.metal().melted() + more * job.metal().alloy().densityLiquid().value();
     double weighed = SCALE * Math.ceil(melted / SCALE - 1e-6);
-    return ChangedJob.meltedAtSameRate(gated, weighed);
+    return PourLevers.meltedAtSameRate(gated, weighed);
   }
 
   private static Place thickEndPlace(PourCase job) {

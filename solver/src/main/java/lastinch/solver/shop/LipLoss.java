@@ -75,13 +75,26 @@ public final class LipLoss {
    */
   public static Metal exchanged(Metal metal, Alloy alloy, Band reading) {
     double factor = share(alloy, reading.value()) / share(metal.alloy(), metal.reading().value());
+    return metal
+        .withAlloy(alloy)
+        .withReading(reading)
+        .withCoolingRate(scaled(metal.coolingRate(), factor, metal.coolingRate().source().note()))
+        .withLipLoss(scaled(metal.lipLoss(), factor, metal.lipLoss().source().note()));
+  }
+
+  /**
+   * The same metal with another mass in the crucible; what it loses follows.
+   *
+   * @param melted mass in the crucible [kg]
+   */
+  public static Metal otherMass(Metal m, double melted) {
     return new Metal(
-        alloy,
-        metal.melted(),
-        reading,
-        metal.waiting(),
-        scaled(metal.coolingRate(), factor, metal.coolingRate().source().note()),
-        scaled(metal.lipLoss(), factor, metal.lipLoss().source().note()));
+        m.alloy(),
+        melted,
+        m.reading(),
+        m.waiting(),
+        otherMass(m.coolingRate(), m.melted(), melted),
+        otherMass(m.lipLoss(), m.melted(), melted));
   }
 
   /** Cooling of a metal at a temperature [K] over that of bronze at 1150 degC [-]. */
@@ -120,8 +133,6 @@ public final class LipLoss {
     if (loss.source().basis() == Basis.TYPED) {
       return loss;
     }
-    double factor = StrictMath.cbrt(before / melted);
-    return new Band(
-        loss.value() * factor, loss.low() * factor, loss.high() * factor, loss.source());
+    return loss.times(StrictMath.cbrt(before / melted));
   }
 }

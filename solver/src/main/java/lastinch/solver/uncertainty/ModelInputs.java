@@ -2,7 +2,6 @@ package lastinch.solver.uncertainty;
 
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
 
 /** Figures in the laws of the sum, unless a checking option holds them. */
@@ -16,7 +15,7 @@ final class ModelInputs {
   }
 
   static PourCase withSpreading(PourCase job, Band factor) {
-    return Copies.with(job, job.laws().withSpreading(factor));
+    return job.withLaws(job.laws().withSpreading(factor));
   }
 
   static Optional<Band> rangeRatio(PourCase job) {
@@ -26,6 +25,6 @@ final class ModelInputs {
   }
 
   static PourCase withRangeRatio(PourCase job, Band ratio) {
-    return Copies.with(job, job.laws().withRangeRatio(ratio));
+    return job.withLaws(job.laws().withRangeRatio(ratio));
   }
 }

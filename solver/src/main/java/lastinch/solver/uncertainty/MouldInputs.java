@@ -2,11 +2,8 @@ package lastinch.solver.uncertainty;
 
 import java.util.Optional;
 import lastinch.solver.casting.Flask;
-import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
-import lastinch.solver.material.MouldMedium;
 
 /** Figures of the mould as it stands. */
 final class MouldInputs {
@@ -17,9 +14,7 @@ final class MouldInputs {
   }
 
   static PourCase withTemperature(PourCase job, Band heat) {
-    Mould m = job.mould();
-    return Copies.with(
-        job, make(m, m.medium(), heat, m.wallThickness(), m.flask(), m.partingCrack()));
+    return job.withMould(job.mould().withTemperature(heat));
   }
 
   static Optional<Band> out(PourCase job) {
@@ -27,8 +22,7 @@ final class MouldInputs {
   }
 
   static PourCase withOut(PourCase job, Band out) {
-    Flask f = job.mould().flask().orElseThrow();
-    return withFlask(job, f, f.edgeToWall(), out);
+    return withFlask(job, job.mould().flask().map(f -> f.withOut(out)));
   }
 
   static Optional<Band> edge(PourCase job) {
@@ -40,31 +34,11 @@ final class MouldInputs {
   }
 
   static PourCase withEdge(PourCase job, Band edge) {
-    Flask f = job.mould().flask().orElseThrow();
-    return withFlask(job, f, edge, f.out());
+    return withFlask(job, job.mould().flask().map(f -> f.withEdgeToWall(edge)));
   }
 
-  private static PourCase withFlask(PourCase job, Flask f, Band edge, Band out) {
-    Flask changed =
-        new Flask(
-            f.inside(),
-            f.tall(),
-            f.wall(),
-            edge,
-            out,
-            f.steelDensity(),
-            f.steelSpecificHeat(),
-            f.emissivity());
-    Mould m = job.mould();
-    return Copies.with(
-        job,
-        make(
-            m,
-            m.medium(),
-            m.temperature(),
-            m.wallThickness(),
-            Optional.of(changed),
-            m.partingCrack()));
+  private static PourCase withFlask(PourCase job, Optional<Flask> flask) {
+    return job.withMould(job.mould().withFlask(flask));
   }
 
   static Optional<Band> wall(PourCase job) {
@@ -73,9 +47,7 @@ final class MouldInputs {
   }
 
   static PourCase withWall(PourCase job, Band wall) {
-    Mould m = job.mould();
-    return Copies.with(
-        job, make(m, m.medium(), m.temperature(), wall, m.flask(), m.partingCrack()));
+    return job.withMould(job.mould().withWallThickness(wall));
   }
 
   static Optional<Band> crack(PourCase job) {
@@ -84,17 +56,6 @@ final class MouldInputs {
   }
 
   static PourCase withCrack(PourCase job, Band crack) {
-    Mould m = job.mould();
-    return Copies.with(
-        job, make(m, m.medium(), m.temperature(), m.wallThickness(), m.flask(), crack));
-  }
-
-  static Mould withMedium(Mould m, MouldMedium medium) {
-    return make(m, medium, m.temperature(), m.wallThickness(), m.flask(), m.partingCrack());
-  }
-
-  private static Mould make(
-      Mould m, MouldMedium medium, Band temperature, Band wall, Optional<Flask> flask, Band crack) {
-    return new Mould(medium, temperature, wall, flask, m.attitude(), crack, m.behindPressure());
+    return job.withMould(job.mould().withPartingCrack(crack));
   }
 }

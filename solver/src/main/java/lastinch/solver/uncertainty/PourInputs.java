@@ -3,7 +3,6 @@ package lastinch.solver.uncertainty;
 import java.util.Optional;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
 
 /** How fast the hand is, as the case gives it. */
@@ -23,10 +22,9 @@ final class PourInputs {
 
   static PourCase withSeconds(PourCase job, Band seconds) {
     if (job.pour() instanceof Pour.CupFull) {
-      return Copies.with(job, new Pour.CupFull(seconds));
+      return job.withPour(new Pour.CupFull(seconds));
     }
-    return Copies.with(
-        job,
+    return job.withPour(
         job.pour() instanceof Pour.Both b
             ? new Pour.Both(b.empties(), seconds)
             : new Pour.Empties(seconds));
@@ -39,6 +37,6 @@ final class PourInputs {
   }
 
   static PourCase withRate(PourCase job, Band rate) {
-    return Copies.with(job, new Pour.AtRate(rate));
+    return job.withPour(new Pour.AtRate(rate));
   }
 }

@@ -7,7 +7,6 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
@@ -171,7 +170,7 @@ public enum UncertainInput {
         nature,
         effort,
         job -> Optional.of(figure.of(job.metal())),
-        (job, value) -> Copies.with(job, figure.with(job.metal(), value)));
+        (job, value) -> job.withMetal(figure.with(job.metal(), value)));
   }
 
   UncertainInput(Alloy.Figure figure, Nature nature, Effort effort) {
@@ -180,8 +179,7 @@ public enum UncertainInput {
         effort,
         job -> Optional.of(job.metal().alloy().figure(figure)),
         (job, value) ->
-            Copies.with(
-                job, OfMetal.withAlloy(job.metal(), job.metal().alloy().with(figure, value))));
+            job.withMetal(job.metal().withAlloy(job.metal().alloy().with(figure, value))));
   }
 
   UncertainInput(MouldMedium.Figure figure, Nature nature) {
@@ -190,9 +188,7 @@ public enum UncertainInput {
         Effort.TRIAL,
         job -> Optional.of(job.mould().medium().figure(figure)),
         (job, value) ->
-            Copies.with(
-                job,
-                MouldInputs.withMedium(job.mould(), job.mould().medium().with(figure, value))));
+            job.withMould(job.mould().withMedium(job.mould().medium().with(figure, value))));
   }
 
   /** What kind of quantity it is. */
@@ -309,17 +305,12 @@ public enum UncertainInput {
     }
 
     Metal with(Metal m, Band band) {
-      return new Metal(
-          m.alloy(),
-          m.melted(),
-          this == READING ? band : m.reading(),
-          this == WAITING ? band : m.waiting(),
-          this == COOLING_RATE ? band : m.coolingRate(),
-          this == LIP_LOSS ? band : m.lipLoss());
-    }
-
-    static Metal withAlloy(Metal m, Alloy alloy) {
-      return new Metal(alloy, m.melted(), m.reading(), m.waiting(), m.coolingRate(), m.lipLoss());
+      return switch (this) {
+        case READING -> m.withReading(band);
+        case WAITING -> m.withWaiting(band);
+        case COOLING_RATE -> m.withCoolingRate(band);
+        case LIP_LOSS -> m.withLipLoss(band);
+      };
     }
   }
 }

@@ -111,7 +111,7 @@ class LeversLimitsTest {
   @Test
   void bandsGoWithTheValue() {
     PourCase job = InventedPours.feather();
-    PourCase typed = ChangedJob.pour(job, new Pour.Empties(Band.typed(6.0, 1.8)));
+    PourCase typed = job.withPour(new Pour.Empties(Band.typed(6.0, 1.8)));
     Lever lever = InventedPours.lever(typed, "emptiesIn");
     assertThat(lever.nowLow()).isCloseTo(4.2, within(1e-12));
     Lever faster = InventedPours.lever(lever.set(typed, 3.0), "emptiesIn");
@@ -172,7 +172,7 @@ class LeversLimitsTest {
     for (double place : places) {
       gates.add(new Gate("at " + place, new Place.At(limb, place, Side.LEFT), 0.02, 3e-3, 0.015));
     }
-    return ChangedJob.gating(job, ChangedJob.gates(job.gating(), gates));
+    return job.withGating(job.gating().withGates(gates));
   }
 
   @Test

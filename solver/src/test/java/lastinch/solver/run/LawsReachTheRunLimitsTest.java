@@ -10,7 +10,6 @@ import lastinch.solver.filling.FillingSolver;
 import lastinch.solver.filling.Phase;
 import lastinch.solver.filling.PlaneSettings;
 import lastinch.solver.filling.RunObserver;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
 import lastinch.solver.result.PourResult;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +26,7 @@ class LawsReachTheRunLimitsTest {
     PourCase job = sample.build();
     return DryPour.run(
             solver,
-            Copies.with(job, changed.apply(job.laws())),
+            job.withLaws(changed.apply(job.laws())),
             Phase.FILLING,
             RunObserver.NONE,
             () -> false)

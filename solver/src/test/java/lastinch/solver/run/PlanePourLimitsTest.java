@@ -227,27 +227,15 @@ class PlanePourLimitsTest {
       String from = k == 0 ? "" : "arm 0 thick end";
       arms.add(new Limb("arm " + k, stations, SectionForm.FLAT, from, "", (k - 1) * 0.6));
     }
-    Gating g = plain.gating();
     Gate gate = new Gate("gate", new Place.At("arm 0", 0.0, Side.THICK_END), 0.012, 3e-3, 5e-3);
     Gating gating =
-        new Gating(
-            g.cup(),
-            g.sprue(),
-            g.well(),
-            g.runner(),
-            List.of(gate),
-            List.of(),
-            List.of(),
-            List.of());
-    PourCase job =
-        new PourCase(
-            plain.title(),
-            new Piece(arms, Optional.empty()),
-            plain.mould(),
-            gating,
-            plain.metal(),
-            plain.pour(),
-            plain.checking());
+        plain
+            .gating()
+            .withGates(List.of(gate))
+            .withVents(List.of())
+            .withOverflows(List.of())
+            .withFeeders(List.of());
+    PourCase job = plain.withPiece(new Piece(arms, Optional.empty())).withGating(gating);
     PourResult result = plane(job).filling();
     assertThat(result.passages())
         .filteredOn(p -> p.role() == PassageRecord.Role.PIECE)

@@ -8,7 +8,6 @@ import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Basis;
@@ -30,7 +29,7 @@ public final class BandedJob {
         job.laws()
             .withSpreading(Band.typed(job.laws().spreading().value()))
             .withRangeRatio(Band.typed(job.laws().rangeRatio().value()));
-    return Copies.with(job, laws);
+    return job.withLaws(laws);
   }
 
   /** The same with a band round one figure, its ends as factors on the best figure. */
@@ -40,19 +39,14 @@ public final class BandedJob {
   }
 
   private static PourCase spread(PourCase job, UncertainInput unknown, Band band) {
-    Metal m = job.metal();
-    Mould d = job.mould();
+    Mould mould = job.mould();
     return switch (unknown) {
-      case READING ->
-          Copies.with(
-              job,
-              new Metal(m.alloy(), m.melted(), band, m.waiting(), m.coolingRate(), m.lipLoss()));
-      case POUR_SECONDS -> Copies.with(job, new Pour.Empties(band));
+      case READING -> job.withMetal(job.metal().withReading(band));
+      case POUR_SECONDS -> job.withPour(new Pour.Empties(band));
       case CONTACT_LIQUID ->
-          Copies.with(
-              job,
-              MouldInputs.withMedium(d, d.medium().with(MouldMedium.Figure.CONTACT_LIQUID, band)));
-      case RANGE_RATIO -> Copies.with(job, job.laws().withRangeRatio(band));
+          job.withMould(
+              mould.withMedium(mould.medium().with(MouldMedium.Figure.CONTACT_LIQUID, band)));
+      case RANGE_RATIO -> job.withLaws(job.laws().withRangeRatio(band));
       default -> throw new IllegalArgumentException(unknown.name());
     };
   }

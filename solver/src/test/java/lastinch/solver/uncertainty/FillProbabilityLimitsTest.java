@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.search.InventedPours;
@@ -112,7 +111,7 @@ class FillProbabilityLimitsTest {
     MouldMedium medium = job.mould().medium();
     medium = medium.with(MouldMedium.Figure.SKIN_FREES, wide(medium.skinFrees(), 0.3, 0.9));
     medium = medium.with(MouldMedium.Figure.GAP_OPEN, wide(medium.gapOpen(), 0.4, 1.0));
-    job = Copies.with(job, MouldInputs.withMedium(job.mould(), medium));
+    job = job.withMould(job.mould().withMedium(medium));
     List<UncertainInput> both = List.of(UncertainInput.SKIN_FREES, UncertainInput.GAP_OPEN);
     int crossed = 0;
     for (double[] point : ScrambledSobol.points(2, 64, 7)) {

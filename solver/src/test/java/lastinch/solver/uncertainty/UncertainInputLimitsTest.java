@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.levers.Copies;
 import lastinch.solver.material.Band;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,8 +34,8 @@ class UncertainInputLimitsTest {
   @Test
   void everyBandOfEveryKindOfJobIsOnTheListOrNotAskedFor() throws ReflectiveOperationException {
     PourCase bySeconds = BandedJob.allOpen();
-    PourCase byRate = Copies.with(bySeconds, new Pour.AtRate(band(0.4, 0.31, 0.47)));
-    PourCase byCup = Copies.with(bySeconds, new Pour.CupFull(band(3.0, 2.1, 3.7)));
+    PourCase byRate = bySeconds.withPour(new Pour.AtRate(band(0.4, 0.31, 0.47)));
+    PourCase byCup = bySeconds.withPour(new Pour.CupFull(band(3.0, 2.1, 3.7)));
     for (PourCase job : List.of(bySeconds, byRate, byCup)) {
       List<Band> listed = new ArrayList<>();
       for (UncertainInput unknown : UncertainInput.values()) {
@@ -87,7 +86,7 @@ class UncertainInputLimitsTest {
   void settingOneFigureLeavesTheOthersAlone(UncertainInput unknown) {
     PourCase job = BandedJob.allOpen();
     if (unknown == UncertainInput.POUR_RATE) {
-      job = Copies.with(job, new Pour.AtRate(band(0.4, 0.31, 0.47)));
+      job = job.withPour(new Pour.AtRate(band(0.4, 0.31, 0.47)));
     }
     double wanted = unknown.towards(job, true, 1.0);
     PourCase moved = unknown.set(job, wanted);

@@ -104,25 +104,7 @@ class ResultJsonTest {
 
   @Test
   void checkingOptionsAreMarked() throws IOException {
-    Checking wet =
-        new Checking(
-            true,
-            Checking.NONE.frictionFactor(),
-            Checking.NONE.spreading(),
-            Checking.NONE.entryLoss(),
-            true,
-            false,
-            Checking.NONE.cupKeptAt(),
-            Checking.NONE.entersAt(),
-            List.of(),
-            Checking.Fluid.METAL,
-            Checking.NONE.cellLength(),
-            Checking.NONE.frontCourant(),
-            Checking.NONE.heatStep(),
-            Checking.NONE.mushShare(),
-            false,
-            true,
-            true);
+    Checking wet = Checking.NONE.with(Checking.Figure.CELL_LENGTH, 5e-3);
     PouredPlan plan = HandMade.plan(HandMade.pourCase(wet), HandMade.slush());
     String json = ResultJson.of(plan);
     assertThat(json).contains("\"checking\": true");

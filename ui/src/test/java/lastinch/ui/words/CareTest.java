@@ -9,8 +9,6 @@ import java.util.stream.Stream;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.Materials;
-import lastinch.solver.casting.Metal;
-import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.Levers;
@@ -39,29 +37,14 @@ class CareTest {
 
   /** The flat feather of another metal, in another mould, both as hot as told [degC]. */
   private static PourCase job(String alloy, String medium, double metal, double mould) {
-    Metal m = FLAT.metal();
-    Mould old = FLAT.mould();
-    return new PourCase(
-        FLAT.title(),
-        FLAT.piece(),
-        new Mould(
-            MATERIALS.medium(medium, Materials.Make.NOT_SAID, alloy).orElseThrow(),
-            Band.typed(ZERO_C + mould),
-            old.wallThickness(),
-            old.flask(),
-            old.attitude(),
-            old.partingCrack(),
-            old.behindPressure()),
-        FLAT.gating(),
-        new Metal(
-            MATERIALS.alloy(alloy).orElseThrow(),
-            m.melted(),
-            Band.typed(ZERO_C + metal),
-            m.waiting(),
-            m.coolingRate(),
-            m.lipLoss()),
-        FLAT.pour(),
-        FLAT.checking());
+    return FLAT.withMould(
+            FLAT.mould()
+                .withMedium(MATERIALS.medium(medium, Materials.Make.NOT_SAID, alloy).orElseThrow())
+                .withTemperature(Band.typed(ZERO_C + mould)))
+        .withMetal(
+            FLAT.metal()
+                .withAlloy(MATERIALS.alloy(alloy).orElseThrow())
+                .withReading(Band.typed(ZERO_C + metal)));
   }
 
   private static String brief(Caution caution) {

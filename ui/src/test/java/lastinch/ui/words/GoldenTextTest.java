@@ -146,25 +146,7 @@ class GoldenTextTest {
   }
 
   private static Checking checking() {
-    Checking none = Checking.NONE;
-    return new Checking(
-        true,
-        none.frictionFactor(),
-        none.spreading(),
-        none.entryLoss(),
-        true,
-        false,
-        none.cupKeptAt(),
-        none.entersAt(),
-        List.of(),
-        Checking.Fluid.METAL,
-        none.cellLength(),
-        none.frontCourant(),
-        none.heatStep(),
-        none.mushShare(),
-        false,
-        true,
-        true);
+    return Checking.NONE.with(Checking.Figure.CELL_LENGTH, 5e-3);
   }
 
   @ParameterizedTest

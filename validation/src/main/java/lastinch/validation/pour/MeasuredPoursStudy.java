@@ -4,7 +4,6 @@ import java.util.Locale;
 import java.util.Optional;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.solver.casting.Metal;
-import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.RunObserver;
 import lastinch.solver.material.Alloy;
@@ -142,16 +141,7 @@ public final class MeasuredPoursStudy implements Study {
             strip.metal().waiting(),
             strip.metal().coolingRate(),
             strip.metal().lipLoss());
-    Mould mould = strip.mould();
-    PourCase job =
-        new PourCase(
-            strip.title(),
-            strip.piece(),
-            mould,
-            strip.gating(),
-            melt,
-            strip.pour(),
-            strip.checking());
+    PourCase job = strip.withMetal(melt);
     PourResult poured = DryPour.run(job, RunObserver.NONE, () -> false);
     double solid = poured.stops().isEmpty() ? 0.0 : poured.stops().get(0).solidFraction();
     rows.told(

@@ -3,8 +3,6 @@ package lastinch.validation.benchmark;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.OptionalDouble;
-import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.Phase;
 import lastinch.solver.filling.PlaneSettings;
@@ -27,36 +25,8 @@ class PlaneStepsLimitsTest {
 
   private static PourResult pour(double courant) {
     PourCase job = DrawnFeather.job("investment");
-    Checking old = job.checking();
-    Checking steps =
-        new Checking(
-            old.mouldStaysAtHeat(),
-            old.frictionFactor(),
-            old.spreading(),
-            old.entryLoss(),
-            old.pushesBack(),
-            old.freezingStraight(),
-            old.cupKeptAt(),
-            old.entersAt(),
-            old.startsWet(),
-            old.fluid(),
-            old.cellLength(),
-            OptionalDouble.of(courant),
-            old.heatStep(),
-            old.mushShare(),
-            old.perfectContact(),
-            old.wallCurvature(),
-            old.lipLoss());
     PourCase stepped =
-        new PourCase(
-            job.title(),
-            job.piece(),
-            job.mould(),
-            job.gating(),
-            job.metal(),
-            job.pour(),
-            steps,
-            job.laws());
+        job.withChecking(job.checking().with(Checking.Figure.FRONT_COURANT, courant));
     double[] now = new double[1];
     return DryPour.run(
             DryPour.plane(PlaneSettings.in(DrawnFeather.map(SQUARE))),

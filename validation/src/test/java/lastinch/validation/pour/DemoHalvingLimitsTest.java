@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.OptionalDouble;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.plan.CaseReader;
@@ -145,34 +144,10 @@ class DemoHalvingLimitsTest {
   }
 
   private static PourCase with(PourCase job, double cell, double courant, double heat) {
-    Checking none = Checking.NONE;
-    Checking steps =
-        new Checking(
-            none.mouldStaysAtHeat(),
-            none.frictionFactor(),
-            none.spreading(),
-            none.entryLoss(),
-            none.pushesBack(),
-            none.freezingStraight(),
-            none.cupKeptAt(),
-            none.entersAt(),
-            none.startsWet(),
-            none.fluid(),
-            OptionalDouble.of(cell),
-            OptionalDouble.of(courant),
-            OptionalDouble.of(heat),
-            none.mushShare(),
-            none.perfectContact(),
-            none.wallCurvature(),
-            none.lipLoss());
-    return new PourCase(
-        job.title(),
-        job.piece(),
-        job.mould(),
-        job.gating(),
-        job.metal(),
-        job.pour(),
-        steps,
-        job.laws());
+    return job.withChecking(
+        Checking.NONE
+            .with(Checking.Figure.CELL_LENGTH, cell)
+            .with(Checking.Figure.FRONT_COURANT, courant)
+            .with(Checking.Figure.HEAT_STEP, heat));
   }
 }

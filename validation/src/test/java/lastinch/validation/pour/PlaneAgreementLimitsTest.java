@@ -15,7 +15,6 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
-import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Sprue;
 import lastinch.solver.filling.Phase;
 import lastinch.solver.filling.PlaneSettings;
@@ -64,32 +63,18 @@ class PlaneAgreementLimitsTest {
 
     PourCase job(double length, double cell) {
       PourCase usual = new Strip(celsius, 20.0, thick, 0.12, 0.4).job(length);
-      Gating gating = usual.gating();
       Station start = new Station(0.0, wide, thick, OptionalDouble.empty());
       Station end = new Station(length, wide, thick, OptionalDouble.empty());
       Limb limb = new Limb(Limb.ONLY, List.of(start, end), SectionForm.FLAT, "", "", 0.0);
       Sprue sprue =
-          new Sprue(
-              gating.sprue().tall(),
-              gating.sprue().top(),
-              gating.sprue().foot(),
-              Optional.of(new Place.At(Limb.ONLY, 0.0, Side.THICK_END)));
-      return new PourCase(
-          "channel",
-          new Piece(List.of(limb), Optional.empty()),
-          usual.mould(),
-          new Gating(
-              gating.cup(),
-              sprue,
-              gating.well(),
-              gating.runner(),
-              gating.gates(),
-              gating.vents(),
-              gating.overflows(),
-              gating.feeders()),
-          usual.metal(),
-          usual.pour(),
-          fedAt(head, cell));
+          usual
+              .gating()
+              .sprue()
+              .withInto(Optional.of(new Place.At(Limb.ONLY, 0.0, Side.THICK_END)));
+      return usual
+          .withPiece(new Piece(List.of(limb), Optional.empty()))
+          .withGating(usual.gating().withSprue(sprue))
+          .withChecking(fedAt(head, cell));
     }
 
     Both pour(double length, double cell) {
@@ -112,25 +97,10 @@ class PlaneAgreementLimitsTest {
   }
 
   private static Checking fedAt(double head, double cell) {
-    Checking none = Checking.NONE;
-    return new Checking(
-        none.mouldStaysAtHeat(),
-        none.frictionFactor(),
-        none.spreading(),
-        OptionalDouble.of(0.0),
-        none.pushesBack(),
-        none.freezingStraight(),
-        OptionalDouble.of(head),
-        none.entersAt(),
-        none.startsWet(),
-        none.fluid(),
-        OptionalDouble.of(cell),
-        none.frontCourant(),
-        none.heatStep(),
-        none.mushShare(),
-        none.perfectContact(),
-        none.wallCurvature(),
-        none.lipLoss());
+    return Checking.NONE
+        .with(Checking.Figure.ENTRY_LOSS, 0.0)
+        .with(Checking.Figure.CUP_KEPT_AT, head)
+        .with(Checking.Figure.CELL_LENGTH, cell);
   }
 
   private static void agree(int number, double cell) {
@@ -211,15 +181,7 @@ class PlaneAgreementLimitsTest {
     Station start = new Station(0.0, drawn.wide, 1.1 * drawn.thick, OptionalDouble.empty());
     Station end = new Station(1.5 * stop, drawn.wide, 1.1 * drawn.thick, OptionalDouble.empty());
     Limb limb = new Limb(Limb.ONLY, List.of(start, end), SectionForm.FLAT, "", "", 0.0);
-    PourCase thicker =
-        new PourCase(
-            job.title(),
-            new Piece(List.of(limb), Optional.empty()),
-            job.mould(),
-            job.gating(),
-            job.metal(),
-            job.pour(),
-            job.checking());
+    PourCase thicker = job.withPiece(new Piece(List.of(limb), Optional.empty()));
     double reach =
         DryPour.run(
                     DryPour.plane(PlaneSettings.squares(2e-3)),

@@ -21,4 +21,16 @@ public record Gate(String name, Place place, double width, double thickness, dou
     Checks.within("thickness", thickness, 2e-4, 0.1, "m");
     Checks.within("length", length, 5e-4, 1.0, "m");
   }
+
+  public Gate withPlace(Place other) {
+    return new Gate(name, other, width, thickness, length);
+  }
+
+  public Gate withWidth(double other) {
+    return new Gate(name, place, other, thickness, length);
+  }
+
+  public Gate withThickness(double other) {
+    return new Gate(name, place, width, other, length);
+  }
 }

@@ -15,6 +15,10 @@ public sealed interface Runner permits Runner.Straight, Runner.Alongside {
   /** How far it goes on past the last gate [m], 0 = not at all. */
   double runsOn();
 
+  Runner withWidth(double other);
+
+  Runner withDepth(double other);
+
   /**
    * A runner of a given length that ends at its gates.
    *
@@ -26,6 +30,20 @@ public sealed interface Runner permits Runner.Straight, Runner.Alongside {
       Checks.within("width", width, 1e-3, 0.5, "m");
       Checks.within("depth", depth, 1e-3, 0.5, "m");
       Checks.within("runsOn", runsOn, 0.0, 2.0, "m");
+    }
+
+    public Straight withLength(double other) {
+      return new Straight(other, width, depth, runsOn);
+    }
+
+    @Override
+    public Straight withWidth(double other) {
+      return new Straight(length, other, depth, runsOn);
+    }
+
+    @Override
+    public Straight withDepth(double other) {
+      return new Straight(length, width, other, runsOn);
     }
   }
 
@@ -47,6 +65,16 @@ public sealed interface Runner permits Runner.Straight, Runner.Alongside {
       Checks.within("width", width, 1e-3, 0.5, "m");
       Checks.within("depth", depth, 1e-3, 0.5, "m");
       Checks.within("runsOn", runsOn, 0.0, 2.0, "m");
+    }
+
+    @Override
+    public Alongside withWidth(double other) {
+      return new Alongside(side, away, other, depth, fedFrom, runsOn);
+    }
+
+    @Override
+    public Alongside withDepth(double other) {
+      return new Alongside(side, away, width, other, fedFrom, runsOn);
     }
   }
 

@@ -18,4 +18,20 @@ public record Sprue(double tall, double top, double foot, Optional<Place> into) 
     Checks.within("top", top, 1e-3, 0.5, "m");
     Checks.within("foot", foot, 1e-3, 0.5, "m");
   }
+
+  public Sprue withTall(double other) {
+    return new Sprue(other, top, foot, into);
+  }
+
+  public Sprue withTop(double other) {
+    return new Sprue(tall, other, foot, into);
+  }
+
+  public Sprue withFoot(double other) {
+    return new Sprue(tall, top, other, into);
+  }
+
+  public Sprue withInto(Optional<Place> other) {
+    return new Sprue(tall, top, foot, other);
+  }
 }

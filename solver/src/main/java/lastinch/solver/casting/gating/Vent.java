@@ -17,4 +17,8 @@ public record Vent(String name, Place place, double across) {
     Objects.requireNonNull(place, "place");
     Checks.within("across", across, 1e-4, 0.1, "m");
   }
+
+  public Vent withAcross(double other) {
+    return new Vent(name, place, other);
+  }
 }

@@ -50,27 +50,19 @@ class GatingFaultExactSolutionTest {
             .reads(1150.0 + SampleJob.ZERO)
             .mouldAt(293.15)
             .build();
-    Gating g = plain.gating();
     Gating gating =
-        new Gating(
-            g.cup(),
-            g.sprue(),
-            Optional.empty(),
-            runner,
-            List.of(new Gate("gate", at, 8e-3, 3e-3, 12e-3)),
-            List.of(),
-            List.of(),
-            List.of());
+        plain
+            .gating()
+            .withWell(Optional.empty())
+            .withRunner(runner)
+            .withGates(List.of(new Gate("gate", at, 8e-3, 3e-3, 12e-3)))
+            .withVents(List.of())
+            .withOverflows(List.of())
+            .withFeeders(List.of());
     Model model = new Model(SampleSolid.blocks(bars).solid(), List.of(), Model.Form.TOO_BRANCHED);
-    return new PourCase(
-        plain.title(),
-        new Piece(plain.piece().limbs(), Optional.empty(), Optional.of(model)),
-        plain.mould(),
-        gating,
-        plain.metal(),
-        plain.pour(),
-        plain.checking(),
-        plain.laws());
+    return plain
+        .withPiece(new Piece(plain.piece().limbs(), Optional.empty(), Optional.of(model)))
+        .withGating(gating);
   }
 
   private static Place end(Side side) {

@@ -14,7 +14,6 @@ import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.gating.Feeder;
 import lastinch.solver.casting.gating.Gate;
-import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Overflow;
 import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.casting.gating.Vent;
@@ -38,26 +37,14 @@ class GatingMapExactSolutionTest {
       List<Overflow> overflows,
       List<Feeder> feeders) {
     String limb = job.piece().limbs().get(0).name();
-    Gating g = job.gating();
-    Gating all =
-        new Gating(
-            g.cup(),
-            g.sprue(),
-            Optional.empty(),
-            runner,
-            gates,
-            List.of(new Vent("vent", new Place.At(limb, LONG, Side.TIP), 2e-3)),
-            overflows,
-            feeders);
-    return new PourCase(
-        job.title(),
-        job.piece(),
-        job.mould(),
-        all,
-        job.metal(),
-        job.pour(),
-        job.checking(),
-        job.laws());
+    return job.withGating(
+        job.gating()
+            .withWell(Optional.empty())
+            .withRunner(runner)
+            .withGates(gates)
+            .withVents(List.of(new Vent("vent", new Place.At(limb, LONG, Side.TIP), 2e-3)))
+            .withOverflows(overflows)
+            .withFeeders(feeders));
   }
 
   private static Gate gate(PourCase job, String name, double at, Side side) {
