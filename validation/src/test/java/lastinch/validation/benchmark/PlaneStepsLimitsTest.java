@@ -3,6 +3,7 @@ package lastinch.validation.benchmark;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.Phase;
 import lastinch.solver.filling.PlaneSettings;
