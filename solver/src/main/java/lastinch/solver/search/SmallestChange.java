@@ -124,7 +124,7 @@ public record SmallestChange(
     List<LeverAnswer> answers =
         found.stream()
             .flatMap(Optional::stream)
-            .sorted(Comparator.comparingDouble(SmallestChange::cost))
+            .sorted(Comparator.comparingDouble((LeverAnswer a) -> cost(a, goal)))
             .toList();
     List<PairAnswer> pairs = List.of();
     boolean whole = found.stream().allMatch(Optional::isPresent);
@@ -138,7 +138,7 @@ public record SmallestChange(
   }
 
   /** What a change costs: other work first, then what it brings with it, then how far it goes. */
-  static double cost(LeverAnswer answer) {
+  static double cost(LeverAnswer answer, Goal goal) {
     double first =
         switch (answer.kind()) {
           case ENOUGH, MAY_SLIP -> 0.0;
@@ -151,12 +151,9 @@ public record SmallestChange(
       troubles += look.serious() ? 1.5 : 0.2;
     }
     double way = answer.chosen().map(t -> shareOfWay(answer.lever(), t.value())).orElse(0.0);
-    double help = answer.kind() == LeverAnswer.Kind.NOT_ENOUGH ? -goodness(answer) : 0.0;
+    double help =
+        answer.kind() == LeverAnswer.Kind.NOT_ENOUGH ? -goal.goodness(answer.best().glance()) : 0.0;
     return first + answer.lever().effort().cost() + troubles + way + 10.0 * help;
-  }
-
-  private static double goodness(LeverAnswer answer) {
-    return answer.best().glance().goodness();
   }
 
   /** How much of the way to the end of what is practical a value is [-]. */

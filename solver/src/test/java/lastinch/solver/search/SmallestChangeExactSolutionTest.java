@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Bound;
@@ -15,6 +16,8 @@ import lastinch.solver.run.SampleJob;
 import lastinch.solver.study.Goal;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
+import lastinch.solver.study.RunSummary;
+import lastinch.solver.study.Trial;
 import org.junit.jupiter.api.Test;
 
 /** The smallest change against invented laws whose answers are known, and against a closed form. */
@@ -116,6 +119,52 @@ class SmallestChangeExactSolutionTest {
       assertThat(value(answer)).isCloseTo(0.030, within(1e-9));
       assertThat(answer.chosen().orElseThrow().value()).isEqualTo(0.032);
     }
+  }
+
+  @Test
+  void whereTheEdgeIsAskedForAChangeThatLeavesItRoundedComesLast() {
+    PourCase job = InventedPours.feather();
+    LeverAnswer rounded = notEnough(InventedPours.lever(job, "emptiesIn"), 0.15, true);
+    LeverAnswer sharp = notEnough(InventedPours.lever(job, "emptiesIn"), 0.10, false);
+    Goal edge = new Goal(SPARE, true);
+    assertThat(SmallestChange.cost(sharp, edge)).isLessThan(SmallestChange.cost(rounded, edge));
+    Goal heat = Goal.heat(SPARE);
+    assertThat(SmallestChange.cost(sharp, heat)).isGreaterThan(SmallestChange.cost(rounded, heat));
+  }
+
+  /** An answer of which the best leaves so much heat to spare, at the value as it is. */
+  private static LeverAnswer notEnough(Lever lever, double heat, boolean rounded) {
+    RunSummary g = InventedPours.glance(heat);
+    Trial best =
+        new Trial(
+            lever.now(),
+            new RunSummary(
+                g.end(),
+                g.heat(),
+                g.reach(),
+                g.missing(),
+                g.signed(),
+                g.time(),
+                g.coldest(),
+                g.worstLap(),
+                rounded,
+                g.gateSpeed(),
+                g.meeting(),
+                g.limitedBy(),
+                g.reason(),
+                g.findings()));
+    return new LeverAnswer(
+        lever,
+        LeverAnswer.Kind.NOT_ENOUGH,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        best,
+        Optional.empty(),
+        false,
+        List.of(),
+        List.of(best));
   }
 
   @Test
