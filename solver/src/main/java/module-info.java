@@ -10,6 +10,7 @@ module lastinch.solver {
   exports lastinch.solver.diagnosis;
   exports lastinch.solver.filling;
   exports lastinch.solver.geometry.cavity;
+  exports lastinch.solver.geometry.gating;
   exports lastinch.solver.geometry.solid;
   exports lastinch.solver.levers;
   exports lastinch.solver.material;

@@ -3,7 +3,7 @@ package lastinch.solver.casting;
 import java.util.Objects;
 
 /** The middle line of a limb in the parting plane: straight from point to point. Immutable. */
-public final class Centreline {
+public final class Centreline implements LimbCourse {
   private final String limb;
   private final double[] x;
   private final double[] y;
@@ -31,7 +31,7 @@ public final class Centreline {
     }
   }
 
-  /** Name of the limb. */
+  @Override
   public String limb() {
     return limb;
   }
@@ -41,24 +41,24 @@ public final class Centreline {
     return x.length;
   }
 
-  /** Length of the line [m]. */
+  @Override
   public double length() {
     return at[at.length - 1];
   }
 
-  /** Place at a distance along the line [m]. */
+  @Override
   public double xAt(double along) {
     int i = stretch(along);
     return x[i] + share(i, along) * (x[i + 1] - x[i]);
   }
 
-  /** Place at a distance along the line [m]. */
+  @Override
   public double yAt(double along) {
     int i = stretch(along);
     return y[i] + share(i, along) * (y[i + 1] - y[i]);
   }
 
-  /** Direction at a distance [rad], left positive. */
+  @Override
   public double headingAt(double along) {
     int i = stretch(along);
     return StrictMath.atan2(y[i + 1] - y[i], x[i + 1] - x[i]);

@@ -10,7 +10,6 @@ import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.heat.FrontMarker;
 import lastinch.solver.network.heat.RunOutExtrapolation;
-import lastinch.solver.network.layout.PartNames;
 import lastinch.solver.network.record.EdgeReport;
 import lastinch.solver.network.record.FinalStops;
 import lastinch.solver.network.record.NetworkFindings;
@@ -90,7 +89,7 @@ final class ResultBuilder {
 
   /** Metal without a break from the thick end of the first limb [m]; from its tip if fed there. */
   private double reach(boolean filled) {
-    String limb = PartNames.firstLimb(run.job).name();
+    String limb = run.job.piece().limbs().get(0).name();
     double reached = 0.0;
     for (Channel c : state.channels) {
       if (c.shape.role == Role.PIECE && c.shape.limb.equals(limb)) {

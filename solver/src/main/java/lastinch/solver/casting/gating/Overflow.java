@@ -21,4 +21,9 @@ public record Overflow(String name, Place place, double width, double thickness,
     Checks.within("thickness", thickness, 2e-4, 0.1, "m");
     Checks.within("volume", volume, 1e-9, 1e-2, "m3");
   }
+
+  /** Edge length of the pocket as a cube [m]. */
+  public double side() {
+    return StrictMath.cbrt(volume);
+  }
 }

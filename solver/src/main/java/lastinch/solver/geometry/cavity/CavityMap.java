@@ -10,8 +10,8 @@ import lastinch.solver.casting.GapMap.Part;
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.PourCase;
-import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.casting.gating.Vent;
+import lastinch.solver.geometry.gating.PiecePlaces;
 
 /** Builds the map of the whole cavity of a job. */
 public final class CavityMap {
@@ -46,10 +46,7 @@ public final class CavityMap {
   }
 
   private static PieceShape piece(PourCase job) {
-    boolean side =
-        job.gating().runner().isPresent()
-            && job.gating().runner().get() instanceof Runner.Alongside;
-    return new PieceShape(job.piece(), side);
+    return new PieceShape(job.piece(), PiecePlaces.of(job));
   }
 
   /** What is wrong with how the gating of a job lies; empty when it can be mapped as it should. */
@@ -88,7 +85,7 @@ public final class CavityMap {
    */
   public static GapMap of(Piece piece, double cell) {
     List<Part> parts = new ArrayList<>();
-    List<GapRegion> regions = new PieceShape(piece, false).regions();
+    List<GapRegion> regions = new PieceShape(piece, new PiecePlaces(piece, false)).regions();
     return fill(regions, parts, cell, Orientation.FLAT).fix(parts, List.of(), List.of());
   }
 

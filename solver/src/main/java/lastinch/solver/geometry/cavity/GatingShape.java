@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import lastinch.solver.casting.GapMap.Kind;
 import lastinch.solver.casting.GapMap.Part;
@@ -17,19 +16,19 @@ import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Overflow;
 import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.casting.gating.Sprue;
+import lastinch.solver.geometry.gating.GatingGeometry;
+import lastinch.solver.geometry.gating.GatingGeometry.GateLine;
+import lastinch.solver.geometry.gating.GatingGeometry.Point;
+import lastinch.solver.geometry.gating.Mouth;
+import lastinch.solver.geometry.gating.PiecePlaces;
 
 /**
- * Runner, gates, feeders and overflows laid out round the piece. A gate is cut into the rim until
- * the piece is as thick as the gate or half as thick as it gets further in. A straight runner leads
- * on from the first gate the way the gate points, or level when the mould stands upright and the
- * gate points up or down; a side runner follows the outer ends of the gates. A feeder stands beside
- * the piece behind its neck.
+ * Runner, gates, feeders and overflows laid out round the piece, as {@link GatingGeometry} says
+ * where they run. A gate is cut into the rim until the piece is as thick as the gate or half as
+ * thick as it gets further in. A feeder stands beside the piece behind its neck.
  */
 final class GatingShape {
   private static final Part RUNNER = new Part(Kind.RUNNER, "runner");
-
-  /** Length of the neck of an overflow [m], as in the network of channels; chosen, no source. */
-  private static final double NECK = 5e-3;
 
   /** Stretches in which a cut into the piece is looked for [m]; chosen. */
   private static final double CUT_STEP = 2.5e-4;
@@ -45,8 +44,8 @@ final class GatingShape {
 
   private final Gating gating;
   private final PieceShape piece;
-  private final boolean upright;
-  private final double rise;
+  private final PiecePlaces places;
+  private final GatingGeometry geometry;
   private final Side runnerSide;
   private final List<GapRegion> regions = new ArrayList<>();
 
@@ -58,15 +57,10 @@ final class GatingShape {
   GatingShape(PourCase job, PieceShape piece) {
     gating = job.gating();
     this.piece = piece;
-    upright = job.mould().attitude().upright();
-    rise = job.mould().attitude().rise();
-    runnerSide =
-        gating.runner().isPresent() && gating.runner().get() instanceof Runner.Alongside a
-            ? a.side()
-            : Side.LEFT;
-    for (Gate gate : gating.gates()) {
-      addGate(gate);
-    }
+    places = PiecePlaces.of(job);
+    runnerSide = GatingGeometry.side(job);
+    geometry = new GatingGeometry(job, (place, width) -> piece.rim(place, runnerSide));
+    geometry.gates().forEach(this::addGate);
     addRunner();
     gating.overflows().forEach(this::addOverflow);
     gating.feeders().forEach(this::addFeeder);
@@ -85,10 +79,15 @@ final class GatingShape {
     return faults;
   }
 
-  private void addGate(Gate gate) {
-    Part part = new Part(Kind.GATE, gate.name());
-    RimPlace rim = piece.rim(gate.place(), runnerSide);
-    join(part, rim, gate.width(), gate.thickness(), gate.length() + bridge());
+  private void addGate(GateLine line) {
+    Gate gate = line.gate();
+    Mouth rim = line.mouth();
+    join(
+        new Part(Kind.GATE, gate.name()),
+        rim,
+        gate.width(),
+        gate.thickness(),
+        gate.length() + bridge());
     if (gate.length() > OVER_RIM) {
       double over = gate.length() - OVER_RIM;
       see(rim.xOut(OVER_RIM), rim.yOut(OVER_RIM), rim.outX(), rim.outY(), over, 0.0);
@@ -115,14 +114,11 @@ final class GatingShape {
 
   /** How far gates reach into a side runner, so that no sliver is left between [m]. */
   private double bridge() {
-    return gating
-        .runner()
-        .map(r -> r instanceof Runner.Alongside ? 0.5 * r.width() : 0.0)
-        .orElse(0.0);
+    return places.isFedBeside() ? 0.5 * gating.runner().orElseThrow().width() : 0.0;
   }
 
   /** A channel from the rim outwards, cut into the piece as far as it is thinner. */
-  private void join(Part part, RimPlace rim, double width, double gap, double length) {
+  private void join(Part part, Mouth rim, double width, double gap, double length) {
     regions.add(
         new BarRegion(part, rim.x(), rim.y(), rim.outX(), rim.outY(), length, width, gap, gap));
     double thickest = 0.0;
@@ -151,41 +147,43 @@ final class GatingShape {
   }
 
   private void addRunner() {
-    List<Gate> gates = gating.gates();
+    List<GateLine> gates = geometry.gates();
     if (gates.isEmpty()) {
       addFootWithoutGates();
-    } else if (gating.runner().isPresent() && gating.runner().get() instanceof Runner.Alongside a) {
+    } else if (gating.runner().isEmpty()) {
+      gates.forEach(this::addFootUnder);
+    } else if (gating.runner().get() instanceof Runner.Alongside a) {
       addSideRunner(a);
     } else {
-      RimPlace first = piece.rim(gates.get(0).place(), runnerSide);
-      Optional<Runner> straight = gating.runner();
-      if (straight.isPresent()) {
-        addStraight(first, gates.get(0), (Runner.Straight) straight.get());
-      }
-      for (Gate gate : straight.isPresent() ? gates.subList(1, gates.size()) : gates) {
-        RimPlace rim = piece.rim(gate.place(), runnerSide);
-        double under = Math.min(gating.sprue().foot(), 0.5 * gate.length());
-        feet.add(
-            new BarRegion(
-                RUNNER,
-                rim.xOut(gate.length() - under),
-                rim.yOut(gate.length() - under),
-                rim.outX(),
-                rim.outY(),
-                under,
-                gate.width(),
-                gate.thickness(),
-                gate.thickness()));
-      }
+      addStraight(gates.get(0), gating.runner().get());
+      gates.subList(1, gates.size()).forEach(this::addFootUnder);
     }
+  }
+
+  /** A gate that no runner reaches is fed at its outer end. */
+  private void addFootUnder(GateLine line) {
+    Gate gate = line.gate();
+    double under = Math.min(gating.sprue().foot(), 0.5 * gate.length());
+    Point from = line.end(-under);
+    feet.add(
+        new BarRegion(
+            RUNNER,
+            from.x(),
+            from.y(),
+            line.mouth().outX(),
+            line.mouth().outY(),
+            under,
+            gate.width(),
+            gate.thickness(),
+            gate.thickness()));
   }
 
   private void addFootWithoutGates() {
     Sprue sprue = gating.sprue();
     Place place = sprue.into().orElse(new Place.Into("boss"));
     double[] at = piece.middle(place);
-    if (place instanceof Place.At || !piece.isBoss(place)) {
-      RimPlace rim = piece.rim(place, runnerSide);
+    if (place instanceof Place.At || !places.isBoss(place)) {
+      Mouth rim = piece.rim(place, runnerSide);
       double reach = 0.5 * sprue.foot();
       boolean end =
           !(place instanceof Place.At on) || on.side() == Side.TIP || on.side() == Side.THICK_END;
@@ -194,100 +192,76 @@ final class GatingShape {
     feet.add(new DiscRegion(RUNNER, at[0], at[1], sprue.foot(), 1.0));
   }
 
-  private void addStraight(RimPlace rim, Gate gate, Runner.Straight runner) {
-    boolean turns = upright && Math.abs(rim.outX()) > 0.5;
-    double alongX = turns ? 0.0 : rim.outX();
-    double alongY = turns ? 1.0 : rim.outY();
-    double reach = turns ? gate.length() + 0.5 * runner.width() : gate.length();
-    double x = rim.xOut(reach);
-    double y = rim.yOut(reach);
-    double back = (turns ? 0.5 * gate.width() : 0.0) + runner.runsOn();
-    double length = runner.length() + (turns ? 0.5 * gate.width() : 0.0);
-    addRunner(
-        new BarRegion(
-            RUNNER, x, y, alongX, alongY, length, runner.width(), runner.depth(), runner.depth()));
-    if (back > 0.0 && turns) {
-      addRunner(
-          new BarRegion(
-              RUNNER,
-              x,
-              y,
-              -alongX,
-              -alongY,
-              back,
-              runner.width(),
-              runner.depth(),
-              runner.depth()));
+  private void addStraight(GateLine gate, Runner runner) {
+    boolean turned = geometry.isTurned();
+    double wide = runner.width();
+    double gap = runner.depth();
+    Point end = gate.end(turned ? 0.5 * wide : 0.0);
+    Point way = geometry.ahead(new Point(0.0, 0.0), 1.0);
+    double length = geometry.stretches().get(0).length();
+    addRunner(new BarRegion(RUNNER, end.x(), end.y(), way.x(), way.y(), length, wide, gap, gap));
+    if (turned) {
+      double back = 0.5 * gate.gate().width() + runner.runsOn();
+      addRunner(new BarRegion(RUNNER, end.x(), end.y(), -way.x(), -way.y(), back, wide, gap, gap));
     }
     double foot = Math.min(gating.sprue().foot(), 0.5 * length);
-    feet.add(
-        new DiscRegion(
-            RUNNER,
-            x + alongX * (length - 0.5 * foot),
-            y + alongY * (length - 0.5 * foot),
-            foot,
-            1.0));
+    Point under = geometry.ahead(end, length - 0.5 * foot);
+    feet.add(new DiscRegion(RUNNER, under.x(), under.y(), foot, 1.0));
   }
 
+  /** The runner reaches past its gates at least as far as the widest of them is wide. */
   private void addSideRunner(Runner.Alongside runner) {
-    List<double[]> line = new ArrayList<>();
-    for (Gate gate : gating.gates()) {
-      RimPlace rim = piece.rim(gate.place(), runnerSide);
-      double reach = gate.length() + 0.5 * runner.width();
-      line.add(new double[] {rim.xOut(reach), rim.yOut(reach)});
-    }
-    line.sort(Comparator.comparingDouble(p -> p[0]));
-    boolean fromTip = feedsFromTip(runner.fedFrom());
+    List<Point> line = new ArrayList<>();
+    geometry.gates().forEach(g -> line.add(g.end(0.5 * runner.width())));
+    line.sort(Comparator.comparingDouble(Point::x));
+    boolean fromTip = geometry.foot().x() > geometry.stretches().get(0).to().x();
     double before = fromTip ? runner.runsOn() : runner.width();
     double after = fromTip ? runner.width() : runner.runsOn();
     double wide = gating.gates().stream().mapToDouble(Gate::width).max().orElseThrow();
-    double[] first = line.get(0);
-    double[] last = line.get(line.size() - 1);
-    line.add(0, new double[] {first[0] - Math.max(before, 0.5 * wide), first[1]});
-    line.add(new double[] {last[0] + Math.max(after, 0.5 * wide), last[1]});
+    Point first = line.get(0);
+    Point last = line.get(line.size() - 1);
+    line.add(0, new Point(first.x() - Math.max(before, 0.5 * wide), first.y()));
+    line.add(new Point(last.x() + Math.max(after, 0.5 * wide), last.y()));
     for (int k = 0; k + 1 < line.size(); k++) {
-      double[] a = line.get(k);
-      double[] b = line.get(k + 1);
-      if (Math.abs(b[0] - a[0]) + Math.abs(b[1] - a[1]) > CUT_STEP) {
+      Point a = line.get(k);
+      Point b = line.get(k + 1);
+      if (Math.abs(b.x() - a.x()) + Math.abs(b.y() - a.y()) > CUT_STEP) {
         addRunner(
-            BarRegion.between(RUNNER, a[0], a[1], b[0], b[1], runner.width(), runner.depth()));
+            BarRegion.between(RUNNER, a.x(), a.y(), b.x(), b.y(), runner.width(), runner.depth()));
       }
       if (k > 0) {
-        regions.add(new DiscRegion(RUNNER, a[0], a[1], runner.width(), runner.depth()));
+        regions.add(new DiscRegion(RUNNER, a.x(), a.y(), runner.width(), runner.depth()));
       }
     }
-    double[] end = fromTip ? line.get(line.size() - 1) : line.get(0);
+    Point end = line.get(fromTip ? line.size() - 1 : 0);
     double foot = Math.min(gating.sprue().foot(), runner.width());
-    feet.add(new DiscRegion(RUNNER, end[0] + (fromTip ? -0.5 : 0.5) * foot, end[1], foot, 1.0));
-  }
-
-  private boolean feedsFromTip(Runner.FedFrom end) {
-    return switch (end) {
-      case TIP -> true;
-      case THICK_END -> false;
-      case TOP -> rise > 0.0;
-      case BOTTOM -> rise < 0.0;
-    };
+    feet.add(new DiscRegion(RUNNER, end.x() + (fromTip ? -0.5 : 0.5) * foot, end.y(), foot, 1.0));
   }
 
   private void addOverflow(Overflow overflow) {
     Part part = new Part(Kind.OVERFLOW, overflow.name());
-    RimPlace rim = piece.rim(overflow.place(), runnerSide);
-    double side = StrictMath.cbrt(overflow.volume());
-    join(part, rim, overflow.width(), overflow.thickness(), NECK);
+    Mouth rim = piece.rim(overflow.place(), runnerSide);
+    double side = overflow.side();
+    join(part, rim, overflow.width(), overflow.thickness(), GatingGeometry.NECK);
     regions.add(
         new BarRegion(
-            part, rim.xOut(NECK), rim.yOut(NECK), rim.outX(), rim.outY(), side, side, side, side));
+            part,
+            rim.xOut(GatingGeometry.NECK),
+            rim.yOut(GatingGeometry.NECK),
+            rim.outX(),
+            rim.outY(),
+            side,
+            side,
+            side,
+            side));
   }
 
   /** A boss that is gated at its end is fed from its side, and the other way round. */
   private void addFeeder(Feeder feeder) {
     Part part = new Part(Kind.FEEDER, feeder.name());
-    RimPlace rim = piece.rim(feeder.place(), runnerSide);
-    if (piece.isBoss(feeder.place())) {
-      boolean side =
-          gating.runner().isPresent() && gating.runner().get() instanceof Runner.Alongside;
-      rim = side ? piece.bossEnd() : piece.bossSide(Side.LEFT);
+    Mouth rim = piece.rim(feeder.place(), runnerSide);
+    if (places.isBoss(feeder.place())) {
+      rim = places.isFedBeside() ? piece.bossEnd() : piece.bossSide(Side.LEFT);
     }
     double neck = 0.5 * feeder.neckAcross();
     join(part, rim, feeder.neckAcross(), feeder.neckAcross(), neck + 0.1 * feeder.across());

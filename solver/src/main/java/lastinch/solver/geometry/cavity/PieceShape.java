@@ -1,6 +1,7 @@
 package lastinch.solver.geometry.cavity;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,20 +9,20 @@ import java.util.Optional;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Centreline;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.LimbCourse;
 import lastinch.solver.casting.Model;
 import lastinch.solver.casting.Piece;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Solid;
-import lastinch.solver.geometry.solid.SlicedCentreline;
+import lastinch.solver.geometry.gating.LimbEnds;
+import lastinch.solver.geometry.gating.Mouth;
+import lastinch.solver.geometry.gating.PiecePlaces;
 
 /** The piece laid out in the parting plane, and where places on it are. */
 final class PieceShape {
   /** Stretches in which rims are looked for [m]; chosen. */
   private static final double STEP = 1e-4;
-
-  /** Places nearer to each other than this are one [m]; chosen. */
-  private static final double NEAR = 1e-6;
 
   /** So far in from an end there is piece behind it [m]; as deep as a gate is cut in. */
   private static final double INSIDE = 2e-3;
@@ -29,27 +30,19 @@ final class PieceShape {
   /** Directions in which the nearest rim is looked for [-]: every 5 degrees; chosen. */
   private static final int RAYS = 72;
 
-  private static final String THICK_END = " thick end";
-  private static final String TIP = " tip";
-
   private final Piece piece;
   private final Map<String, LimbCourse> limbs = new LinkedHashMap<>();
   private final List<GapRegion> regions = new ArrayList<>();
-  private final boolean sideRunner;
+  private final PiecePlaces places;
 
-  /**
-   * Lays the piece out.
-   *
-   * @param sideRunner whether gates into the boss come from the side
-   */
-  PieceShape(Piece piece, boolean sideRunner) {
+  PieceShape(Piece piece, PiecePlaces places) {
     this.piece = piece;
-    this.sideRunner = sideRunner;
+    this.places = places;
     if (piece.model().isPresent()) {
       Model model = piece.model().get();
-      model.lines().forEach(l -> limbs.put(l.limb(), new SlicedCentreline(l)));
+      model.lines().forEach(l -> limbs.put(l.limb(), l));
       if (limbs.isEmpty()) {
-        limbs.put(Limb.ONLY, new SlicedCentreline(straight(model.solid())));
+        limbs.put(Limb.ONLY, straight(model.solid()));
       }
       regions.add(new SolidRegion(model.solid(), model.lines()));
     } else {
@@ -59,9 +52,13 @@ final class PieceShape {
   }
 
   private void sweep(List<Limb> all) {
+    LimbEnds ends = new LimbEnds(all);
+    Map<String, double[]> joints = new HashMap<>();
     for (Limb limb : all) {
-      double[] start = start(limb.from());
+      double[] start = joints.computeIfAbsent(ends.start(limb), j -> new double[2]);
       SweptLimb swept = new SweptLimb(limb, start[0], start[1]);
+      joints.putIfAbsent(
+          ends.end(limb), new double[] {swept.xAt(limb.length()), swept.yAt(limb.length())});
       limbs.put(limb.name(), swept);
       regions.add(swept);
     }
@@ -72,21 +69,6 @@ final class PieceShape {
     double middle = 0.5 * (solid.low(1) + solid.high(1));
     return new Centreline(
         Limb.ONLY, new double[] {solid.low(0), solid.high(0)}, new double[] {middle, middle});
-  }
-
-  /** Where a limb begins that grows from a named end: boss, limb (its tip) or one end of a limb. */
-  private double[] start(String from) {
-    boolean thick = from.endsWith(THICK_END);
-    String name =
-        thick
-            ? from.substring(0, from.length() - THICK_END.length())
-            : from.endsWith(TIP) ? from.substring(0, from.length() - TIP.length()) : from;
-    LimbCourse before = limbs.get(name);
-    if (before == null) {
-      return new double[] {0.0, 0.0};
-    }
-    double s = thick ? 0.0 : before.length();
-    return new double[] {before.xAt(s), before.yAt(s)};
   }
 
   List<GapRegion> regions() {
@@ -101,49 +83,41 @@ final class PieceShape {
     return gap;
   }
 
-  /** Whether a place is on or in the boss. */
-  boolean isBoss(Place place) {
-    return piece.boss().isPresent()
-        && ((place instanceof Place.Into into && "boss".equals(into.part()))
-            || (place instanceof Place.At at
-                && at.side() == Side.THICK_END
-                && at.distance() <= NEAR));
-  }
-
   /** The middle of the piece at a place: x, y [m]. */
   double[] middle(Place place) {
     if (place instanceof Place.At at && at.spot().isPresent()) {
       return new double[] {at.spot().get().x(), at.spot().get().y()};
     }
-    if (isBoss(place)) {
-      return new double[] {-0.5 * piece.boss().orElseThrow().length(), 0.0};
-    }
-    LimbCourse swept = limbOf(place);
-    double s = distanceOn(place, swept);
-    return new double[] {swept.xAt(s), swept.yAt(s)};
+    LimbCourse course = limbOf(place);
+    return middle(place, PiecePlaces.distance(place, course.length()));
   }
 
-  /**
-   * Where a vent opens: the middle of the piece at its place; a limb by name is vented at its tip.
-   */
+  /** Where a vent opens: the middle of the piece at its place. */
   double[] ventPlace(Place place) {
-    if (place instanceof Place.Into && !isBoss(place)) {
-      LimbCourse swept = limbOf(place);
-      return new double[] {swept.xAt(swept.length()), swept.yAt(swept.length())};
+    LimbCourse course = limbOf(place);
+    return place instanceof Place.Into
+        ? middle(place, PiecePlaces.ventDistance(place, course.length()))
+        : middle(place);
+  }
+
+  private double[] middle(Place place, double along) {
+    if (places.isBoss(place)) {
+      return new double[] {-0.5 * places.bossLength(), 0.0};
     }
-    return middle(place);
+    LimbCourse course = limbOf(place);
+    return new double[] {course.xAt(along), course.yAt(along)};
   }
 
   /** Where something joins the rim, and which way is out. */
-  RimPlace rim(Place place, Side usual) {
+  Mouth rim(Place place, Side usual) {
     if (place instanceof Place.At at && at.spot().isPresent()) {
       return nearest(at.spot().get());
     }
-    if (isBoss(place)) {
-      return sideRunner ? bossSide(usual) : bossEnd();
+    if (places.isBoss(place)) {
+      return places.isFedBeside() ? bossSide(usual) : bossEnd();
     }
     LimbCourse swept = limbOf(place);
-    double s = distanceOn(place, swept);
+    double s = PiecePlaces.distance(place, swept.length());
     Side side = place instanceof Place.At at ? at.side() : Side.THICK_END;
     double x = swept.xAt(s);
     double y = swept.yAt(s);
@@ -152,25 +126,25 @@ final class PieceShape {
     return switch (side) {
       case LEFT -> outwards(x, y, -sin, cos);
       case RIGHT -> outwards(x, y, sin, -cos);
-      case THICK_END -> end(new RimPlace(x, y, -cos, -sin));
-      case TIP -> end(new RimPlace(x, y, cos, sin));
+      case THICK_END -> end(new Mouth(x, y, -cos, -sin));
+      case TIP -> end(new Mouth(x, y, cos, sin));
     };
   }
 
   /** Middle of the outer end of the boss. */
-  RimPlace bossEnd() {
-    return new RimPlace(-piece.boss().orElseThrow().length(), 0.0, -1.0, 0.0);
+  Mouth bossEnd() {
+    return new Mouth(-places.bossLength(), 0.0, -1.0, 0.0);
   }
 
   /** Middle of a side of the boss. */
-  RimPlace bossSide(Side side) {
+  Mouth bossSide(Side side) {
     Boss boss = piece.boss().orElseThrow();
     double out = side == Side.RIGHT ? -1.0 : 1.0;
-    return new RimPlace(-0.5 * boss.length(), out * 0.5 * boss.width(), 0.0, out);
+    return new Mouth(-0.5 * boss.length(), out * 0.5 * boss.width(), 0.0, out);
   }
 
   /** The place on the rim nearest to a spot; out is straight away from the piece. */
-  private RimPlace nearest(Place.Spot spot) {
+  private Mouth nearest(Place.Spot spot) {
     boolean inside = gapAt(spot.x(), spot.y()) > 0.0;
     PlanBox all = regions.stream().map(GapRegion::box).reduce(PlanBox::with).orElseThrow();
     double far = all.highX() - all.lowX() + all.highY() - all.lowY();
@@ -192,12 +166,12 @@ final class PieceShape {
     }
     double sign = inside ? 1.0 : -1.0;
     double reach = inside ? best - STEP : best;
-    return new RimPlace(
+    return new Mouth(
         spot.x() + reach * bestX, spot.y() + reach * bestY, sign * bestX, sign * bestY);
   }
 
   /** An end of the piece; one that has nothing in its middle is taken where there is some. */
-  private RimPlace end(RimPlace middle) {
+  private Mouth end(Mouth middle) {
     PlanBox all = regions.stream().map(GapRegion::box).reduce(PlanBox::with).orElseThrow();
     double far = all.highX() - all.lowX() + all.highY() - all.lowY();
     for (double d = 0.0; d < far; d += STEP) {
@@ -209,7 +183,7 @@ final class PieceShape {
             to += side * STEP;
           }
           double t = 0.5 * (from + to);
-          return new RimPlace(
+          return new Mouth(
               middle.x() - t * middle.outY(),
               middle.y() + t * middle.outX(),
               middle.outX(),
@@ -221,14 +195,14 @@ final class PieceShape {
   }
 
   /** Whether there is cavity just inside of a rim, so far to the side of it. */
-  private boolean isInside(RimPlace rim, double aside) {
+  private boolean isInside(Mouth rim, double aside) {
     double x = rim.xOut(-INSIDE) - aside * rim.outY();
     double y = rim.yOut(-INSIDE) + aside * rim.outX();
     return gapAt(x, y) > 0.0;
   }
 
   /** The last place along a line at which there is cavity. */
-  private RimPlace outwards(double x, double y, double outX, double outY) {
+  private Mouth outwards(double x, double y, double outX, double outY) {
     PlanBox all = regions.stream().map(GapRegion::box).reduce(PlanBox::with).orElseThrow();
     double far = all.highX() - all.lowX() + all.highY() - all.lowY();
     double inside = 0.0;
@@ -246,7 +220,7 @@ final class PieceShape {
         outside = half;
       }
     }
-    return new RimPlace(x + inside * outX, y + inside * outY, outX, outY);
+    return new Mouth(x + inside * outX, y + inside * outY, outX, outY);
   }
 
   private LimbCourse limbOf(Place place) {
@@ -256,17 +230,5 @@ final class PieceShape {
             ? at.limb()
             : place instanceof Place.Into into ? into.part() : first.limb();
     return Optional.ofNullable(limbs.get(name)).orElse(first);
-  }
-
-  private static double distanceOn(Place place, LimbCourse swept) {
-    if (place instanceof Place.At at) {
-      double length = swept.length();
-      return switch (at.side()) {
-        case TIP -> length;
-        case THICK_END -> 0.0;
-        case LEFT, RIGHT -> Math.max(0.0, Math.min(length, at.distance()));
-      };
-    }
-    return 0.0;
   }
 }

@@ -4,8 +4,10 @@ import java.util.List;
 import lastinch.solver.casting.GapMap.Kind;
 import lastinch.solver.casting.GapMap.Part;
 import lastinch.solver.casting.Limb;
+import lastinch.solver.casting.LimbCourse;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
+import lastinch.solver.geometry.gating.LimbProfile;
 
 /**
  * A limb whose section is swept along its axis; width and thickness run straight from station to
@@ -68,10 +70,7 @@ record SweptLimb(Limb swept, double x0, double y0) implements GapRegion, LimbCou
     }
     List<Station> stations = swept.stations();
     double at = stations.get(0).at() + s;
-    int k = 0;
-    while (k < stations.size() - 2 && at > stations.get(k + 1).at()) {
-      k++;
-    }
+    int k = LimbProfile.stretch(stations, at);
     Station p = stations.get(k);
     Station q = stations.get(k + 1);
     double share = (at - p.at()) / (q.at() - p.at());

@@ -6,10 +6,10 @@
  * lastinch.solver.geometry.cavity.SweptLimb}), a drawn piece ({@link
  * lastinch.solver.geometry.cavity.SolidRegion}), bars, discs and the boss are regions. {@link
  * lastinch.solver.geometry.cavity.PieceShape} lays the piece out and knows where its rim is, {@link
- * lastinch.solver.geometry.cavity.GatingShape} lays runner, gates, feeders and overflows round it
- * and tells of what misses the piece or lies over it. {@link
- * lastinch.solver.geometry.cavity.CavityMap} fills them all into the squares of one {@link
- * lastinch.solver.casting.GapMap} by sampling ({@link
+ * lastinch.solver.geometry.cavity.GatingShape} makes regions of runner, gates, feeders and
+ * overflows as {@link lastinch.solver.geometry.gating.GatingGeometry} says where they run and tells
+ * of what misses the piece or lies over it. {@link lastinch.solver.geometry.cavity.CavityMap} fills
+ * them all into the squares of one {@link lastinch.solver.casting.GapMap} by sampling ({@link
  * lastinch.solver.geometry.cavity.CellFilling}); the wall of a drawn piece is the true area of its
  * faces ({@link lastinch.solver.geometry.cavity.SolidWall}).
  *

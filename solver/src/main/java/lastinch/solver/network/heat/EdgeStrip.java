@@ -6,7 +6,7 @@ import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
 import lastinch.solver.charge.MeltProperties;
-import lastinch.solver.network.layout.LimbProfile;
+import lastinch.solver.geometry.gating.LimbProfile;
 import lastinch.solver.physics.Capillary;
 
 /**

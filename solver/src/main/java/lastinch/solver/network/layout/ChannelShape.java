@@ -9,6 +9,9 @@ import lastinch.solver.result.PassageRecord;
  * cell {@code i} lies between faces {@code i} and {@code i + 1}. Area is straight between faces.
  */
 public final class ChannelShape {
+  /** Between the name of a limb or boss and the number of its part. */
+  static final String PART = " part ";
+
   public final String name;
 
   /** Limb, boss or other passage that the channel belongs to. */
@@ -76,7 +79,8 @@ public final class ChannelShape {
       DoubleFunction<SectionShape> sectionAt,
       DoubleFunction<Double> mouldAt) {
     this.name = name;
-    limb = PartNames.limbOf(name);
+    int part = name.lastIndexOf(PART);
+    limb = part < 0 ? name : name.substring(0, part);
     this.role = role;
     this.length = length;
     this.start = start;

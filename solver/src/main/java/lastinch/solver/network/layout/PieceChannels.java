@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleFunction;
 import lastinch.solver.casting.Boss;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Place;
@@ -15,10 +16,13 @@ import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Feeder;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Overflow;
-import lastinch.solver.casting.gating.Runner;
-import lastinch.solver.charge.Closures;
 import lastinch.solver.charge.MouldTemperature;
-import lastinch.solver.physics.Losses;
+import lastinch.solver.geometry.gating.GatingGeometry;
+import lastinch.solver.geometry.gating.LimbAxis;
+import lastinch.solver.geometry.gating.LimbEnds;
+import lastinch.solver.geometry.gating.LimbProfile;
+import lastinch.solver.geometry.gating.Mouth;
+import lastinch.solver.geometry.gating.PiecePlaces;
 import lastinch.solver.result.PassageRecord.Role;
 
 /**
@@ -27,12 +31,6 @@ import lastinch.solver.result.PassageRecord.Role;
  * first limb.
  */
 final class PieceChannels {
-  /** Places on a limb closer than this are one [m]; numerical, over rounding. */
-  private static final double NEAR = 1e-6;
-
-  /** What joins a limb no further apart joins it at one place [m]; chosen, under half a cell. */
-  static final double TOGETHER = 2e-3;
-
   private static final ChannelGraph.EndLosses NONE = new ChannelGraph.EndLosses(0.0, 0.0, 0.0, 0.0);
 
   private final PourCase job;
@@ -42,14 +40,16 @@ final class PieceChannels {
   private final Optional<Boss> boss;
   private final List<Limb> limbs;
 
+  private final PiecePlaces places;
+  private final LimbAxis axis;
+
   /** By limb name: joints at cuts, by distance; the ends are in it once numbered. */
   private final Map<String, TreeMap<Double, Integer>> cuts = new LinkedHashMap<>();
 
-  private final LimbAxis axis = new LimbAxis();
   private final TreeMap<Double, Integer> bossCuts = new TreeMap<>();
-  private double enteredArea;
-  private double enteredBend;
-  private boolean enteredDirectly;
+
+  /** Losses where metal comes in without a gate, by the area that it comes into. */
+  private DoubleFunction<ChannelGraph.EndLosses> entered = area -> NONE;
 
   PieceChannels(PourCase job, MouldTemperature mouldHeat, double cell) {
     this.job = job;
@@ -58,35 +58,27 @@ final class PieceChannels {
     rise = job.mould().attitude().rise();
     boss = job.piece().boss();
     limbs = job.piece().limbs();
+    places = PiecePlaces.of(job);
+    axis = new LimbAxis(limbs);
     for (Limb limb : limbs) {
       cuts.put(limb.name(), new TreeMap<>());
     }
   }
 
-  private Limb limb(String name) {
-    for (Limb limb : limbs) {
-      if (limb.name().equals(name)) {
-        return limb;
-      }
-    }
-    return limbs.get(0);
-  }
-
   /** Whether the only way in is at the tip of the first limb. */
   boolean entersAtTip() {
-    List<Gate> gates = job.gating().gates();
-    Optional<Place> place =
-        gates.isEmpty()
-            ? job.gating().sprue().into()
-            : gates.size() == 1 ? Optional.of(gates.get(0).place()) : Optional.empty();
-    return place.isPresent()
-        && place.get() instanceof Place.At at
-        && (at.side() == Side.TIP || at.distance() >= limbs.get(0).length() - NEAR);
+    return places.entersAtTip(job.gating());
   }
 
-  /** Axis position of the outer end of boss or piece on the side metal comes in [m]. */
-  double mouthAxis() {
-    return entersAtTip() ? limbs.get(0).length() : -boss.map(Boss::length).orElse(0.0);
+  /**
+   * Mouth of what joins, on the axis: a straight runner leads on from an end of a piece that lies;
+   * other gating is level with its mouth.
+   */
+  Mouth mouth(Place place) {
+    boolean level =
+        places.isFedBeside() || PiecePlaces.isSide(place) || job.mould().attitude().upright();
+    boolean tip = place instanceof Place.At at && at.side() == Side.TIP;
+    return new Mouth(axisOf(place), 0.0, level ? 0.0 : tip ? 1.0 : -1.0, 0.0);
   }
 
   /** Notes all places where something joins. */
@@ -103,59 +95,29 @@ final class PieceChannels {
   }
 
   private void mark(Place place) {
-    if (isBoss(place)) {
-      bossCuts.put(bossDistance(), ChannelGraph.CLOSED);
+    if (places.isBoss(place)) {
+      bossCuts.put(places.bossDistance(), ChannelGraph.CLOSED);
     } else {
-      cuts.get(limbOf(place).name()).put(cutAt(place), ChannelGraph.CLOSED);
+      cuts.get(places.limb(place).name()).put(cutAt(place), ChannelGraph.CLOSED);
     }
   }
 
   /** Distance of the cut that a place shares with what joins close by, or its own [m]. */
   private double cutAt(Place place) {
     double own = distanceOn(place);
-    Limb limb = limbOf(place);
-    if (own < TOGETHER) {
+    Limb limb = places.limb(place);
+    if (own < GatingGeometry.TOGETHER) {
       return 0.0;
     }
-    if (own > limb.length() - TOGETHER) {
+    if (own > limb.length() - GatingGeometry.TOGETHER) {
       return limb.length();
     }
-    Double near = cuts.get(limb.name()).ceilingKey(own - TOGETHER);
-    return near != null && near <= own + TOGETHER ? near : own;
-  }
-
-  private boolean isBoss(Place place) {
-    return boss.isPresent()
-        && ((place instanceof Place.Into into && "boss".equals(into.part()))
-            || (place instanceof Place.At at
-                && at.side() == Side.THICK_END
-                && at.distance() <= NEAR));
-  }
-
-  /** Distance from the outer end of the boss at which things join it [m]. */
-  private double bossDistance() {
-    boolean side =
-        job.gating().runner().isPresent()
-            && job.gating().runner().get() instanceof Runner.Alongside;
-    return side ? 0.5 * boss.orElseThrow().length() : 0.0;
-  }
-
-  private Limb limbOf(Place place) {
-    if (place instanceof Place.At at) {
-      return limb(at.limb());
-    }
-    return place instanceof Place.Into into ? limb(into.part()) : limbs.get(0);
+    Double near = cuts.get(limb.name()).ceilingKey(own - GatingGeometry.TOGETHER);
+    return near != null && near <= own + GatingGeometry.TOGETHER ? near : own;
   }
 
   private double distanceOn(Place place) {
-    Limb limb = limbOf(place);
-    if (place instanceof Place.At at) {
-      double wanted =
-          at.side() == Side.TIP ? limb.length() : at.side() == Side.THICK_END ? 0.0 : at.distance();
-      double d = Math.max(0.0, Math.min(limb.length(), wanted));
-      return d < NEAR ? 0.0 : d > limb.length() - NEAR ? limb.length() : d;
-    }
-    return 0.0;
+    return PiecePlaces.distance(place, places.limb(place).length());
   }
 
   /**
@@ -168,58 +130,34 @@ final class PieceChannels {
   int number(int next, int entry) {
     int free = next;
     boolean tip = entersAtTip();
+    LimbEnds ends = new LimbEnds(limbs);
     Map<String, Integer> named = new LinkedHashMap<>();
     for (Limb limb : limbs) {
       TreeMap<Double, Integer> on = cuts.get(limb.name());
-      boolean first = limb.name().equals(limbs.get(0).name());
-      boolean atStart = on.containsKey(0.0);
-      boolean atEnd = on.containsKey(limb.length());
-      int start;
-      if (!first && !limb.from().isEmpty()) {
-        start = named.getOrDefault(limb.from(), named.getOrDefault("start", ChannelGraph.CLOSED));
-      } else if (first && boss.isEmpty() && entry != ChannelGraph.CLOSED && !tip) {
-        start = entry;
-      } else if (first && (boss.isPresent() || atStart || limbs.size() > 1)) {
-        start = free++;
-      } else {
-        start = atStart ? free++ : ChannelGraph.CLOSED;
+      boolean first = limb == limbs.get(0);
+      boolean start =
+          on.containsKey(0.0)
+              || ends.isShared(ends.start(limb))
+              || (first && (boss.isPresent() || limbs.size() > 1));
+      if (first && entry != ChannelGraph.CLOSED && (tip || boss.isEmpty())) {
+        named.put(tip ? ends.end(limb) : ends.start(limb), entry);
       }
-      if (first) {
-        named.put("start", start);
-        named.put("boss", start);
+      if (!named.containsKey(ends.start(limb))) {
+        named.put(ends.start(limb), start ? free++ : ChannelGraph.CLOSED);
       }
       for (Map.Entry<Double, Integer> cut : on.entrySet()) {
         if (cut.getKey() > 0.0 && cut.getKey() < limb.length()) {
           cut.setValue(free++);
         }
       }
-      int end;
-      if (!limb.to().isEmpty() && named.containsKey(limb.to())) {
-        end = named.get(limb.to());
-      } else if (first && tip && entry != ChannelGraph.CLOSED) {
-        end = entry;
-      } else if (atEnd || isJoinedLater(limb)) {
-        end = free++;
-      } else {
-        end = ChannelGraph.CLOSED;
+      if (!named.containsKey(ends.end(limb))) {
+        boolean joined = on.containsKey(limb.length()) || ends.isShared(ends.end(limb));
+        named.put(ends.end(limb), joined ? free++ : ChannelGraph.CLOSED);
       }
-      named.put(limb.name(), end);
-      named.put(limb.name() + PartNames.TIP, end);
-      named.put(limb.name() + PartNames.THICK_END, start);
-      on.put(0.0, start);
-      on.put(limb.length(), end);
-      axis.place(limb, first);
+      on.put(0.0, named.get(ends.start(limb)));
+      on.put(limb.length(), named.get(ends.end(limb)));
     }
     return numberBoss(free, entry, tip);
-  }
-
-  private boolean isJoinedLater(Limb limb) {
-    for (Limb other : limbs) {
-      if (PartNames.isEndOf(limb, other.from()) || PartNames.isEndOf(limb, other.to())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private int numberBoss(int next, int entry, boolean tip) {
@@ -240,46 +178,41 @@ final class PieceChannels {
     return free;
   }
 
-  /** Remembers what the piece is entered from when there is no gate. */
-  void enteredFrom(double area, double bend) {
-    enteredArea = area;
-    enteredBend = bend;
-    enteredDirectly = true;
+  /** Remembers the losses of coming into the piece, by its area, when there is no gate. */
+  void enteredWith(DoubleFunction<ChannelGraph.EndLosses> losses) {
+    entered = losses;
   }
 
   /** Joint at a place. */
   int jointOf(Place place) {
-    return isBoss(place)
-        ? bossCuts.get(bossDistance())
-        : cuts.get(limbOf(place).name()).get(cutAt(place));
+    return places.isBoss(place)
+        ? bossCuts.get(places.bossDistance())
+        : cuts.get(places.limb(place).name()).get(cutAt(place));
   }
 
   /** Position of a place along the piece's axis [m]. */
   double axisOf(Place place) {
-    if (isBoss(place)) {
-      return bossDistance() - boss.orElseThrow().length();
-    }
-    Limb limb = limbOf(place);
-    return axis.at(limb, distanceOn(place));
+    return places.isBoss(place)
+        ? places.bossDistance() - places.bossLength()
+        : axis.at(places.limb(place), distanceOn(place));
   }
 
   /** Whether metal at a place can go both ways along the piece. */
   boolean isThrough(Place place) {
-    if (isBoss(place)) {
-      return bossDistance() > 0.0;
+    if (places.isBoss(place)) {
+      return places.bossDistance() > 0.0;
     }
     double d = cutAt(place);
-    return d > 0.0 && d < limbOf(place).length();
+    return d > 0.0 && d < places.limb(place).length();
   }
 
   /** Area of the piece at a place [m2]. */
   double areaAt(Place place) {
-    if (isBoss(place)) {
+    if (places.isBoss(place)) {
       return SectionShape.flat(boss.orElseThrow().width(), boss.orElseThrow().depth()).area();
     }
-    Limb limb = limbOf(place);
-    double first = limb.stations().get(0).at();
-    return LimbProfile.section(limb.section(), limb.stations(), first + distanceOn(place)).area();
+    Limb limb = places.limb(place);
+    return SectionShape.of(limb, limb.stations().get(0).at() + distanceOn(place)).area();
   }
 
   /** Adds the channels of boss and limbs. */
@@ -296,7 +229,7 @@ final class PieceChannels {
         double to = at.get(k + 1);
         shapes.add(
             new ChannelShape(
-                at.size() == 2 ? "boss" : "boss" + PartNames.PART + (k + 1),
+                at.size() == 2 ? "boss" : "boss" + ChannelShape.PART + (k + 1),
                 Role.BOSS,
                 to - from,
                 from - b.length(),
@@ -305,22 +238,13 @@ final class PieceChannels {
                 cell,
                 s -> block,
                 s -> mouldHeat.at(depth)));
-        ChannelGraph.EndLosses in =
-            k == 0 && enteredDirectly && !entersAtTip() ? entered(block.area()) : NONE;
+        ChannelGraph.EndLosses in = k == 0 && !entersAtTip() ? entered.apply(block.area()) : NONE;
         links.add(new ChannelGraph.Link(bossCuts.get(from), bossCuts.get(to), in));
       }
     }
     for (Limb limb : limbs) {
       addLimb(limb, bossArea, shapes, links);
     }
-  }
-
-  private ChannelGraph.EndLosses entered(double area) {
-    if (enteredArea > 1.0) {
-      double entry = Closures.entryLoss(job);
-      return new ChannelGraph.EndLosses(entry, Losses.EXIT, 0.0, 0.0);
-    }
-    return SectionChange.losses(enteredArea, area, enteredBend);
   }
 
   private void addLimb(
@@ -336,14 +260,14 @@ final class PieceChannels {
       double to = at.get(k + 1);
       ChannelShape part =
           new ChannelShape(
-              at.size() == 2 ? limb.name() : limb.name() + PartNames.PART + (k + 1),
+              at.size() == 2 ? limb.name() : limb.name() + ChannelShape.PART + (k + 1),
               Role.PIECE,
               to - from,
               from,
               base + from * slope,
               base + to * slope,
               cell,
-              s -> LimbProfile.section(limb.section(), stations, first + from + s),
+              s -> SectionShape.of(limb, first + from + s),
               s ->
                   mouldHeat.at(
                       mouldHeat.depthUnderWall(
@@ -366,29 +290,29 @@ final class PieceChannels {
     double areaB = part.faceArea[part.cells];
     if (k == 0 && bossArea > 0.0 && (first || "boss".equals(limb.from()))) {
       a = SectionChange.losses(bossArea, areaA, 0.0);
-    } else if (k == 0 && first && enteredDirectly && !entersAtTip()) {
-      a = entered(areaA);
+    } else if (k == 0 && first && !entersAtTip()) {
+      a = entered.apply(areaA);
     }
-    if (k == last && first && enteredDirectly && entersAtTip()) {
-      b = entered(areaB);
+    if (k == last && first && entersAtTip()) {
+      b = entered.apply(areaB);
     }
     return new ChannelGraph.EndLosses(a.intoA(), a.outOfA(), b.intoA(), b.outOfA());
   }
 
   /** Where a vent leaves the piece. */
   ChannelGraph.VentPoint vent(Place place, double area, List<ChannelShape> shapes) {
-    boolean inBoss = isBoss(place);
-    String limb = inBoss ? "boss" : limbOf(place).name();
-    double at =
-        inBoss
-            ? 0.5 * boss.orElseThrow().length()
-            : place instanceof Place.Into ? limbOf(place).length() : distanceOn(place);
-    double ruler = inBoss ? at - boss.orElseThrow().length() : at;
+    boolean inBoss = places.isBoss(place);
+    Limb on = places.limb(place);
+    String limb = inBoss ? "boss" : on.name();
+    double at = inBoss ? 0.5 * places.bossLength() : PiecePlaces.ventDistance(place, on.length());
+    double ruler = inBoss ? at - places.bossLength() : at;
     int found = 0;
     for (int k = 0; k < shapes.size(); k++) {
       ChannelShape shape = shapes.get(k);
       boolean same = shape.limb.equals(limb);
-      if (same && ruler >= shape.start - NEAR && ruler <= shape.start + shape.length + NEAR) {
+      if (same
+          && ruler >= shape.start - PiecePlaces.NEAR
+          && ruler <= shape.start + shape.length + PiecePlaces.NEAR) {
         found = k;
       }
     }

@@ -1,6 +1,10 @@
 package lastinch.solver.network.layout;
 
+import java.util.List;
+import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.SectionForm;
+import lastinch.solver.casting.Station;
+import lastinch.solver.geometry.gating.LimbProfile;
 import lastinch.solver.physics.Friction;
 
 /**
@@ -21,6 +25,24 @@ public record SectionShape(
    * (2/3 t)^2 of its mean gap.
    */
   private static final double LENS_LAMINAR = 96.0 * (4.0 / 9.0) / (24.0 / 35.0);
+
+  /** Section of a limb at a place of its ruler, straight between its stations. */
+  static SectionShape of(Limb limb, double at) {
+    List<Station> stations = limb.stations();
+    Station p = stations.get(LimbProfile.stretch(stations, at));
+    Station q = stations.get(LimbProfile.stretch(stations, at) + 1);
+    double width = LimbProfile.widthAt(stations, at);
+    double thickness = LimbProfile.thicknessAt(stations, at);
+    if (p.cut().isPresent() && q.cut().isPresent()) {
+      double share = (at - p.at()) / (q.at() - p.at());
+      Station.Cut a = p.cut().get();
+      Station.Cut b = q.cut().get();
+      double area = a.area() + share * (b.area() - a.area());
+      double perimeter = a.perimeter() + share * (b.perimeter() - a.perimeter());
+      return cut(width, thickness, area, perimeter);
+    }
+    return of(limb.section(), width, thickness);
+  }
 
   static SectionShape of(SectionForm form, double width, double thickness) {
     return switch (form) {

@@ -2,11 +2,11 @@
  * Channels of the network as geometry: where each runs, its sections, and how they join. Made once
  * from a job, never changed.
  *
- * <p>{@link lastinch.solver.network.layout.ChannelLayout} lays out sprue, well, runner, gates,
- * overflows, feeders and vents; {@link lastinch.solver.network.layout.PieceChannels} cuts boss and
- * limbs where something joins them. The result is a {@link
- * lastinch.solver.network.layout.ChannelGraph}: channels, the joints at their ends, loss
- * coefficients for either direction.
+ * <p>{@link lastinch.solver.network.layout.ChannelLayout} makes channels of sprue, well, runner,
+ * gates, overflows, feeders and vents as {@link lastinch.solver.geometry.gating.GatingGeometry}
+ * says where they run; {@link lastinch.solver.network.layout.PieceChannels} cuts boss and limbs
+ * where something joins them. The result is a {@link lastinch.solver.network.layout.ChannelGraph}:
+ * channels, the joints at their ends, loss coefficients for either direction.
  *
  * <p>{@link lastinch.solver.network.layout.ChannelShape} is one channel on equal cells. Area is
  * straight between faces, volume and the integral of ds/A are exact sums up to each face, so that a

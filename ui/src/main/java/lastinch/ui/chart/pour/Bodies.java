@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.geometry.gating.LimbEnds;
 import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
@@ -114,18 +115,18 @@ public final class Bodies {
     boolean high = b.to() > b.bar().length() - TOUCH;
     if ("boss".equals(b.bar().name())) {
       if (high) {
-        reached.add(Joints.START);
+        reached.add(LimbEnds.START);
       }
       return reached;
     }
-    List<Limb> limbs = job.piece().limbs();
-    for (Limb limb : limbs) {
+    LimbEnds ends = new LimbEnds(job.piece().limbs());
+    for (Limb limb : job.piece().limbs()) {
       boolean here = limb.name().equals(b.bar().name());
       if (here && low) {
-        reached.add(Joints.start(limb, limbs));
+        reached.add(ends.start(limb));
       }
       if (here && high) {
-        reached.add(Joints.end(limb, limbs));
+        reached.add(ends.end(limb));
       }
     }
     return reached;

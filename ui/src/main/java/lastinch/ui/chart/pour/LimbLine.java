@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.Station;
+import lastinch.solver.geometry.gating.LimbEnds;
+import lastinch.solver.geometry.gating.LimbProfile;
 import lastinch.ui.chart.paper.Spot3;
 
 /**
@@ -38,16 +40,15 @@ public final class LimbLine {
 
   /** The line of a limb that starts at a place, among all limbs of the piece. */
   public static LimbLine of(Limb limb, Spot3 start, List<Limb> limbs) {
-    String tip = Joints.end(limb, limbs);
-    String root = Joints.start(limb, limbs);
+    LimbEnds ends = new LimbEnds(limbs);
+    String tip = ends.end(limb);
+    String root = ends.start(limb);
     if (tip.equals(root)) {
       double side = limb.heading() < 0.0 ? -1.0 : 1.0;
       return new LimbLine(start, limb.length(), limb.heading() - side * Math.PI, side * Math.PI);
     }
     List<Limb> joined =
-        limbs.stream()
-            .filter(l -> Joints.start(l, limbs).equals(root) && Joints.end(l, limbs).equals(tip))
-            .toList();
+        limbs.stream().filter(l -> ends.start(l).equals(root) && ends.end(l).equals(tip)).toList();
     if (joined.size() < 2) {
       return new LimbLine(start, limb.length(), limb.heading(), 0.0);
     }
@@ -106,30 +107,21 @@ public final class LimbLine {
 
   /** The limb as a body along this line. */
   public DrawnBar bar(Limb limb) {
-    double first = limb.stations().get(0).at();
+    List<Station> stations = limb.stations();
+    double first = stations.get(0).at();
     List<Double> places = new ArrayList<>(bends());
-    limb.stations().forEach(s -> places.add(s.at() - first));
+    stations.forEach(s -> places.add(s.at() - first));
     return new DrawnBar(
         limb.name(),
         places.stream()
             .distinct()
             .sorted()
-            .map(s -> new DrawnBar.Knot(at(s), size(limb, s, true), size(limb, s, false)))
+            .map(
+                s ->
+                    new DrawnBar.Knot(
+                        at(s),
+                        LimbProfile.widthAt(stations, first + s),
+                        LimbProfile.thicknessAt(stations, first + s)))
             .toList());
-  }
-
-  private static double size(Limb limb, double s, boolean wide) {
-    List<Station> stations = limb.stations();
-    double at = s + stations.get(0).at();
-    int i = 0;
-    while (i < stations.size() - 2 && at > stations.get(i + 1).at()) {
-      i++;
-    }
-    Station a = stations.get(i);
-    Station b = stations.get(i + 1);
-    double share = Math.max(0.0, Math.min(1.0, (at - a.at()) / (b.at() - a.at())));
-    double low = wide ? a.width() : a.thickness();
-    double high = wide ? b.width() : b.thickness();
-    return low + share * (high - low);
   }
 }

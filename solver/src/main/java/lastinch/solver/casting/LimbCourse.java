@@ -1,4 +1,4 @@
-package lastinch.solver.geometry.cavity;
+package lastinch.solver.casting;
 
 /** The middle line of a limb in the parting plane. */
 public interface LimbCourse {
@@ -14,6 +14,6 @@ public interface LimbCourse {
   /** Place at a distance [m]. */
   double yAt(double along);
 
-  /** Direction at a distance [rad]. */
+  /** Direction at a distance [rad], left positive. */
   double headingAt(double along);
 }

@@ -1,29 +1,12 @@
-package lastinch.solver.network.layout;
+package lastinch.solver.geometry.gating;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Station;
 
-/** Width, thickness and section of a limb between its stations, straight from one to the next. */
+/** Width, thickness and edge of a limb between its stations, straight from one to the next. */
 public final class LimbProfile {
   private LimbProfile() {}
-
-  static SectionShape section(SectionForm form, List<Station> stations, double at) {
-    Station p = stations.get(stretch(stations, at));
-    Station q = stations.get(stretch(stations, at) + 1);
-    double width = widthAt(stations, at);
-    double thickness = thicknessAt(stations, at);
-    if (p.cut().isPresent() && q.cut().isPresent()) {
-      double share = (at - p.at()) / (q.at() - p.at());
-      Station.Cut a = p.cut().get();
-      Station.Cut b = q.cut().get();
-      double area = a.area() + share * (b.area() - a.area());
-      double perimeter = a.perimeter() + share * (b.perimeter() - a.perimeter());
-      return SectionShape.cut(width, thickness, area, perimeter);
-    }
-    return SectionShape.of(form, width, thickness);
-  }
 
   public static double widthAt(List<Station> stations, double at) {
     Station p = stations.get(stretch(stations, at));
@@ -52,7 +35,8 @@ public final class LimbProfile {
     return OptionalDouble.of(from + (to - from) * (at - p.at()) / (q.at() - p.at()));
   }
 
-  private static int stretch(List<Station> stations, double at) {
+  /** Number of the station before a place, the last one never. */
+  public static int stretch(List<Station> stations, double at) {
     int i = 0;
     while (i < stations.size() - 2 && at > stations.get(i + 1).at()) {
       i++;
