@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.casting.Limb;
-import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
@@ -15,7 +14,6 @@ import lastinch.solver.casting.SectionForm;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Gate;
-import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Runner;
 import lastinch.solver.charge.MouldTemperature;
 import lastinch.solver.geometry.gating.GatingGeometry.Point;
@@ -36,32 +34,9 @@ class GatingGeometryExactSolutionTest {
 
   private static PourCase job(Orientation attitude, Runner runner, Gate... gates) {
     PourCase strip = SampleJob.strip(LONG, 2.0 * HALF, 0.006).section(SectionForm.FLAT).build();
-    Mould m = strip.mould();
-    Gating g = strip.gating();
-    return new PourCase(
-        strip.title(),
-        strip.piece(),
-        new Mould(
-            m.medium(),
-            m.temperature(),
-            m.wallThickness(),
-            m.flask(),
-            attitude,
-            m.partingCrack(),
-            m.behindPressure()),
-        new Gating(
-            g.cup(),
-            g.sprue(),
-            g.well(),
-            Optional.of(runner),
-            List.of(gates),
-            List.of(),
-            List.of(),
-            List.of()),
-        strip.metal(),
-        strip.pour(),
-        strip.checking(),
-        strip.laws());
+    return strip
+        .withMould(strip.mould().withAttitude(attitude))
+        .withGating(strip.gating().withRunner(Optional.of(runner)).withGates(List.of(gates)));
   }
 
   private static Runner beside(Runner.FedFrom end) {
