@@ -24,7 +24,7 @@
  * <p>A pour that does not fill is a result, not an error. Places are a channel's name and a
  * distance along it. Entries of a place that metal never reached are to be ignored: its time of
  * arrival is infinite. Findings are heaviest first, meetings in order of time, gates as in the
- * case. Limits that both solvers judge by stand in {@link lastinch.solver.result.FindingList} and
- * beside what they grade.
+ * case. Limits that both solvers judge by are in {@link lastinch.solver.judge.Judge} and beside
+ * what they grade.
  */
 package lastinch.solver.result;

@@ -14,13 +14,18 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The guide and the documents of all modules name only classes, and members, that there are. */
+/** Guide, documents and pages of packages name only classes, and members, that there are. */
 class DocumentedNamesLimitsTest {
   /**
    * A class in code marks, or a member of it; {@code .member} alone goes on with the last class.
    */
   private static final Pattern NAME =
       Pattern.compile("`(?:[a-z]+\\.)*([A-Z][A-Za-z]*[a-z][A-Za-z]*)?(?:\\.([A-Za-z_]+))?`");
+
+  /** The same in the page of a package. */
+  private static final Pattern LINK =
+      Pattern.compile(
+          "\\{@(?:link|code)\\s+(?:[a-z]+\\.)*([A-Z][A-Za-z]*[a-z][A-Za-z]*)(?:[.#]([A-Za-z_]+))?");
 
   /** Tells of classes by the names that they had then. */
   private static final String HISTORY = "changes.md";
@@ -35,11 +40,12 @@ class DocumentedNamesLimitsTest {
   void everyClassAndMemberNamedInTheDocumentsIsThere() throws IOException {
     Map<String, String> sources = sources();
     List<String> missing = new ArrayList<>();
-    int names = 0;
+    int count = 0;
     for (Path document : documents()) {
       String said = Files.readString(document);
       String last = "";
-      Matcher name = NAME.matcher(document.endsWith(HISTORY) ? "" : said);
+      Pattern names = document.toString().endsWith(".md") ? NAME : LINK;
+      Matcher name = names.matcher(document.endsWith(HISTORY) ? "" : said);
       while (name.find()) {
         last = name.group(1) == null ? last : name.group(1);
         if (FOREIGN.contains(last)) {
@@ -48,12 +54,12 @@ class DocumentedNamesLimitsTest {
         String text = sources.getOrDefault(last, "");
         String member = name.group(2) == null ? last : name.group(2);
         if (!Pattern.compile("\\b" + member + "\\b").matcher(text).find()) {
-          missing.add(document.getFileName() + ": " + name.group());
+          missing.add(document + ": " + name.group());
         }
-        names++;
+        count++;
       }
     }
-    assertThat(names).as("an empty scan must not pass").isGreaterThan(100);
+    assertThat(count).as("an empty scan must not pass").isGreaterThan(100);
     assertThat(missing).isEmpty();
   }
 
@@ -69,6 +75,7 @@ class DocumentedNamesLimitsTest {
     List<Path> all = new ArrayList<>(List.of(Path.of("..", "DEVELOPERS.md")));
     for (String module : MODULES) {
       all.addAll(files(Path.of("..", module, "docs"), ".md"));
+      all.addAll(files(Path.of("..", module, "src", "main"), "package-info.java"));
     }
     return all;
   }
