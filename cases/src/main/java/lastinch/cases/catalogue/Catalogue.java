@@ -102,7 +102,7 @@ public final class Catalogue {
     Fact.Figure gap = common("gap fully open");
     if (gap.si() < skin.si()) {
       Origin at = (gap.ground().origin().own() ? gap : skin).ground().origin();
-      problems.add(at.span(), "The gap cannot be open before the skin starts to free");
+      problems.add(at.span(), "wrong.gapCannotOpenBefore");
     }
   }
 

@@ -12,6 +12,7 @@ import lastinch.cases.catalogue.read.Entry;
 import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.catalogue.read.MaterialsFile;
 import lastinch.cases.format.Problems;
+import lastinch.cases.units.Saying;
 
 /** All materials of one group: those of the catalogue with a person's own laid over them. */
 final class MaterialSet {
@@ -134,17 +135,14 @@ final class MaterialSet {
     if (base.isEmpty()) {
       problems.add(
           mine.origin().span(),
-          "\""
-              + mine.name()
-              + "\" is based on \""
-              + wanted
-              + "\", which is not known"
-              + suggestion(wanted));
+          "wrong.basedWhichNotKnown",
+          mine.name(),
+          wanted,
+          suggestion(wanted));
       return mine;
     }
     if (!asked.add(name) || (base.get().equals(name) && !inCatalogue(name))) {
-      problems.add(
-          mine.origin().span(), "\"" + mine.name() + "\" is based on itself, by a round trip");
+      problems.add(mine.origin().span(), "wrong.basedItselfRoundTrip", mine.name());
       return mine;
     }
     int below = base.get().equals(name) ? i : own.size();
@@ -155,9 +153,9 @@ final class MaterialSet {
     return lines.stream().anyMatch(l -> l.name().equals(name));
   }
 
-  private String suggestion(String wanted) {
+  private Saying suggestion(String wanted) {
     List<String> near = nearest(wanted);
-    return near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?";
+    return near.isEmpty() ? Saying.NONE : Saying.of("wrong.didYouMean", String.join(" or ", near));
   }
 
   private static Entry named(String name, Entry e) {

@@ -3,6 +3,7 @@ package lastinch.cases.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.units.Saying;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
@@ -57,7 +58,7 @@ final class Block {
       } catch (YamlEngineException e) {
         Complaint complaint = Complaint.of(source, start, e, firstLine, nextLine);
         if (!reported) {
-          problems.add(complaint.span(), complaint.sentence());
+          problems.add(complaint.span(), complaint.said());
           reported = true;
         }
         damaged = true;
@@ -74,7 +75,7 @@ final class Block {
       return Optional.of(damaged ? poisoned(map) : map);
     }
     if (!damaged) {
-      problems.add(top.span(), "A colon is missing here; lines have the form  word: value");
+      problems.add(top.span(), "wrong.colonMissingLinesForm");
       damaged = true;
     }
     return Optional.empty();
@@ -145,7 +146,7 @@ final class Block {
   }
 
   /** What the reader of the text complained of, in plain words. */
-  record Complaint(Span span, int line, String sentence, boolean costsTheRest) {
+  record Complaint(Span span, int line, Saying said, boolean costsTheRest) {
 
     static Complaint of(
         SourceText source, int start, YamlEngineException e, int firstLine, int nextLine) {
@@ -179,42 +180,40 @@ final class Block {
       return source.text().substring(source.startOfLine(line), source.endOfLine(line));
     }
 
-    private static final String PLAIN_LINE =
-        "This line cannot be read; lines have the form  word: value";
+    private static final Saying PLAIN_LINE = Saying.of("wrong.lineCannotReadLines");
 
-    private static String sentence(String what, String context, String line) {
+    private static Saying sentence(String what, String context, String line) {
       if (context.contains("double-quoted") && what.contains("escape")) {
-        return "Between \" quotes a backslash has a meaning of its own; use ' quotes";
+        return Saying.of("wrong.betweenQuotesBackslashMeaning");
       }
       if (context.contains("quoted scalar")) {
-        return "A quote opens here and does not close. Inches can be written as in";
+        return Saying.of("wrong.quoteOpensDoesNot");
       }
       if (what.contains("TAB") || what.contains("\\t")) {
-        return "There is a Tab here; use spaces";
+        return Saying.of("wrong.tabUseSpaces");
       }
       if (context.contains("flow sequence")) {
-        return "The bracket [ that opens here does not close with ], or a comma is missing";
+        return Saying.of("wrong.bracketOpensDoesNot");
       }
       if (context.contains("flow mapping")) {
-        return "The brace { that opens here does not close with }, or a comma is missing";
+        return Saying.of("wrong.braceOpensDoesNot", "{", "}");
       }
       if (what.contains("mapping values are not allowed")) {
-        return "A second colon in one line, or a line too far to the right. Text that holds a"
-            + " colon goes between ' quotes";
+        return Saying.of("wrong.secondColonOneLine");
       }
       if (what.contains("could not find expected ':'")) {
         return line.matches("\\s*(- )?[\\w ]+:\\S.*")
-            ? "Put a space behind the colon"
-            : "A colon is missing here; lines have the form  word: value";
+            ? Saying.of("wrong.putSpaceBehindColon")
+            : Saying.of("wrong.colonMissingLinesForm");
       }
       if (what.contains("cannot start any token")) {
-        return "A value cannot start with this character; put it between ' quotes";
+        return Saying.of("wrong.valueCannotStartCharacter");
       }
       if (what.contains("expected <block end>")) {
-        return "This line does not stand under the one above it: check the spaces before it";
+        return Saying.of("wrong.lineDoesNotStand");
       }
       if (what.contains("<document start>")) {
-        return "This is more than one map; keep  word: value  lines only";
+        return Saying.of("wrong.moreThanOneMap");
       }
       return PLAIN_LINE;
     }

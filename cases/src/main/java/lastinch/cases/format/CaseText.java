@@ -3,6 +3,7 @@ package lastinch.cases.format;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.units.Saying;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
@@ -29,7 +30,7 @@ public final class CaseText {
   public static Optional<Node.Entries> parse(SourceText source, Problems problems) {
     if (!isText(source, problems) || !hasShortLines(source, problems) || isBlank(source)) {
       if (problems.isEmpty()) {
-        problems.add(Problem.ofFile(source.name(), "There is nothing in this file"));
+        problems.add(Problem.ofFile(source.name(), "wrong.nothingFile"));
       }
       return Optional.empty();
     }
@@ -64,17 +65,14 @@ public final class CaseText {
     return Optional.empty();
   }
 
-  private static final String NOT_A_CASE =
-      "This does not look like one of our files: they are lines of the form  word: value";
+  private static final Saying NOT_A_CASE = Saying.of("wrong.doesNotLookLike");
 
   private static boolean isText(SourceText source, Problems problems) {
     String text = source.text();
     for (int i = source.startsWithMark() ? 1 : 0; i < text.length(); i++) {
       char c = text.charAt(i);
       if ((c < ' ' && c != '\n' && c != '\r' && c != '\t') || c == '\ufffe' || c == '\u007f') {
-        problems.add(
-            source.span(i, i),
-            "There is a character here that no text editor writes; is this a text file?");
+        problems.add(source.span(i, i), "wrong.characterNoTextEditor");
         return false;
       }
     }
@@ -85,11 +83,7 @@ public final class CaseText {
     for (int line = 1; line <= source.lines(); line++) {
       int start = source.startOfLine(line);
       if (source.endOfLine(line) - start > LONGEST_LINE) {
-        problems.add(
-            source.span(start, start),
-            "This line has more than "
-                + LONGEST_LINE
-                + " characters; break it, each word with its value on a line of its own");
+        problems.add(source.span(start, start), "wrong.lineMoreThanCharacters", LONGEST_LINE);
         return false;
       }
     }
@@ -128,7 +122,7 @@ public final class CaseText {
         i++;
       }
       if (i < end && source.text().charAt(i) == '\t' && !content(source, line).isEmpty()) {
-        problems.add(source.span(i, i), "Line " + line + " starts with a Tab; use spaces");
+        problems.add(source.span(i, i), "wrong.lineStartsTabUse", line);
         tabbed[line] = true;
         any = true;
       }

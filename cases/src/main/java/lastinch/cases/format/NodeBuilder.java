@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import lastinch.cases.units.OneLine;
+import lastinch.cases.units.Saying;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -73,7 +74,7 @@ final class NodeBuilder {
           } else {
             problems.add(
                 source.span(node.span().start(), node.span().start()),
-                "A second plan begins here; keep one in each file and take the line of dashes out");
+                "wrong.secondPlanBeginsKeep");
           }
         }
       }
@@ -88,7 +89,7 @@ final class NodeBuilder {
 
   private Node node(Event event, int depth) {
     if (depth > MOST_DEPTH) {
-      problems.add(at(event), "This is nested too deep; check the spaces in front");
+      problems.add(at(event), "wrong.nestedTooDeepCheck");
       throw new CaseText.TooDeep();
     }
     if (event instanceof AliasEvent) {
@@ -111,8 +112,7 @@ final class NodeBuilder {
         : items((CollectionStartEvent) event, depth);
   }
 
-  private static final String SPECIAL =
-      "A value that starts with &, * or ! has a meaning of its own here; put it between ' quotes";
+  private static final Saying SPECIAL = Saying.of("wrong.valueStartsMeaningOwn");
 
   private Node text(ScalarEvent scalar) {
     Span span = at(scalar);
@@ -120,14 +120,14 @@ final class NodeBuilder {
         || scalar.getScalarStyle() == ScalarStyle.FOLDED) {
       problems.add(
           source.span(span.start(), Math.min(span.start() + 1, span.end())),
-          "A value is written on one line, without | or > before it");
+          "wrong.valueWrittenOneLine");
     } else if (source.lineOf(span.start()) != source.lineOf(span.end())) {
       boolean quoted = !scalar.isPlain();
       problems.add(
           firstLine(span),
           quoted
-              ? "A quote opens here and does not close on this line. Inches can be written as in"
-              : "This value runs on to the next line; is a colon missing there?");
+              ? Saying.of("wrong.quoteOpensDoesNotClose")
+              : Saying.of("wrong.valueRunsNextLine"));
     } else {
       noteHash(span, scalar);
     }
@@ -154,9 +154,7 @@ final class NodeBuilder {
         && i + 1 < end
         && source.text().charAt(i) == '#'
         && Character.isLetterOrDigit(source.text().charAt(i + 1))) {
-      problems.note(
-          source.span(i, end),
-          "What follows # is skipped. If it belongs to the text, put the whole between ' quotes");
+      problems.note(source.span(i, end), "wrong.whatFollowsSkippedIf");
     }
   }
 
@@ -184,11 +182,11 @@ final class NodeBuilder {
       Node value = node(next(), depth + 1);
       last = value.span().end();
       if (!(key instanceof Node.Text word)) {
-        problems.add(key.span(), "A word is needed in front of the colon");
+        problems.add(key.span(), "wrong.wordNeededFrontColon");
       } else if (!decimalComma(word, value, entries)) {
         Node.Entry entry = new Node.Entry(word.span(), fold(word.text()), value);
         if (word.text().equals("<<")) {
-          problems.add(word.span(), "Unknown word; use  based on  to build on another file");
+          problems.add(word.span(), "wrong.unknownWordUseBased");
         } else if (seen.containsKey(entry.key())) {
           duplicate(problems, seen.get(entry.key()), entry.keySpan());
         } else {
@@ -202,7 +200,7 @@ final class NodeBuilder {
   }
 
   static void duplicate(Problems problems, Node.Entry first, Span again) {
-    problems.add(again, "This word appears twice, first on line " + first.keySpan().line());
+    problems.add(again, "wrong.wordAppearsTwiceFirst", first.keySpan().line());
   }
 
   /** In braces {@code wide: 20,5 mm} comes as two entries; says so and what to write. */
@@ -217,7 +215,7 @@ final class NodeBuilder {
     }
     problems.add(
         head.span().to(word.span()),
-        "Use a decimal point, not a comma",
+        Saying.of("wrong.useDecimalPointNot"),
         head.text() + "." + word.text());
     return true;
   }

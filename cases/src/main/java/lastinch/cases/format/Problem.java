@@ -3,6 +3,7 @@ package lastinch.cases.format;
 import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
+import lastinch.cases.units.Saying;
 
 /**
  * Something in a file that a person has to put right, or a note about it.
@@ -11,41 +12,40 @@ import java.util.Optional;
  * @param line from 1; 0 when the whole file is meant
  * @param column from 1, in characters; 0 when the whole file is meant
  * @param shown the words of the file that are meant, on one line; may be empty
- * @param sentence what is the matter, in plain words
+ * @param said what is the matter
  * @param suggestion what to write instead, when it is known
  */
 public record Problem(
-    String file, int line, int column, String shown, String sentence, Optional<String> suggestion)
+    String file, int line, int column, String shown, Saying said, Optional<String> suggestion)
     implements Comparable<Problem> {
   private static final Comparator<Problem> BY_PLACE =
       Comparator.comparing(Problem::file)
           .thenComparingInt(Problem::line)
           .thenComparingInt(Problem::column)
-          .thenComparing(Problem::sentence)
+          .thenComparing(p -> p.said().toString())
           .thenComparing(Problem::shown)
           .thenComparing(p -> p.suggestion().orElse(""));
 
   public Problem {
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(shown, "shown");
-    Objects.requireNonNull(sentence, "sentence");
+    Objects.requireNonNull(said, "said");
     Objects.requireNonNull(suggestion, "suggestion");
   }
 
   /** A problem of a whole file. */
-  public static Problem ofFile(String file, String sentence) {
-    return new Problem(file, 0, 0, "", sentence, Optional.empty());
+  public static Problem ofFile(String file, Saying said) {
+    return new Problem(file, 0, 0, "", said, Optional.empty());
+  }
+
+  /** A problem of a whole file, told by the name of a sentence and what stands in its places. */
+  public static Problem ofFile(String file, String key, Object... values) {
+    return ofFile(file, Saying.of(key, values));
   }
 
   /** Place as {@code line:column}, or nothing for a whole file. */
   public String place() {
     return line == 0 ? "" : line + ":" + column;
-  }
-
-  /** The sentence, ended, with the suggestion after it. */
-  public String message() {
-    String ended = sentence.endsWith(".") || sentence.endsWith("?") ? sentence : sentence + ".";
-    return suggestion.map(s -> ended + " Did you mean: " + s).orElse(ended);
   }
 
   @Override

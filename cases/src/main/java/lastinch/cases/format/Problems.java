@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import lastinch.cases.units.Parsed;
+import lastinch.cases.units.Saying;
 
 /** Collects what a person has to put right, and notes on what was accepted all the same. */
 public final class Problems {
@@ -31,19 +33,42 @@ public final class Problems {
     more += other.more;
   }
 
+  /** Something that must be put right, at a place: a sentence and what stands in its places. */
+  public void add(Span span, String key, Object... values) {
+    add(span, Saying.of(key, values));
+  }
+
   /** Something that must be put right, at a place. */
-  public void add(Span span, String sentence) {
-    add(span.problem(sentence, Optional.empty()));
+  public void add(Span span, Saying said) {
+    add(span, said, Optional.empty());
   }
 
   /** Something that must be put right, at a place, and what to write instead. */
-  public void add(Span span, String sentence, String suggestion) {
-    add(span.problem(sentence, Optional.of(suggestion)));
+  public void add(Span span, Saying said, String suggestion) {
+    add(span, said, Optional.of(suggestion));
+  }
+
+  /** Something that must be put right, at a place, and what to write instead, when it is known. */
+  public void add(Span span, Saying said, Optional<String> suggestion) {
+    add(span.problem(said, suggestion));
+  }
+
+  /** What came of reading a value at a place; what is wrong with it is added. */
+  public <T> Optional<T> taken(Span span, Parsed<T> parsed) {
+    if (parsed instanceof Parsed.Bad<T> bad) {
+      add(span, bad.said(), bad.suggestion());
+    }
+    return parsed.value();
   }
 
   /** Something that was accepted but should be known. */
-  public void note(Span span, String sentence) {
-    keep(span.problem(sentence, Optional.empty()));
+  public void note(Span span, String key, Object... values) {
+    note(span, Saying.of(key, values));
+  }
+
+  /** Something that was accepted but should be known. */
+  public void note(Span span, Saying said) {
+    keep(span.problem(said, Optional.empty()));
   }
 
   /** A note that was made elsewhere. */
@@ -70,7 +95,7 @@ public final class Problems {
   public List<Problem> errors() {
     List<Problem> all = new ArrayList<>(errors);
     if (more > 0) {
-      all.add(Problem.ofFile(errors.last().file(), "And " + more + " more; begin with these"));
+      all.add(Problem.ofFile(errors.last().file(), "wrong.moreBeginThese", more));
     }
     return all;
   }

@@ -43,22 +43,21 @@ public final class SourceText {
   public static Optional<SourceText> read(Path path, Problems problems) {
     String name = path.toString();
     if (Files.isDirectory(path)) {
-      problems.add(Problem.ofFile(name, "This is a folder; name the file in it"));
+      problems.add(Problem.ofFile(name, "wrong.folderNameFile"));
       return Optional.empty();
     }
     byte[] bytes;
     try (InputStream in = Files.newInputStream(path)) {
       bytes = in.readNBytes(MOST_BYTES + 1);
     } catch (NoSuchFileException e) {
-      problems.add(Problem.ofFile(name, "There is no such file"));
+      problems.add(Problem.ofFile(name, "wrong.noSuchFile"));
       return Optional.empty();
     } catch (IOException e) {
-      problems.add(Problem.ofFile(name, "This file cannot be read; is it yours to open?"));
+      problems.add(Problem.ofFile(name, "wrong.fileCannotReadYours"));
       return Optional.empty();
     }
     if (bytes.length > MOST_BYTES) {
-      problems.add(
-          Problem.ofFile(name, "This file is larger than 1 MB; a case file has a few pages"));
+      problems.add(Problem.ofFile(name, "wrong.fileLargerThan1"));
       return Optional.empty();
     }
     return decode(path, bytes, problems);
@@ -76,10 +75,7 @@ public final class SourceText {
               .toString();
       return Optional.of(of(path, text));
     } catch (CharacterCodingException e) {
-      problems.add(
-          Problem.ofFile(
-              path.toString(),
-              "This is not plain text in UTF-8; save it again from a text editor as UTF-8"));
+      problems.add(Problem.ofFile(path.toString(), "wrong.notPlainTextUtf"));
       return Optional.empty();
     }
   }

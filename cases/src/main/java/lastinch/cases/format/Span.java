@@ -3,6 +3,7 @@ package lastinch.cases.format;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.units.OneLine;
+import lastinch.cases.units.Saying;
 
 /**
  * A stretch of a file's text.
@@ -44,8 +45,8 @@ public record Span(SourceText source, int start, int end) {
   }
 
   /** A problem at this place. */
-  public Problem problem(String sentence, Optional<String> suggestion) {
-    return new Problem(source.name(), line(), column(), shown(), sentence, suggestion);
+  public Problem problem(Saying said, Optional<String> suggestion) {
+    return new Problem(source.name(), line(), column(), shown(), said, suggestion);
   }
 
   /** From the start of this to the end of another stretch of the same file. */

@@ -26,34 +26,32 @@ public final class MeshFile {
     try {
       return Optional.of(read(path));
     } catch (MeshError e) {
-      problems.add(Problem.ofFile(path.toString(), e.getMessage()));
+      problems.add(Problem.ofFile(path.toString(), e.said()));
     } catch (NoSuchFileException e) {
-      problems.add(Problem.ofFile(path.toString(), "There is no such file"));
+      problems.add(Problem.ofFile(path.toString(), "wrong.noSuchFile"));
     } catch (IOException e) {
-      problems.add(
-          Problem.ofFile(path.toString(), "This file cannot be read; is it whole, and yours?"));
+      problems.add(Problem.ofFile(path.toString(), "wrong.fileCannotReadWhole"));
     }
     return Optional.empty();
   }
 
   private static Mesh read(Path path) throws IOException, MeshError {
     if (Files.isDirectory(path)) {
-      throw new MeshError("This is a folder; name the file in it");
+      throw new MeshError("wrong.folderNameFile");
     }
     if (Files.size(path) > MOST_BYTES) {
-      throw new MeshError(
-          "This file is larger than 160 MB; make the model coarser in your CAD program");
+      throw new MeshError("wrong.fileLargerThan160");
     }
     byte[] bytes = Files.readAllBytes(path);
     if (bytes.length == 0) {
-      throw new MeshError("This file is empty");
+      throw new MeshError("wrong.fileEmpty");
     }
     String name = path.getFileName().toString().toLowerCase(Locale.ROOT);
     if (bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K') {
       return ThreeMfReader.read(path);
     }
     if (name.endsWith(".3mf")) {
-      throw new MeshError("This is not a 3MF file: it is not packed as one");
+      throw new MeshError("wrong.not3mfFileNot");
     }
     if (name.endsWith(".obj")) {
       return ObjReader.read(bytes);
@@ -61,6 +59,6 @@ public final class MeshFile {
     if (name.endsWith(".stl") || StlReader.isBinary(bytes) || StlReader.looksLikeText(bytes)) {
       return StlReader.read(bytes);
     }
-    throw new MeshError("This is no model that can be read; export it as STL, OBJ or 3MF");
+    throw new MeshError("wrong.noModelCanRead");
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
+import lastinch.cases.units.Saying;
 import lastinch.solver.casting.GapGrid;
 import lastinch.solver.casting.Station;
 import lastinch.solver.geometry.solid.CellSize;
@@ -66,10 +67,7 @@ public record ModelLook(
     double factor = unit.metres() * scale;
     double longest = mesh.longest() * factor;
     if (!(longest >= LEAST && longest <= MOST)) {
-      String sentence =
-          "The longest side of this model would be "
-              + millimetres(longest)
-              + " mm; is its unit right?";
+      Saying sentence = Saying.of("wrong.longestSideModelWould", millimetres(longest));
       problems.add(Problem.ofFile(file, sentence));
       return Optional.empty();
     }
@@ -79,26 +77,17 @@ public record ModelLook(
     double cell = wantedCell.orElse(CellSize.usual(pose.solid().high(0)));
     if (ShapeReport.cells(pose.solid(), cell) > GapGrid.MOST_CELLS) {
       String usual = millimetres(CellSize.usual(pose.solid().high(0)));
-      String sentence =
-          "Squares of "
-              + millimetres(cell)
-              + " mm are too fine for a piece of this size; try "
-              + usual
-              + " mm";
+      Saying sentence = Saying.of("wrong.squaresMmTooFine", millimetres(cell), usual);
       problems.add(Problem.ofFile(file, sentence));
       return Optional.empty();
     }
     if (ShapeReport.looks(pose.solid(), cell) > MOST_LOOKS) {
-      problems.add(
-          Problem.ofFile(
-              file,
-              "So many faces of this model lie over one another that it would take minutes to look"
-                  + " it over; unite its bodies or make it coarser in your CAD program"));
+      problems.add(Problem.ofFile(file, "wrong.soManyFacesModel"));
       return Optional.empty();
     }
     Optional<ShapeReport> survey = ShapeReport.of(pose.solid(), cell);
     if (survey.isEmpty()) {
-      problems.add(Problem.ofFile(file, "There is no inside to this model; no metal would go in"));
+      problems.add(Problem.ofFile(file, "wrong.noInsideModelNo"));
       return Optional.empty();
     }
     double thickest = survey.get().thickest().value();
@@ -106,11 +95,9 @@ public record ModelLook(
       problems.add(
           Problem.ofFile(
               file,
-              "This model is "
-                  + millimetres(thickest)
-                  + " mm thick at one place, and a piece may be "
-                  + millimetres(Station.MOST_THICK)
-                  + " mm; is its unit right, and the side that lies up?"));
+              "wrong.modelMmThickOne",
+              millimetres(thickest),
+              millimetres(Station.MOST_THICK)));
       return Optional.empty();
     }
     return Optional.of(new ModelLook(checks, unit, wish, pose, survey.get(), cell));

@@ -17,7 +17,7 @@ final class ObjReader {
         double[] p = new double[3];
         for (int k = 0; k < 3; k++) {
           if (!words.next() || words.startsLine()) {
-            throw new MeshError("A point of this OBJ file has fewer than three sizes");
+            throw new MeshError("wrong.pointObjFileFewer");
           }
           p[k] = words.number();
         }
@@ -61,12 +61,12 @@ final class ObjReader {
       before = p;
       corners++;
       if (corners > MOST_CORNERS) {
-        throw new MeshError("A face of this OBJ file has more than 10000 corners");
+        throw new MeshError("wrong.faceObjFileMore");
       }
       more = words.next();
     }
     if (corners < 3) {
-      throw new MeshError("A face of this OBJ file has fewer than three corners");
+      throw new MeshError("wrong.faceObjFileFewer");
     }
     return more;
   }
@@ -79,7 +79,7 @@ final class ObjReader {
       int i = Integer.parseInt(number);
       return i < 0 ? points + i : i - 1;
     } catch (NumberFormatException e) {
-      throw new MeshError("A face of this OBJ file names no point where it should");
+      throw new MeshError("wrong.faceObjFileNames");
     }
   }
 }

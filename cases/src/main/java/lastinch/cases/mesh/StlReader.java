@@ -39,17 +39,13 @@ final class StlReader {
       return text(bytes);
     }
     if (bytes.length < HEAD) {
-      throw new MeshError("This STL file is too short to hold a model");
+      throw new MeshError("wrong.stlFileTooShort");
     }
     if (bytes.length > HEAD + FACE * count(bytes) && count(bytes) > 0) {
       // some programs write a remark behind the last face
       return binary(bytes, (int) Math.min(count(bytes), TriangleSoup.MOST_TRIANGLES + 1L));
     }
-    throw new MeshError(
-        "This STL file is cut short: it promises "
-            + count(bytes)
-            + " faces and holds "
-            + (bytes.length - HEAD) / FACE);
+    throw new MeshError("wrong.stlFileCutShort", count(bytes), (bytes.length - HEAD) / FACE);
   }
 
   private static Mesh binary(byte[] bytes, int faces) throws MeshError {
@@ -84,11 +80,11 @@ final class StlReader {
         first = inFace == 0 ? p : first;
         inFace++;
         if (inFace > 3) {
-          throw new MeshError("A face of this STL file has more than three corners");
+          throw new MeshError("wrong.faceStlFileMore");
         }
       } else if (words.is("endloop")) {
         if (inFace != 3) {
-          throw new MeshError("A face of this STL file has fewer than three corners");
+          throw new MeshError("wrong.faceStlFileFewer");
         }
         soup.triangle(first, first + 1, first + 2);
         inFace = 0;
@@ -96,14 +92,14 @@ final class StlReader {
       }
     }
     if (inFace != 0 || !any) {
-      throw new MeshError("This STL file is cut short");
+      throw new MeshError("wrong.stlFileCutShort2");
     }
     return soup.weld(Optional.empty());
   }
 
   private static double coordinate(Words words) throws MeshError {
     if (!words.next()) {
-      throw new MeshError("This STL file is cut short");
+      throw new MeshError("wrong.stlFileCutShort2");
     }
     return words.number();
   }

@@ -74,7 +74,7 @@ final class ThreeMfReader {
       }
     }
     if (items.isEmpty()) {
-      throw new MeshError("This 3MF file places nothing; there is no piece in it");
+      throw new MeshError("wrong.3mfFilePlacesNothing");
     }
     TriangleSoup whole = new TriangleSoup();
     for (Use item : items) {
@@ -85,8 +85,7 @@ final class ThreeMfReader {
 
   private void vertex(XMLStreamReader xml, String object) throws MeshError {
     if (++points > TriangleSoup.MOST_TRIANGLES) {
-      throw new MeshError(
-          "This model has more than 2 million faces; make it coarser in your CAD program");
+      throw new MeshError("wrong.modelMoreThan2");
     }
     meshes
         .computeIfAbsent(object, k -> new TriangleSoup())
@@ -106,13 +105,13 @@ final class ThreeMfReader {
 
   private void place(Use use, double[] outer, int depth, TriangleSoup whole) throws MeshError {
     if (depth > MOST_DEPTH || ++uses > MOST_USES) {
-      throw new MeshError("The parts of this 3MF file are nested in themselves or too often used");
+      throw new MeshError("wrong.parts3mfFileNested");
     }
     double[] m = product(use.transform(), outer);
     TriangleSoup mesh = meshes.get(use.object());
     List<Use> parts = assemblies.get(use.object());
     if (mesh == null && parts == null) {
-      throw new MeshError("This 3MF file places a part that is not in it");
+      throw new MeshError("wrong.3mfFilePlacesPart");
     }
     if (mesh != null) {
       copy(mesh, m, whole);
@@ -127,9 +126,7 @@ final class ThreeMfReader {
   private static void copy(TriangleSoup mesh, double[] m, TriangleSoup whole) throws MeshError {
     int first = whole.points();
     if (first + mesh.points() > MOST_PLACED) {
-      throw new MeshError(
-          "The parts of this 3MF file repeat each other until they have more than a million points;"
-              + " place fewer of them or make them coarser in your CAD program");
+      throw new MeshError("wrong.parts3mfFileRepeat");
     }
     for (int p = 0; p < mesh.points(); p++) {
       double x = mesh.at(p, 0);
@@ -173,7 +170,7 @@ final class ThreeMfReader {
   private static double[] matrix(String text) throws MeshError {
     String[] words = text.strip().split("\\s+", 13);
     if (words.length != 12) {
-      throw new MeshError("A part of this 3MF file is placed by other than twelve numbers");
+      throw new MeshError("wrong.part3mfFilePlaced");
     }
     double[] m = new double[12];
     for (int k = 0; k < 12; k++) {
@@ -193,15 +190,14 @@ final class ThreeMfReader {
     try {
       return Integer.parseInt(needed(xml, name).strip());
     } catch (NumberFormatException e) {
-      throw new MeshError("A face of this 3MF file names no point where it should");
+      throw new MeshError("wrong.face3mfFileNames");
     }
   }
 
   private static String needed(XMLStreamReader xml, String name) throws MeshError {
     String value = xml.getAttributeValue(null, name);
     if (value == null) {
-      throw new MeshError(
-          "In this 3MF file a  " + xml.getLocalName() + "  has no  " + name + "  written to it");
+      throw new MeshError("wrong.3mfFileNoWritten", xml.getLocalName(), name);
     }
     return value;
   }
@@ -217,7 +213,7 @@ final class ThreeMfReader {
       case "inch" -> MeshUnit.INCH;
       case "foot" -> MeshUnit.FOOT;
       case "meter" -> MeshUnit.METRE;
-      default -> throw new MeshError("This 3MF file is in a unit that is not known");
+      default -> throw new MeshError("wrong.3mfFileUnitNot");
     };
   }
 }

@@ -33,8 +33,7 @@ final class TriangleSoup {
 
   int point(double x, double y, double z) throws MeshError {
     if (!(Math.abs(x) <= LARGEST && Math.abs(y) <= LARGEST && Math.abs(z) <= LARGEST)) {
-      throw new MeshError(
-          "A point of this model is not a number; export it again from your CAD program");
+      throw new MeshError("wrong.pointModelNotNumber");
     }
     if (pointCount >= 3 * MOST_TRIANGLES) {
       throw tooMany();
@@ -51,7 +50,7 @@ final class TriangleSoup {
 
   void triangle(int a, int b, int c) throws MeshError {
     if (a < 0 || b < 0 || c < 0 || a >= pointCount || b >= pointCount || c >= pointCount) {
-      throw new MeshError("A face of this model names a point that is not there");
+      throw new MeshError("wrong.faceModelNamesPoint");
     }
     if (triangleCount >= MOST_TRIANGLES) {
       throw tooMany();
@@ -66,20 +65,19 @@ final class TriangleSoup {
   }
 
   private static MeshError tooMany() {
-    return new MeshError(
-        "This model has more than 2 million faces; make it coarser in your CAD program");
+    return new MeshError("wrong.modelMoreThan2");
   }
 
   /** Welds equal points, drops faces without area and unused points. */
   Mesh weld(Optional<MeshUnit> unit) throws MeshError {
     if (triangleCount == 0) {
-      throw new MeshError("There is no face in this model");
+      throw new MeshError("wrong.noFaceModel");
     }
     Mesh welded =
         VertexMerge.of(
             Arrays.copyOf(points, 3 * pointCount), Arrays.copyOf(corners, 3 * triangleCount), unit);
     if (welded.triangles() == 0) {
-      throw new MeshError("Every face of this model has shrunk to a line or a point");
+      throw new MeshError("wrong.everyFaceModelShrunk");
     }
     return welded;
   }

@@ -89,7 +89,6 @@ final class Words {
 
   private MeshError noNumber() {
     String shown = text().replaceAll("[^\\x21-\\x7e]", "?");
-    return new MeshError(
-        "Where a size should stand it says  " + (shown.isEmpty() ? "nothing" : shown));
+    return new MeshError("wrong.whereSizeShouldStand", shown.isEmpty() ? "nothing" : shown);
   }
 }

@@ -36,11 +36,11 @@ final class ZipPackage {
   static <T> T read(Path path, Use<T> use) throws IOException, MeshError {
     try (ZipFile zip = new ZipFile(path.toFile())) {
       if (zip.size() > MOST_ENTRIES) {
-        throw new MeshError("This 3MF file holds more than 2000 parts; that is no model");
+        throw new MeshError("wrong.3mfFileHoldsMore");
       }
       return xml(zip, modelEntry(zip), use);
     } catch (ZipException e) {
-      throw new MeshError("This 3MF file is damaged; save it again from your CAD program");
+      throw new MeshError("wrong.3mfFileDamagedSave");
     }
   }
 
@@ -62,7 +62,7 @@ final class ZipPackage {
         return entry;
       }
     }
-    throw new MeshError("There is no model in this 3MF file");
+    throw new MeshError("wrong.noModel3mfFile");
   }
 
   private static Optional<String> modelTarget(XMLStreamReader xml) throws XMLStreamException {
@@ -92,10 +92,9 @@ final class ZipPackage {
         throw bomb();
       }
       if (e instanceof Entity) {
-        throw new MeshError(
-            "This 3MF file declares texts of its own or fetches others; that is refused");
+        throw new MeshError("wrong.3mfFileDeclaresTexts");
       }
-      throw new MeshError("This 3MF file is damaged; save it again from your CAD program");
+      throw new MeshError("wrong.3mfFileDamagedSave");
     } catch (Bomb e) {
       throw bomb();
     }
@@ -107,7 +106,7 @@ final class ZipPackage {
   }
 
   private static MeshError bomb() {
-    return new MeshError("This 3MF file unpacks to far more than a model needs; it is refused");
+    return new MeshError("wrong.3mfFileUnpacksFar");
   }
 
   private static final class Bomb extends IOException {

@@ -12,6 +12,7 @@ import lastinch.cases.format.Problems;
 import lastinch.cases.format.SourceText;
 import lastinch.cases.format.Span;
 import lastinch.cases.schema.NearestWord;
+import lastinch.cases.units.Saying;
 
 /** Files that a plan names, found from its own folder. */
 final class Beside {
@@ -41,10 +42,10 @@ final class Beside {
     for (Problem problem : own.errors()) {
       problems.add(
           asked,
-          problem.file()
-              + ": "
-              + problem.sentence()
-              + (gone ? ". Copy it there, or write the path to it in this line" : ""));
+          "wrong.otherFile",
+          problem.file(),
+          problem.said(),
+          gone ? Saying.of("wrong.copyWritePathLine") : Saying.NONE);
     }
     return source;
   }
@@ -55,7 +56,7 @@ final class Beside {
     Optional<SourceText> source = SourceText.read(file, own);
     Optional<String> near = Files.notExists(file) ? nearest(file) : Optional.empty();
     for (Problem p : own.errors()) {
-      problems.add(new Problem(p.file(), 0, 0, "", p.sentence(), near));
+      problems.add(new Problem(p.file(), 0, 0, "", p.said(), near));
     }
     return source;
   }

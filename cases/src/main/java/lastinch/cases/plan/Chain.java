@@ -58,11 +58,11 @@ record Chain(List<Link> links) {
       List<String> names = new ArrayList<>();
       seen.subList(before, seen.size()).forEach(p -> names.add(p.getFileName().toString()));
       names.add(next.getFileName().toString());
-      problems.add(asked, "These files are based on each other: " + String.join(", ", names));
+      problems.add(asked, "wrong.theseFilesBasedEach", String.join(", ", names));
       return false;
     }
     if (seen.size() >= MOST_LINKS) {
-      problems.add(asked, "More than 8 files are based on one another; copy one instead");
+      problems.add(asked, "wrong.moreThan8Files");
       return false;
     }
     return true;

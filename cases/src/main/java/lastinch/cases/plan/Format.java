@@ -10,6 +10,7 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
 import lastinch.cases.format.Span;
 import lastinch.cases.units.OneLine;
+import lastinch.cases.units.Saying;
 
 /** The first line of a file: what kind of file it is and which number its format has. */
 final class Format {
@@ -30,7 +31,7 @@ final class Format {
                 1,
                 1,
                 "",
-                "The first line has to say what kind of file this is",
+                Saying.of("wrong.firstLineSayWhat"),
                 Optional.of("format: " + right)));
       }
       return true;
@@ -42,18 +43,18 @@ final class Format {
             : "";
     Matcher m = LINE.matcher(said);
     if (!m.matches() || !KINDS.contains(m.group(1))) {
-      problems.add(span, "This says what kind of file it is", right);
+      problems.add(span, Saying.of("wrong.saysWhatKindFile"), right);
       return true;
     }
     if (!m.group(1).equals(kind)) {
-      problems.add(span, "This is a " + m.group(1) + " file where a " + kind + " file is needed");
+      problems.add(span, "wrong.fileWhereFileNeeded", m.group(1), kind);
       return false;
     }
     if (Integer.parseInt(m.group(2)) != newest) {
-      problems.add(span, "This format has another number than the ones known here", right);
+      problems.add(span, Saying.of("wrong.formatAnotherNumberThan"), right);
     }
     if (!map.entries().get(0).key().equals("format") && !map.damaged()) {
-      problems.add(entry.get().keySpan(), "The word format has to come first in the file");
+      problems.add(entry.get().keySpan(), "wrong.wordFormatComeFirst");
     }
     return true;
   }

@@ -44,7 +44,7 @@ public interface Materials {
    * @return these materials unchanged where anything is wrong
    */
   default Materials with(Node.Entries own, Problems problems) {
-    problems.add(own.span(), "Materials of one's own cannot be laid over these");
+    problems.add(own.span(), "wrong.materialsOnesOwnCannot");
     return this;
   }
 

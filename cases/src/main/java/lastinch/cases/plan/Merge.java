@@ -14,6 +14,7 @@ import lastinch.cases.schema.Part;
 import lastinch.cases.schema.Values;
 import lastinch.cases.schema.Vocabulary;
 import lastinch.cases.schema.Word;
+import lastinch.cases.units.Saying;
 
 /** Lays a file over the one it is based on. */
 final class Merge {
@@ -182,15 +183,10 @@ final class Merge {
     }
     if (hits.isEmpty()) {
       Optional<String> near = NearestWord.of(name, known);
-      String sentence = "There is nothing of this name to leave out";
-      if (near.isPresent()) {
-        problems.add(item.span(), sentence, near.get());
-      } else {
-        problems.add(item.span(), sentence);
-      }
+      Saying sentence = Saying.of("wrong.nothingNameLeaveOut");
+      problems.add(item.span(), sentence, near);
     } else if (hits.size() > 1) {
-      problems.add(
-          item.span(), "More than one thing has this name: under " + String.join(" and ", hits));
+      problems.add(item.span(), "wrong.moreThanOneThing", String.join(" and ", hits));
     } else if (hits.get(0).equals(key)) {
       all.remove(key);
     } else {

@@ -10,6 +10,7 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
+import lastinch.cases.units.Saying;
 import lastinch.solver.casting.Orientation;
 
 /** Reads values that are made of several: how it stands, pins, sections, places. */
@@ -49,9 +50,7 @@ public final class Compounds {
     }
     Matcher tilt = TILT.matcher(words);
     if (!tilt.matches()) {
-      problems.add(
-          node.span(),
-          "Write flat; tip up 15 deg; tip down 15 deg; upright, tip down; or upright, tip up");
+      problems.add(node.span(), "wrong.writeFlatTipUp");
       return Optional.empty();
     }
     Optional<Double> angle = slope(node, tilt.group(2), problems);
@@ -59,10 +58,7 @@ public final class Compounds {
       return Optional.empty();
     }
     if (!(angle.get() > 0.0 && angle.get() <= STEEPEST)) {
-      problems.add(
-          node.span(),
-          "Allowed here: more than 0 and up to 80 deg; steeper than that is upright, tip up or"
-              + " upright, tip down");
+      problems.add(node.span(), "wrong.allowedMoreThan0");
       return Optional.empty();
     }
     return Optional.of(Orientation.tilted(tilt.group(1).equals("up") ? angle.get() : -angle.get()));
@@ -97,12 +93,12 @@ public final class Compounds {
     }
     Matcher m = HEADING.matcher(words);
     if (!m.matches()) {
-      problems.add(node.span(), "Write straight on; 30 deg left; 30 deg right; or straight back");
+      problems.add(node.span(), "wrong.writeStraight30Deg");
       return Optional.empty();
     }
     Optional<Quantity> angle = plain(node, m.group(1), Dimension.ANGLE, problems);
     if (angle.isPresent() && !(angle.get().si() >= 0.0 && angle.get().si() <= Math.PI)) {
-      problems.add(node.span(), "Allowed here: 0 to 180 deg to the left or right");
+      problems.add(node.span(), "wrong.allowed0180Deg");
       return Optional.empty();
     }
     return angle.map(a -> m.group(2).equals("left") ? a.si() : -a.si());
@@ -131,14 +127,9 @@ public final class Compounds {
       problems.add(
           node.span(),
           along.matches()
-              ? "Limbs join at their ends only. Make two limbs of "
-                  + along.group(1)
-                  + ", one ending at "
-                  + along.group(2)
-                  + ", and write here:  "
-                  + along.group(1)
-                  + " tip"
-              : "Write boss, or the name of a limb and tip or thick end");
+              ? Saying.of(
+                  "wrong.limbsJoinTheirEnds", along.group(1), along.group(2), along.group(1))
+              : Saying.of("wrong.writeBossNameLimb"));
       return Optional.empty();
     }
     return Optional.of(new End(m.group(1), m.group(2).equalsIgnoreCase("tip")));
@@ -210,7 +201,7 @@ public final class Compounds {
       Node node, String text, Pattern shape, String example, Problems problems) {
     Matcher m = shape.matcher(text);
     if (!m.matches()) {
-      problems.add(node.span(), "Two lengths are needed here, as in: " + example);
+      problems.add(node.span(), "wrong.twoLengthsNeeded", example);
       return Optional.empty();
     }
     Optional<Quantity> second = plain(node, m.group(2), Dimension.LENGTH, problems);
@@ -231,7 +222,7 @@ public final class Compounds {
             && two.second >= range.low()
             && two.second <= range.high();
     if (!inside) {
-      problems.add(node.span(), "Allowed here: 1 mm to 3 m");
+      problems.add(node.span(), "wrong.allowed1Mm3");
       return Optional.empty();
     }
     return Optional.of(two);
@@ -248,12 +239,12 @@ public final class Compounds {
     }
     Matcher m = HOLDS.matcher(text.get());
     if (!m.matches()) {
-      problems.add(node.span(), "A weight and a metal are needed here, as in: 2 kg bronze");
+      problems.add(node.span(), "wrong.weightMetalNeeded2");
       return Optional.empty();
     }
     Optional<Quantity> mass = plain(node, m.group(1), Dimension.MASS, problems);
     if (mass.isPresent() && !(mass.get().si() > 0.0 && mass.get().si() < 1e4)) {
-      problems.add(node.span(), "Allowed here: more than 0 and up to 10000 kg");
+      problems.add(node.span(), "wrong.allowedMoreThan0Up");
       return Optional.empty();
     }
     return mass.map(q -> new Load(q.si(), m.group(2)));
@@ -261,10 +252,6 @@ public final class Compounds {
 
   private static Optional<Quantity> plain(
       Node node, String text, Dimension dimension, Problems problems) {
-    Parsed<Quantity> parsed = QuantityText.quantity(text, dimension);
-    if (parsed instanceof Parsed.Bad<Quantity> bad) {
-      Values.add(node, bad, problems);
-    }
-    return parsed.value();
+    return problems.taken(node.span(), QuantityText.quantity(text, dimension));
   }
 }

@@ -2,6 +2,7 @@ package lastinch.cases.schema;
 
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.units.Saying;
 
 /** Other ways to press metal in, which are named plainly instead of taken for a misspelling. */
 final class GravityOnly {
@@ -10,14 +11,12 @@ final class GravityOnly {
 
   private GravityOnly() {}
 
-  static Optional<String> sentence(String key) {
+  static Optional<Saying> sentence(String key) {
     if (key.equals("vacuum")) {
-      return Optional.of(
-          "Only pours by gravity are covered. Thin air outside the mould goes under mould as"
-              + "  air behind");
+      return Optional.of(Saying.of("wrong.onlyPoursGravityCovered"));
     }
     return OTHER_WAYS.stream().anyMatch(key::contains)
-        ? Optional.of("Only pours by gravity are covered; this word cannot be taken into account")
+        ? Optional.of(Saying.of("wrong.onlyPoursGravityCoveredWord"))
         : Optional.empty();
   }
 }

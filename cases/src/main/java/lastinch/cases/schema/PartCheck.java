@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
+import lastinch.cases.units.Saying;
 
 /**
  * Checks the words and values of one file, each by itself. What is required and which metals and
@@ -41,10 +42,10 @@ public final class PartCheck {
         unknown(part, entry);
         damaged = true;
       } else if (!seen.add(word.get().key())) {
-        problems.add(entry.keySpan(), "The word " + word.get().key() + " appears twice");
+        problems.add(entry.keySpan(), "wrong.wordAppearsTwice", word.get().key());
       } else {
         if (!word.get().key().equals(entry.key())) {
-          problems.note(entry.keySpan(), "Taken for " + word.get().key());
+          problems.note(entry.keySpan(), "wrong.taken", word.get().key());
         }
         Node value = value(word.get(), entry);
         sound.add(new Node.Entry(entry.keySpan(), word.get().key(), value));
@@ -70,15 +71,12 @@ public final class PartCheck {
           String lead = either.ways().get(way).get(0);
           problems.add(
               entry.keySpan(),
-              (lead.equals(entry.key()) ? "" : entry.key() + " goes with " + lead + ". ")
-                  + "Only one of "
-                  + either.listing()
-                  + " can say "
-                  + either.words()
-                  + "; "
-                  + first.key()
-                  + " is on line "
-                  + first.keySpan().line());
+              "wrong.onlyOneCanSay",
+              lead.equals(entry.key()) ? Saying.NONE : Saying.of("wrong.goes", entry.key(), lead),
+              either.listing(),
+              either.words(),
+              first.key(),
+              first.keySpan().line());
         }
       }
     }
@@ -90,7 +88,7 @@ public final class PartCheck {
     if (colon > 0 && part.word(key.substring(0, colon).strip()).isPresent()) {
       problems.add(
           entry.keySpan(),
-          "Put a space behind the colon",
+          Saying.of("wrong.putSpaceBehindColon"),
           key.substring(0, colon) + ": " + key.substring(colon + 1).strip());
       return;
     }
@@ -98,12 +96,12 @@ public final class PartCheck {
       if (key.startsWith(word.key() + " ") && entry.value() instanceof Node.Text t && t.isEmpty()) {
         problems.add(
             entry.keySpan(),
-            "A colon is missing here",
+            Saying.of("wrong.colonMissing"),
             word.key() + ": " + key.substring(word.key().length()).strip());
         return;
       }
     }
-    Optional<String> gravity = GravityOnly.sentence(key);
+    Optional<Saying> gravity = GravityOnly.sentence(key);
     if (gravity.isPresent()) {
       problems.add(entry.keySpan(), gravity.get());
       return;
@@ -115,20 +113,19 @@ public final class PartCheck {
     }
     Optional<String> near = NearestWord.of(key, candidates).flatMap(part::word).map(Word::key);
     if (near.isPresent()) {
-      problems.add(entry.keySpan(), "Unknown word", near.get());
+      problems.add(entry.keySpan(), Saying.of("wrong.unknownWord"), near.get());
       return;
     }
     Optional<String> home = Documentation.homeOf(key);
     problems.add(
         entry.keySpan(),
-        home.map(h -> "Unknown word; it belongs under " + h)
-            .orElse("Unknown word. Under " + part.name() + " stand: " + part.listing()));
+        home.map(h -> Saying.of("wrong.unknownWordBelongsUnder", h))
+            .orElse(Saying.of("wrong.unknownWordUnderStand", part.name(), part.listing())));
   }
 
   private void leaveOut(Node value) {
     if (!(value instanceof Node.Items items)) {
-      problems.add(
-          value.span(), "A list in brackets is needed, as in: leave out: [runner, tip vent]");
+      problems.add(value.span(), "wrong.listBracketsNeededLeave");
       return;
     }
     for (Node item : items.items()) {
@@ -152,9 +149,7 @@ public final class PartCheck {
       return list(list.item(), value);
     }
     if (kind instanceof Kind.Amount && Values.isUnknown(value)) {
-      problems.add(
-          value.span(),
-          "\"" + entry.key() + "\" has to be known; give a measured value, with +- if unsure");
+      problems.add(value.span(), "wrong.knownGiveMeasuredValue", entry.key());
       return value;
     }
     single(kind, value);
@@ -166,20 +161,18 @@ public final class PartCheck {
       return check(part, map);
     }
     if (value instanceof Node.Text text && text.isEmpty()) {
-      problems.add(value.span(), "Nothing is written under this word. It takes: " + part.listing());
+      problems.add(value.span(), "wrong.nothingWrittenUnderWord", part.listing());
     } else if (Values.isUnknown(value)) {
       problems.add(value.span(), usualSizes(part));
     } else {
-      problems.add(value.span(), "Words with values are needed here: " + part.listing());
+      problems.add(value.span(), "wrong.wordsValuesNeeded", part.listing());
     }
     return new Node.Entries(value.span(), List.of(), false, true);
   }
 
   /** What to do where a whole part is not known. */
-  private static String usualSizes(Part part) {
-    return "Its sizes are needed; a plan made by  lastinch new  has usual ones to start from. "
-        + "Words: "
-        + part.listing();
+  private static Saying usualSizes(Part part) {
+    return Saying.of("wrong.sizesNeededPlanMade", part.listing());
   }
 
   private Node named(Part part, Node value) {
@@ -187,9 +180,7 @@ public final class PartCheck {
       if (Values.isUnknown(value)) {
         problems.add(value.span(), usualSizes(part));
       } else if (!(value instanceof Node.Entries map && map.damaged())) {
-        problems.add(
-            value.span(),
-            "A list is needed here, each line beginning with a dash:  - {name: ..., ...}");
+        problems.add(value.span(), "wrong.listNeededEachLine", "{", "}");
       }
       return new Node.Items(value.span(), List.of(), false);
     }
@@ -197,17 +188,17 @@ public final class PartCheck {
     Set<String> seen = new HashSet<>();
     for (Node item : items.items()) {
       if (!(item instanceof Node.Entries map)) {
-        problems.add(item.span(), "Words with values are needed here: " + part.listing());
+        problems.add(item.span(), "wrong.wordsValuesNeeded", part.listing());
         continue;
       }
       Node.Entries checked = check(part, map);
       sound.add(checked);
       Optional<String> name = checked.get("name").flatMap(n -> Values.name(n, new Problems()));
       if (checked.get("name").isEmpty() && !checked.damaged()) {
-        problems.add(map.span(), "A " + part.name() + " needs a name");
+        problems.add(map.span(), "wrong.needsName", part.name());
       }
       if (name.isPresent() && !seen.add(name.get().toLowerCase(Locale.ROOT))) {
-        problems.add(map.span(), "There is another " + part.name() + " of this name above");
+        problems.add(map.span(), "wrong.anotherNameAbove", part.name());
       }
     }
     return new Node.Items(items.span(), sound, items.flow());
@@ -215,7 +206,7 @@ public final class PartCheck {
 
   private Node list(Kind kind, Node value) {
     if (!(value instanceof Node.Items items)) {
-      problems.add(value.span(), "A list in brackets is needed here");
+      problems.add(value.span(), "wrong.listBracketsNeeded");
       return new Node.Items(value.span(), List.of(), false);
     }
     List<Node> sound = new ArrayList<>();

@@ -66,7 +66,7 @@ public final class Reader {
     try {
       return Optional.of(Path.of(text.get()));
     } catch (InvalidPathException e) {
-      problems.add(value.span(), "This cannot be the name of a file");
+      problems.add(value.span(), "wrong.cannotNameFile");
       return Optional.empty();
     }
   }

@@ -12,6 +12,7 @@ import lastinch.cases.format.Span;
 import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.QuantityText;
+import lastinch.cases.units.Saying;
 
 /** Reads tables {@code {unit, columns, rows}}. */
 public final class Tables {
@@ -44,7 +45,7 @@ public final class Tables {
 
   private Optional<List<Row>> read(Node node) {
     if (!(node instanceof Node.Entries map)) {
-      problems.add(node.span(), "A table is needed here: unit, columns and rows");
+      problems.add(node.span(), "wrong.tableNeededUnitColumns");
       return Optional.empty();
     }
     words(map);
@@ -54,7 +55,7 @@ public final class Tables {
     Optional<Node> rows = map.get("rows");
     if (rows.isEmpty()) {
       if (!map.damaged()) {
-        problems.add(map.span(), "The rows are missing: a list of figures under the word rows");
+        problems.add(map.span(), "wrong.rowsMissingListFigures");
       }
       return Optional.empty();
     }
@@ -63,7 +64,7 @@ public final class Tables {
     }
     if (!(rows.get() instanceof Node.Items list)) {
       if (!(rows.get() instanceof Node.Entries broken && broken.damaged())) {
-        problems.add(rows.get().span(), "A list of rows is needed here, each in brackets [ ]");
+        problems.add(rows.get().span(), "wrong.listRowsNeededEach");
       }
       return Optional.empty();
     }
@@ -75,12 +76,8 @@ public final class Tables {
     for (Node.Entry entry : map.entries()) {
       if (!known.contains(entry.key())) {
         Optional<String> near = NearestWord.of(entry.key(), known);
-        String sentence = "Unknown word in a table; a table has unit, columns and rows";
-        if (near.isPresent()) {
-          problems.add(entry.keySpan(), sentence, near.get());
-        } else {
-          problems.add(entry.keySpan(), sentence);
-        }
+        Saying sentence = Saying.of("wrong.unknownWordTableTable");
+        problems.add(entry.keySpan(), sentence, near);
       }
     }
   }
@@ -94,7 +91,8 @@ public final class Tables {
     if (!fits) {
       problems.add(
           map.get("unit").orElse(map).span(),
-          "Units that fit: " + kind.columns().get(0).amount().dimension().offered());
+          "wrong.unitsFit",
+          kind.columns().get(0).amount().dimension().offered());
     }
     return fits;
   }
@@ -103,12 +101,12 @@ public final class Tables {
     Optional<Node> node = map.get("columns");
     if (node.isEmpty()) {
       if (!map.damaged()) {
-        problems.add(map.span(), "The columns are missing, as in: columns: " + example());
+        problems.add(map.span(), "wrong.columnsMissingColumns", example());
       }
       return false;
     }
     if (!(node.get() instanceof Node.Items list)) {
-      problems.add(node.get().span(), "The columns go in brackets, as in: " + example());
+      problems.add(node.get().span(), "wrong.columnsGoBrackets", example());
       return false;
     }
     boolean sound = true;
@@ -117,7 +115,7 @@ public final class Tables {
     }
     for (Kind.Column column : kind.columns()) {
       if (sound && column.need() && !isThere(column)) {
-        problems.add(list.span(), "The column " + column.key() + " is missing");
+        problems.add(list.span(), "wrong.columnMissing", column.key());
         sound = false;
       }
     }
@@ -138,24 +136,20 @@ public final class Tables {
       boolean twin = column.twins().contains(text.get());
       if (twin || column.key().equals(text.get())) {
         if (isThere(column)) {
-          problems.add(item.span(), "This column appears twice");
+          problems.add(item.span(), "wrong.columnAppearsTwice");
           return false;
         }
         if (twin) {
-          problems.note(item.span(), "Taken for " + column.key());
+          problems.note(item.span(), "wrong.taken", column.key());
         }
         columns.add(column);
         return true;
       }
     }
     List<String> keys = kind.columns().stream().map(Kind.Column::key).toList();
-    String sentence = "No such column; there are " + String.join(", ", keys);
+    Saying sentence = Saying.of("wrong.noSuchColumn", String.join(", ", keys));
     Optional<String> near = NearestWord.of(text.get(), keys);
-    if (near.isPresent()) {
-      problems.add(item.span(), sentence, near.get());
-    } else {
-      problems.add(item.span(), sentence);
-    }
+    problems.add(item.span(), sentence, near);
     return false;
   }
 
@@ -166,14 +160,14 @@ public final class Tables {
   private List<Row> rows(Node.Items list, boolean damaged) {
     List<Row> rows = new ArrayList<>();
     if (list.items().size() > MOST_ROWS) {
-      problems.add(list.span(), "That is more than " + MOST_ROWS + " rows");
+      problems.add(list.span(), "wrong.moreThanRows", MOST_ROWS);
       return rows;
     }
     for (Node item : list.items()) {
       if (item instanceof Node.Items cells) {
         row(cells).ifPresent(rows::add);
       } else {
-        problems.add(item.span(), "A row goes in brackets, as in: [0, 34, 6, 1.4]");
+        problems.add(item.span(), "wrong.rowGoesBrackets0");
       }
     }
     if (list.items().size() < kind.fewest() && !damaged) {
@@ -183,22 +177,21 @@ public final class Tables {
     return rows;
   }
 
-  private String fewest() {
+  private Saying fewest() {
     return kind.columns().stream().anyMatch(c -> c.key().equals("thick"))
-        ? "Two places at least: thick end and tip. They are joined by a straight line"
-        : "At least " + kind.fewest() + " rows are needed";
+        ? Saying.of("wrong.twoPlacesLeastThick")
+        : Saying.of("wrong.leastRowsNeeded", kind.fewest());
   }
 
   private Optional<Row> row(Node.Items cells) {
     if (cells.items().size() != columns.size()) {
       boolean comma = cells.span().text().matches("(?s).*\\d,\\d.*");
-      String sentence =
-          "There are "
-              + cells.items().size()
-              + " figures here for "
-              + columns.size()
-              + " columns"
-              + (comma ? ". Use a decimal point, not a comma" : "");
+      Saying sentence =
+          Saying.of(
+              "wrong.figuresColumns",
+              cells.items().size(),
+              columns.size(),
+              comma ? Saying.of("wrong.useDecimalPointNotComma") : Saying.NONE);
       problems.add(cells.span(), sentence);
       return Optional.empty();
     }
@@ -209,7 +202,7 @@ public final class Tables {
       Node cell = cells.items().get(i);
       if (isNotMeasured(cell)) {
         if (column.need()) {
-          problems.add(cell.span(), "The column " + column.key() + " needs a figure in every row");
+          problems.add(cell.span(), "wrong.columnNeedsFigureEvery", column.key());
           whole = false;
         }
         continue;
@@ -250,13 +243,7 @@ public final class Tables {
       }
       if (here.best().si() <= before) {
         problems.add(
-            row.span(),
-            "The column "
-                + kind.rises()
-                + " must rise from row to row: "
-                + here.best().typed()
-                + " does not follow "
-                + beforeText);
+            row.span(), "wrong.columnMustRiseRow", kind.rises(), here.best().typed(), beforeText);
         return;
       }
       before = here.best().si();

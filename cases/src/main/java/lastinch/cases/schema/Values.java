@@ -10,6 +10,7 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.OneLine;
 import lastinch.cases.units.Parsed;
 import lastinch.cases.units.QuantityText;
+import lastinch.cases.units.Saying;
 
 /** Reads single values; what is wrong with one is added to the problems. */
 public final class Values {
@@ -38,12 +39,12 @@ public final class Values {
   public static Optional<String> text(Node node, Problems problems) {
     if (!(node instanceof Node.Text text)) {
       if (!(node instanceof Node.Entries map && map.damaged())) {
-        problems.add(node.span(), "A single value is needed here, not " + node.words());
+        problems.add(node.span(), "wrong.singleValueNeededNot", node.words());
       }
       return Optional.empty();
     }
     if (text.text().isBlank()) {
-      problems.add(text.span(), "Missing value; fill it in or take the line out");
+      problems.add(text.span(), "wrong.missingValueFillTake");
       return Optional.empty();
     }
     return Optional.of(fold(text.text()));
@@ -61,24 +62,12 @@ public final class Values {
       return Optional.empty();
     }
     if (QuantityText.isUnknown(text.get())) {
-      problems.add(node.span(), "This has to be known; give a measured value, with +- if unsure");
+      problems.add(node.span(), "wrong.knownGiveMeasuredValueIf");
       return Optional.empty();
     }
-    Parsed<BandedQuantity> parsed = QuantityText.banded(text.get(), kind.dimension());
-    if (parsed instanceof Parsed.Bad<BandedQuantity> bad) {
-      add(node, bad, problems);
-      return Optional.empty();
-    }
-    BandedQuantity got = parsed.value().orElseThrow();
-    return inside(node, kind, got, problems) ? Optional.of(got) : Optional.empty();
-  }
-
-  static <T> void add(Node node, Parsed.Bad<T> bad, Problems problems) {
-    if (bad.suggestion().isPresent()) {
-      problems.add(node.span(), bad.sentence(), bad.suggestion().get());
-    } else {
-      problems.add(node.span(), bad.sentence());
-    }
+    return problems
+        .taken(node.span(), QuantityText.banded(text.get(), kind.dimension()))
+        .filter(got -> inside(node, kind, got, problems));
   }
 
   private static boolean inside(
@@ -86,15 +75,15 @@ public final class Values {
     double si = got.best().si();
     if (!(si >= kind.low() && si <= kind.high())) {
       problems.add(
-          node.span(), "Allowed here: " + Limits.show(kind.low(), kind.high(), got.best().unit()));
+          node.span(), "wrong.allowed", Limits.show(kind.low(), kind.high(), got.best().unit()));
       return false;
     }
     if (got.banded() && !kind.bands()) {
-      problems.add(node.span(), "+- does not count here; give the value alone");
+      problems.add(node.span(), "wrong.doesNotCountGive");
       return false;
     }
     if (kind.low() >= 0.0 && got.low() < 0.0) {
-      problems.add(node.span(), "The +- is wider than the value itself");
+      problems.add(node.span(), "wrong.widerThanValueItself");
       return false;
     }
     return true;
@@ -134,13 +123,9 @@ public final class Values {
         return Optional.of(option);
       }
     }
-    String sentence = "One of these is needed: " + String.join(", ", kind.options());
+    Saying sentence = Saying.of("wrong.oneTheseNeeded", String.join(", ", kind.options()));
     Optional<String> near = NearestWord.of(folded, kind.options());
-    if (near.isPresent()) {
-      problems.add(node.span(), sentence, near.get());
-    } else {
-      problems.add(node.span(), sentence);
-    }
+    problems.add(node.span(), sentence, near);
     return Optional.empty();
   }
 
@@ -153,11 +138,11 @@ public final class Values {
     String name = text.get();
     if (name.codePointCount(0, name.length()) > LONGEST_NAME
         || name.codePoints().anyMatch(Character::isISOControl)) {
-      problems.add(node.span(), "A name has 1 to 80 characters on one line");
+      problems.add(node.span(), "wrong.name180Characters");
       return Optional.empty();
     }
     if (RESERVED.contains(name.toLowerCase(Locale.ROOT))) {
-      problems.add(node.span(), "This word has a meaning of its own; take another name");
+      problems.add(node.span(), "wrong.wordMeaningOwnTake");
       return Optional.empty();
     }
     return Optional.of(name);

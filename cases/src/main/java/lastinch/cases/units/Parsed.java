@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What came of reading a value: the value, or a sentence for the person who wrote it.
+ * What came of reading a value: the value, or what to tell the person who wrote it.
  *
  * @param <T> kind of value
  */
@@ -28,12 +28,12 @@ public sealed interface Parsed<T> permits Parsed.Good, Parsed.Bad {
   /**
    * A refusal.
    *
-   * @param sentence what is the matter, in plain words
+   * @param said what is the matter
    * @param suggestion what to write instead, when it is known
    */
-  record Bad<T>(String sentence, Optional<String> suggestion) implements Parsed<T> {
+  record Bad<T>(Saying said, Optional<String> suggestion) implements Parsed<T> {
     public Bad {
-      Objects.requireNonNull(sentence, "sentence");
+      Objects.requireNonNull(said, "said");
       Objects.requireNonNull(suggestion, "suggestion");
     }
 
@@ -44,7 +44,7 @@ public sealed interface Parsed<T> permits Parsed.Good, Parsed.Bad {
 
     /** The same refusal of another kind of value. */
     <U> Bad<U> as() {
-      return new Bad<>(sentence, suggestion);
+      return new Bad<>(said, suggestion);
     }
   }
 
@@ -54,12 +54,12 @@ public sealed interface Parsed<T> permits Parsed.Good, Parsed.Bad {
   }
 
   /** A refusal without a suggestion. */
-  static <T> Parsed<T> bad(String sentence) {
-    return new Bad<>(sentence, Optional.empty());
+  static <T> Parsed<T> bad(String key, Object... values) {
+    return new Bad<>(Saying.of(key, values), Optional.empty());
   }
 
   /** A refusal that knows better. */
-  static <T> Parsed<T> bad(String sentence, String suggestion) {
-    return new Bad<>(sentence, Optional.of(suggestion));
+  static <T> Parsed<T> bad(Saying said, String suggestion) {
+    return new Bad<>(said, Optional.of(suggestion));
   }
 }

@@ -2,7 +2,6 @@ package lastinch.cases.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -80,7 +79,7 @@ public final class QuantityText {
     }
     if (!head.rest.isEmpty()) {
       return Parsed.bad(
-          "A plain number is needed here, without \"" + head.rest + "\"",
+          Saying.of("wrong.plainNumberNeededWithout", head.rest),
           plain.substring(0, plain.length() - head.rest.length()).strip());
     }
     return Parsed.good(head.value);
@@ -119,7 +118,7 @@ public final class QuantityText {
     }
     double length = of.value().orElseThrow().si();
     if (!(length > 0.0)) {
-      return Parsed.bad("Nothing can be divided by 0");
+      return Parsed.bad("wrong.nothingCanDivided0");
     }
     Unit percent = Dimension.SHARE.unit("%").orElseThrow();
     return Parsed.good(
@@ -150,7 +149,7 @@ public final class QuantityText {
     }
     double width = half.value().orElseThrow();
     if (width < 0.0) {
-      return Parsed.bad("How sure you are cannot be negative", halfText.replaceFirst("^-\\s*", ""));
+      return Parsed.bad(Saying.of("wrong.howSureYouCannot"), halfText.replaceFirst("^-\\s*", ""));
     }
     return Parsed.good(
         new BandedQuantity(
@@ -166,8 +165,7 @@ public final class QuantityText {
     if (head.rest.equals("%") && dimension != Dimension.SHARE) {
       if (dimension == Dimension.HEAT) {
         return Parsed.bad(
-            "A temperature is uncertain by degrees, not by a percentage",
-            "+- 15 " + q.unit().symbol());
+            Saying.of("wrong.temperatureUncertainDegreesNot"), "+- 15 " + q.unit().symbol());
       }
       return Parsed.good(
           Math.abs(q.si()) * head.value.divide(BigDecimal.valueOf(100), FIGURES).doubleValue());
@@ -203,7 +201,7 @@ public final class QuantityText {
     if (unit.isPresent()) {
       double si = unit.get().toSi(head.value);
       if (!Double.isFinite(si)) {
-        return Parsed.bad("That number is far too large");
+        return Parsed.bad("wrong.numberFarTooLarge");
       }
       return Parsed.good(new Quantity(si, unit.get(), text.strip()));
     }
@@ -212,81 +210,63 @@ public final class QuantityText {
       return missingUnit(numberText, dimension);
     }
     if (dimension == Dimension.NUMBER) {
-      return Parsed.bad("A plain number is needed here, without \"" + head.rest + "\"", numberText);
+      return Parsed.bad(Saying.of("wrong.plainNumberNeededWithout", head.rest), numberText);
     }
     for (Dimension other : Dimension.values()) {
       if (other != Dimension.NUMBER && other.unit(head.rest).isPresent()) {
         return Parsed.bad(
-            capital(dimension.words())
-                + " is needed here, and "
-                + head.rest
-                + " is the unit of "
-                + other.words()
-                + ". Units that fit: "
-                + dimension.offered());
+            "wrong.neededUnitUnitsFit",
+            capital(dimension.words()),
+            head.rest,
+            other.words(),
+            dimension.offered());
       }
     }
-    String nearest = nearestUnit(head.rest, dimension);
-    String sentence =
-        "\"" + head.rest + "\" is not a unit known here. Units that fit: " + dimension.offered();
-    return nearest.isEmpty()
-        ? Parsed.bad(sentence)
-        : Parsed.bad(sentence, numberText + " " + nearest);
+    Optional<String> nearest = nearestUnit(head.rest, dimension);
+    Saying sentence = Saying.of("wrong.notUnitKnownUnits", head.rest, dimension.offered());
+    return new Parsed.Bad<>(sentence, nearest.map(n -> numberText + " " + n));
   }
 
   private static Parsed<Quantity> missingUnit(String number, Dimension dimension) {
     List<Unit> units = dimension.units();
     if (dimension == Dimension.LENGTH) {
-      return Parsed.bad("Millimetres or inches? Write " + number + " mm or " + number + " in");
+      return Parsed.bad("wrong.millimetresInchesWriteMm", number, number);
     }
     if (dimension == Dimension.HEAT || dimension == Dimension.HEAT_DIFFERENCE) {
-      return Parsed.bad("degC or degF? Write " + number + " degC or " + number + " degF");
+      return Parsed.bad("wrong.degcDegfWriteDegc", number, number);
     }
     if (units.size() == 1) {
-      return Parsed.bad("The unit is missing", number + " " + units.get(0).symbol());
+      return Parsed.bad(Saying.of("wrong.unitMissing"), number + " " + units.get(0).symbol());
     }
     return Parsed.bad(
-        "The unit is missing. Write "
-            + number
-            + " "
-            + units.get(0).symbol()
-            + " or "
-            + number
-            + " "
-            + units.get(1).symbol());
+        "wrong.unitMissingWrite", number, units.get(0).symbol(), number, units.get(1).symbol());
   }
 
-  private static String nearestUnit(String typed, Dimension dimension) {
+  private static Optional<String> nearestUnit(String typed, Dimension dimension) {
     String lower = typed.toLowerCase(Locale.ROOT).replace(".", "");
-    List<String> near = new ArrayList<>();
-    for (String spelling : dimension.spellings()) {
-      String candidate = spelling.toLowerCase(Locale.ROOT);
-      if (candidate.equals(lower)
-          || (LONG_NAMES.containsKey(lower) && LONG_NAMES.get(lower).equals(spelling))) {
-        near.add(spelling);
-      }
-    }
-    return near.isEmpty() ? "" : near.get(0);
+    return dimension.spellings().stream()
+        .filter(s -> s.toLowerCase(Locale.ROOT).equals(lower) || s.equals(LONG_NAMES.get(lower)))
+        .findFirst();
   }
 
   /** A number at the start of a text, what follows it, or why there is none. */
   private record Head(BigDecimal value, String rest, Optional<Parsed<BigDecimal>> refusal) {
-    static Head refused(String sentence, Optional<String> suggestion) {
-      return new Head(BigDecimal.ZERO, "", Optional.of(new Parsed.Bad<>(sentence, suggestion)));
+    static Head refused(Saying said, Optional<String> suggestion) {
+      return new Head(BigDecimal.ZERO, "", Optional.of(new Parsed.Bad<>(said, suggestion)));
     }
   }
 
   private static Head head(String plain) {
     if (plain.isEmpty()) {
-      return Head.refused("Missing value", Optional.empty());
+      return Head.refused(Saying.of("wrong.missingValue"), Optional.empty());
     }
     if (plain.length() > MOST_CHARACTERS) {
-      return Head.refused("That is far too long for a value", Optional.empty());
+      return Head.refused(Saying.of("wrong.farTooLongValue"), Optional.empty());
     }
     Matcher comma = COMMA.matcher(plain);
     if (comma.matches()) {
       return Head.refused(
-          "Use a decimal point, not a comma",
+          Saying.of("wrong.useDecimalPointNot"),
           Optional.of(comma.group(1) + "." + comma.group(2) + comma.group(3)));
     }
     Matcher m = NUMBER.matcher(plain);
@@ -295,14 +275,12 @@ public final class QuantityText {
     }
     String rest = plain.substring(m.end()).strip();
     if (!rest.isEmpty() && rest.charAt(0) == ':') {
-      return Head.refused(
-          "A clock time or ratio cannot stand here; write seconds or minutes with their unit",
-          Optional.empty());
+      return Head.refused(Saying.of("wrong.clockTimeRatioCannot"), Optional.empty());
     }
     String exponent = m.group(8);
     if (exponent != null
         && (exponent.length() > 5 || Math.abs(Integer.parseInt(exponent)) > MOST_EXPONENT)) {
-      return Head.refused("That number is far outside anything that can be cast", Optional.empty());
+      return Head.refused(Saying.of("wrong.numberFarOutsideAnything"), Optional.empty());
     }
     return value(m, rest);
   }
@@ -316,7 +294,7 @@ public final class QuantityText {
       BigDecimal top = new BigDecimal(m.group(mixed ? 3 : 5));
       BigDecimal bottom = new BigDecimal(m.group(mixed ? 4 : 6));
       if (bottom.signum() == 0) {
-        return Head.refused("Nothing can be divided by 0", Optional.empty());
+        return Head.refused(Saying.of("wrong.nothingCanDivided0"), Optional.empty());
       }
       value = top.divide(bottom, FIGURES);
       if (mixed) {
@@ -329,16 +307,16 @@ public final class QuantityText {
     return new Head(value, rest, Optional.empty());
   }
 
-  private static String notANumber(String plain) {
+  private static Saying notANumber(String plain) {
     String lower = plain.toLowerCase(Locale.ROOT);
     return switch (lower) {
       case "yes", "no", "on", "off", "true", "false" ->
-          "A number with its unit is needed here, not " + lower;
+          Saying.of("wrong.numberUnitNeededNot", lower);
       case "nan", ".nan", "inf", ".inf", "-inf", "-.inf", "infinity", "-infinity" ->
-          "That is no number anyone can measure";
+          Saying.of("wrong.noNumberAnyoneCan");
       case "unknown", "not known", "not sure", "no idea", "?", "-", "none", "any", "n/a", "tbd" ->
-          "A number is needed here; if you do not know it, write: don't know";
-      default -> "A number is needed here";
+          Saying.of("wrong.numberNeededIfYou");
+      default -> Saying.of("wrong.numberNeeded");
     };
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import lastinch.cases.Told;
 import lastinch.cases.format.CaseText;
 import lastinch.cases.format.Problem;
 import lastinch.cases.format.Problems;
@@ -157,12 +158,12 @@ class OwnMaterialsTest {
                 + "  - name: mud\n");
     assertThat(problems).extracting(Problem::line).contains(4, 5, 6, 7, 10, 11, 14);
     assertThat(problems).allMatch(p -> p.file().equals("own.yaml"));
-    assertThat(at(problems, 4).message()).contains("surface tension");
-    assertThat(at(problems, 5).message()).contains("mPa s");
-    assertThat(at(problems, 6).message()).contains("1 to 5");
-    assertThat(at(problems, 10).message()).contains("between its two ends");
-    assertThat(at(problems, 11).message()).contains("yes, mild, no");
-    assertThat(at(problems, 14).message()).contains("mould media");
+    assertThat(Told.message(at(problems, 4))).contains("surface tension");
+    assertThat(Told.message(at(problems, 5))).contains("mPa s");
+    assertThat(Told.message(at(problems, 6))).contains("1 to 5");
+    assertThat(Told.message(at(problems, 10))).contains("between its two ends");
+    assertThat(Told.message(at(problems, 11))).contains("yes, mild, no");
+    assertThat(Told.message(at(problems, 14))).contains("mould media");
   }
 
   private static Problem at(List<Problem> problems, int line) {
@@ -186,7 +187,7 @@ class OwnMaterialsTest {
   void refusesWhatCannotBe(String line, String said) {
     List<Problem> problems = wrong(HEAD + "alloys:\n  - name: tin bronze\n    " + line + "\n");
     assertThat(problems).hasSize(1);
-    assertThat(problems.get(0).message()).contains(said);
+    assertThat(Told.message(problems.get(0))).contains(said);
     assertThat(problems.get(0).line()).isBetween(3, 4);
   }
 
@@ -195,7 +196,7 @@ class OwnMaterialsTest {
     List<Problem> problems =
         wrong(HEAD + "alloys:\n  - name: mine\n    starts to freeze: 900 degC\n");
     assertThat(problems).hasSize(1);
-    assertThat(problems.get(0).message())
+    assertThat(Told.message(problems.get(0)))
         .contains("still needs")
         .contains("heat of freezing")
         .contains("based on")
@@ -206,7 +207,7 @@ class OwnMaterialsTest {
   void aRoundTripIsNamed() {
     List<Problem> problems =
         wrong(HEAD + "alloys:\n  - {name: a, based on: b}\n  - {name: b, based on: a}\n");
-    assertThat(problems).isNotEmpty().allMatch(p -> p.sentence().contains("round trip"));
+    assertThat(problems).isNotEmpty().allMatch(p -> Told.sentence(p).contains("round trip"));
   }
 
   @Test
@@ -218,14 +219,15 @@ class OwnMaterialsTest {
                 + "  - {name: tin bronze, viscosity: 5 mPa s}\n"
                 + "  - {name: Tin-Bronze, viscosity: 6 mPa s}\n");
     assertThat(problems).hasSize(1);
-    assertThat(problems.get(0).sentence()).contains("appears twice").contains("line 3");
+    assertThat(Told.sentence(problems.get(0))).contains("appears twice").contains("line 3");
   }
 
   @Test
   void aFileOfAnotherKindIsRefused() {
-    assertThat(wrong("format: last inch case 1\n").get(0).message())
+    assertThat(Told.message(wrong("format: last inch case 1\n").get(0)))
         .contains("last inch materials 1");
-    assertThat(wrong("alloys: []\n").get(0).message()).contains("format: last inch materials 1");
+    assertThat(Told.message(wrong("alloys: []\n").get(0)))
+        .contains("format: last inch materials 1");
   }
 
   @Test
@@ -233,6 +235,6 @@ class OwnMaterialsTest {
     List<Problem> problems =
         wrong(HEAD + "mould media:\n  - name: gypsum\n    contact across a gap: 1500 W/(m2 K)\n");
     assertThat(problems).hasSize(1);
-    assertThat(problems.get(0).sentence()).contains("cannot pull harder");
+    assertThat(Told.sentence(problems.get(0))).contains("cannot pull harder");
   }
 }

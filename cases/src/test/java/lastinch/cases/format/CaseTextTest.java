@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import lastinch.cases.Told;
 import org.junit.jupiter.api.Test;
 
 class CaseTextTest {
@@ -15,7 +16,7 @@ class CaseTextTest {
   }
 
   private List<String> places() {
-    return problems.errors().stream().map(p -> p.place() + " " + p.message()).toList();
+    return problems.errors().stream().map(p -> p.place() + " " + Told.message(p)).toList();
   }
 
   @Test

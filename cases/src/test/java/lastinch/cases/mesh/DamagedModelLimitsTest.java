@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import lastinch.cases.Told;
 import lastinch.cases.format.Problems;
 import lastinch.solver.geometry.solid.PartOrientation;
 import org.junit.jupiter.api.Tag;
@@ -83,7 +84,7 @@ class DamagedModelLimitsTest {
                     "x",
                     problems));
     assertThat(problems.errors()).hasSize(1);
-    return problems.errors().get(0).sentence();
+    return Told.sentence(problems.errors().get(0));
   }
 
   /** Boxes that lie in each other, each a little higher than the one before. */

@@ -13,7 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import lastinch.cases.format.Problem;
+import lastinch.cases.Told;
 import lastinch.cases.format.Problems;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -49,7 +49,7 @@ class MeshFileExactSolutionTest {
     Problems problems = new Problems();
     assertThat(MeshFile.read(file(name, bytes), problems)).isEmpty();
     assertThat(problems.errors()).hasSize(1);
-    return problems.errors().get(0).sentence();
+    return Told.sentence(problems.errors().get(0));
   }
 
   private static byte[] text(String text) {
@@ -207,7 +207,7 @@ class MeshFileExactSolutionTest {
     Problems problems = new Problems();
     MeshFile.read(folder.resolve("none.stl"), problems);
     assertThat(problems.errors())
-        .extracting(Problem::sentence)
+        .extracting(Told::sentence)
         .containsExactly("There is no such file");
   }
 }

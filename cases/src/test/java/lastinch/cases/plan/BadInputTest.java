@@ -109,7 +109,7 @@ class BadInputTest {
         "melted: 1.1 kg|melted:1.1 kg|46:3 Put a space behind the colon.",
         // other ways of pressing metal in
         "melted: 1.1 kg|melted: 1.1 kg~  spin: 300 rpm|47:3 Only pours by gravity are covered; this"
-            + " word cannot be taken into account.",
+            + " word cannot be counted in.",
         // two names for one thing
         "name: tip vent, at|name: end gate, at|42:14 This name is already used, on line 40."
       })

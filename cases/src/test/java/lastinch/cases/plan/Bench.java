@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import lastinch.cases.Told;
 import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.format.Problem;
@@ -79,7 +80,7 @@ final class Bench {
   }
 
   static List<String> lines(List<Problem> problems) {
-    return problems.stream().map(p -> p.place() + " " + p.message()).toList();
+    return problems.stream().map(p -> p.place() + " " + Told.message(p)).toList();
   }
 
   /** Problems as lines of place and message; none for a sound plan. */

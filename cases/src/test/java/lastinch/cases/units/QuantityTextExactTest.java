@@ -3,6 +3,7 @@ package lastinch.cases.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import lastinch.cases.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -95,7 +96,7 @@ class QuantityTextExactTest {
     Parsed<BandedQuantity> parsed = QuantityText.banded(text, dimension);
     assertThat(parsed).isInstanceOf(Parsed.Bad.class);
     Parsed.Bad<BandedQuantity> bad = (Parsed.Bad<BandedQuantity>) parsed;
-    assertThat(bad.sentence()).contains(sentence);
+    assertThat(Told.sentence(bad.said())).contains(sentence);
     assertThat(bad.suggestion().orElse(null)).isEqualTo(suggestion);
   }
 

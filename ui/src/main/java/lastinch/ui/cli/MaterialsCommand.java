@@ -122,7 +122,7 @@ final class MaterialsCommand implements Callable<Integer> {
     if (!shelf.problems().isEmpty()) {
       String file = materials.map(Path::toString).orElse("");
       if (json) {
-        surroundings.out().println(ProblemsJson.of(file, shelf.problems(), List.of()));
+        surroundings.out().println(ProblemsJson.of(sentences, file, shelf.problems(), List.of()));
         return Exit.BAD_INPUT;
       }
       return refuse(problemText.problems(file, shelf.problems()));

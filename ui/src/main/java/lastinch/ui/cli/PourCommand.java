@@ -250,7 +250,7 @@ final class PourCommand implements Callable<Integer> {
     for (Problem note : notes) {
       lines.add(
           note.place().isEmpty()
-              ? sentences.say("noted.file", "file", note.file(), "sentence", note.message())
+              ? sentences.say("noted.file", "file", note.file(), "sentence", sentences.say(note))
               : sentences.say(
                   "noted.line",
                   "file",
@@ -258,7 +258,7 @@ final class PourCommand implements Callable<Integer> {
                   "place",
                   note.place(),
                   "sentence",
-                  note.message()));
+                  sentences.say(note)));
     }
     return lines;
   }
@@ -340,7 +340,9 @@ final class PourCommand implements Callable<Integer> {
 
   private int problems(ReadResult.Unsound unsound) {
     if (wanted.json()) {
-      surroundings.out().println(ProblemsJson.of(file.toString(), unsound.problems(), List.of()));
+      surroundings
+          .out()
+          .println(ProblemsJson.of(sentences, file.toString(), unsound.problems(), List.of()));
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.problems(file.toString(), unsound.problems()));
@@ -348,7 +350,7 @@ final class PourCommand implements Callable<Integer> {
 
   private int unsupported(List<Need> needs, String finest) {
     if (wanted.json()) {
-      surroundings.out().println(ProblemsJson.of(file.toString(), List.of(), needs));
+      surroundings.out().println(ProblemsJson.of(sentences, file.toString(), List.of(), needs));
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.unsupported(file.toString(), needs, finest));

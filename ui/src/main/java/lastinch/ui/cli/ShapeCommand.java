@@ -235,7 +235,9 @@ final class ShapeCommand implements Callable<Integer> {
 
   private int bad(Problems problems) {
     if (wanted.json()) {
-      surroundings.out().println(ProblemsJson.of(file.toString(), problems.errors(), List.of()));
+      surroundings
+          .out()
+          .println(ProblemsJson.of(sentences, file.toString(), problems.errors(), List.of()));
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.problems(file.toString(), problems.errors()));

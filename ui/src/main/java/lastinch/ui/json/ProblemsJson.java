@@ -3,6 +3,7 @@ package lastinch.ui.json;
 import java.util.List;
 import lastinch.cases.format.Problem;
 import lastinch.solver.filling.Need;
+import lastinch.ui.words.Sentences;
 
 /** What has to be put right, in the format {@value #FORMAT}. */
 public final class ProblemsJson {
@@ -18,7 +19,8 @@ public final class ProblemsJson {
    * @param problems to put right; line and column are 0 when a whole file is meant
    * @param needs what a sound plan asks for beyond what there is
    */
-  public static String of(String file, List<Problem> problems, List<Need> needs) {
+  public static String of(
+      Sentences sentences, String file, List<Problem> problems, List<Need> needs) {
     JsonText json = new JsonText();
     json.open('{').put("format", FORMAT).put("file", file).open("problems", '[');
     for (Problem problem : problems) {
@@ -27,7 +29,7 @@ public final class ProblemsJson {
           .put("line", problem.line())
           .put("column", problem.column())
           .put("shown", problem.shown())
-          .put("sentence", problem.sentence());
+          .put("sentence", sentences.say(problem.said()));
       if (problem.suggestion().isPresent()) {
         json.put("suggestion", problem.suggestion().get());
       } else {

@@ -42,13 +42,15 @@ public final class ProblemText {
     return plain(page);
   }
 
-  private static void add(Page page, Problem problem) {
+  private void add(Page page, Problem problem) {
     String place = Page.pad(" " + problem.place(), PLACE);
     if (problem.shown().isEmpty()) {
-      page.wrapped(place, " ".repeat(PLACE), problem.message());
+      page.wrapped(place, " ".repeat(PLACE), sentences.say(problem));
     } else if (problem.shown().length() < SHOWN) {
       page.wrapped(
-          place + Page.pad(problem.shown(), SHOWN), " ".repeat(PLACE + SHOWN), problem.message());
+          place + Page.pad(problem.shown(), SHOWN),
+          " ".repeat(PLACE + SHOWN),
+          sentences.say(problem));
     } else {
       int most = Page.WIDTH - PLACE - 3;
       String shown =
@@ -56,7 +58,7 @@ public final class ProblemText {
               ? problem.shown().substring(0, most) + "..."
               : problem.shown();
       page.line(place + shown);
-      page.wrapped(" ".repeat(INDENT), " ".repeat(INDENT), problem.message());
+      page.wrapped(" ".repeat(INDENT), " ".repeat(INDENT), sentences.say(problem));
     }
   }
 

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 import java.util.Set;
+import lastinch.cases.format.Problem;
+import lastinch.cases.units.Saying;
 
 /**
  * The one file of sentences. A sentence holds places in braces, {@code {reach}}, that are filled by
@@ -80,6 +82,30 @@ public final class Sentences {
       throw new IllegalArgumentException(key + ": more values than places");
     }
     return out.append(pattern.substring(from)).toString();
+  }
+
+  /** What is said in a file's problem, its places filled. */
+  public String say(Saying said) {
+    if (said.equals(Saying.NONE)) {
+      return "";
+    }
+    String[] namesAndValues = new String[2 * said.values().size()];
+    for (int i = 0; i < said.values().size(); i++) {
+      Object value = said.values().get(i);
+      namesAndValues[2 * i] = String.valueOf((char) ('a' + i));
+      namesAndValues[2 * i + 1] = value instanceof Saying s ? say(s) : value.toString();
+    }
+    return say(said.key(), namesAndValues);
+  }
+
+  /** What is the matter, ended, with what to write instead behind it. */
+  public String say(Problem problem) {
+    String text = say(problem.said());
+    String ended = text.endsWith(".") || text.endsWith("?") ? text : text + ".";
+    return problem
+        .suggestion()
+        .map(s -> say("problems.suggested", "sentence", ended, "suggestion", s))
+        .orElse(ended);
   }
 
   private static String value(String key, String name, String[] namesAndValues) {

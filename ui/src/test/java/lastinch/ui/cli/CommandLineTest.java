@@ -21,6 +21,7 @@ import lastinch.cases.format.Problem;
 import lastinch.cases.plan.Plan;
 import lastinch.cases.plan.ReadResult;
 import lastinch.cases.plan.Want;
+import lastinch.cases.units.Saying;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.Need;
@@ -82,7 +83,13 @@ class CommandLineTest {
             Map.of(),
             Optional.empty()),
         List.of(
-            new Problem("feather.yaml", 3, 5, "width", "width is read as wide", Optional.empty())));
+            new Problem(
+                "feather.yaml",
+                3,
+                5,
+                "width",
+                Saying.of("wrong.asWritten", "width is read as wide"),
+                Optional.empty())));
   }
 
   private static ReadResult unsound() {
@@ -93,16 +100,21 @@ class CommandLineTest {
                 12,
                 20,
                 "reads: 1150 degF",
-                "Tin bronze is solid below 831 degC (1528 degF)",
+                Saying.of("wrong.solidBelow", "Tin bronze", "831 degC (1528 degF)"),
                 Optional.of("degC")),
             new Problem(
-                "feather.yaml", 17, 5, "tickness: 4.8 mm", "Unknown word", Optional.of("thick")),
+                "feather.yaml",
+                17,
+                5,
+                "tickness: 4.8 mm",
+                Saying.of("wrong.unknownWord"),
+                Optional.of("thick")),
             new Problem(
                 "base.yaml",
                 23,
                 14,
                 "wide: 20",
-                "Millimetres or inches? Write 20 mm or 20 in.",
+                Saying.of("wrong.asWritten", "Millimetres or inches? Write 20 mm or 20 in."),
                 Optional.empty())),
         List.of());
   }

@@ -37,28 +37,23 @@ public final class AlloyMaker {
     Fact.Figure end = entry.figure(MaterialWords.ENDS).orElseThrow();
     Fact.Freezing freezing = freezing();
     if (end.si() > start.si()) {
-      problems.add(
-          later(start, end).span(), "It must end freezing at or below where it starts to freeze");
+      problems.add(later(start, end).span(), "wrong.mustEndFreezingBelow");
     }
     if (entry.figure("pours at").orElseThrow().si() < start.si()) {
       problems.add(
           later(start, entry.figure("pours at").orElseThrow()).span(),
-          "It cannot be poured below where it starts to freeze");
+          "wrong.cannotPouredBelowWhere");
     }
     Fact.Figure rest = freezing.figures().get(MaterialWords.REST.word());
     if (rest != null && rest.si() > start.si()) {
-      problems.add(
-          later(start, rest).span(), "The rest cannot freeze above where it starts to freeze");
+      problems.add(later(start, rest).span(), "wrong.restCannotFreezeAbove");
     }
     Fact.Figure melts = freezing.figures().get(MaterialWords.MELTS.word());
     if (melts != null && melts.si() < start.si()) {
-      problems.add(
-          later(start, melts).span(), "The pure metal must freeze above where the alloy does");
+      problems.add(later(start, melts).span(), "wrong.pureMetalMustFreeze");
     }
     if (freezing.way().equals("at one heat") && end.si() < start.si()) {
-      problems.add(
-          later(freezing, end).span(),
-          "It freezes at one heat, so start and end of freezing must be the same");
+      problems.add(later(freezing, end).span(), "wrong.freezesOneHeatSo");
     }
   }
 

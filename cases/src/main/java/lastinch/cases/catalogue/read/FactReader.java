@@ -10,9 +10,9 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Dimension;
-import lastinch.cases.units.Parsed;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
+import lastinch.cases.units.Saying;
 import lastinch.solver.material.Basis;
 
 /** Reads what stands behind one word of a material. */
@@ -53,14 +53,14 @@ final class FactReader {
           .filter(f -> allowedToBeBare(entry));
     }
     if (!(entry.value() instanceof Node.Entries map)) {
-      problems.add(entry.value().span(), "A figure belongs here, not " + entry.value().words());
+      problems.add(entry.value().span(), "wrong.figureBelongsNot", entry.value().words());
       return Optional.empty();
     }
     onlyWords(map, List.of("value", "between"));
     Optional<Fact.Ground> ground = ground(map, entry);
     Optional<Node> value = map.get("value");
     if (!(value.isPresent() && value.get() instanceof Node.Text t)) {
-      problems.add(entry.keySpan(), "\"value:\" is missing under \"" + entry.key() + "\"");
+      problems.add(entry.keySpan(), "wrong.valueMissingUnder", entry.key());
       return Optional.empty();
     }
     Optional<BandedQuantity> best = banded(property, t);
@@ -75,7 +75,7 @@ final class FactReader {
 
   private boolean allowedToBeBare(Node.Entry entry) {
     if (!own) {
-      problems.add(entry.value().span(), "A figure of the catalogue needs basis and source");
+      problems.add(entry.value().span(), "wrong.figureCatalogueNeedsBasis");
     }
     return own;
   }
@@ -88,8 +88,8 @@ final class FactReader {
       problems.add(
           node.span(),
           best.banded()
-              ? "Say it once: either \"+-\" behind the value or \"between\""
-              : "Two values belong here: between LOW and HIGH");
+              ? Saying.of("wrong.sayOnceEitherBehind")
+              : Saying.of("wrong.twoValuesBelongBetween"));
       return Optional.empty();
     }
     Optional<Quantity> low = quantity(property, ends[0], node);
@@ -100,7 +100,7 @@ final class FactReader {
     double l = low.get().si();
     double h = high.get().si();
     if (!(l <= best.best().si() && best.best().si() <= h)) {
-      problems.add(node.span(), "The value must lie between its two ends");
+      problems.add(node.span(), "wrong.valueMustLieBetween");
       return Optional.empty();
     }
     return Optional.of(
@@ -156,24 +156,15 @@ final class FactReader {
   }
 
   Optional<BandedQuantity> banded(Property property, Node.Text t) {
-    Optional<BandedQuantity> read = taken(QuantityText.banded(t.text(), property.dimension()), t);
+    Optional<BandedQuantity> read =
+        problems.taken(t.span(), QuantityText.banded(t.text(), property.dimension()));
     return read.filter(b -> allowed(property, b.best(), t) && endsAllowed(property, b, t));
   }
 
   private Optional<Quantity> quantity(Property property, String text, Node at) {
-    Optional<Quantity> read = taken(QuantityText.quantity(text, property.dimension()), at);
+    Optional<Quantity> read =
+        problems.taken(at.span(), QuantityText.quantity(text, property.dimension()));
     return read.filter(q -> allowed(property, q, at));
-  }
-
-  <T> Optional<T> taken(Parsed<T> parsed, Node at) {
-    if (parsed instanceof Parsed.Bad<T> bad) {
-      if (bad.suggestion().isPresent()) {
-        problems.add(at.span(), bad.sentence(), bad.suggestion().get());
-      } else {
-        problems.add(at.span(), bad.sentence());
-      }
-    }
-    return parsed.value();
   }
 
   private boolean endsAllowed(Property property, BandedQuantity b, Node at) {
@@ -196,13 +187,11 @@ final class FactReader {
     String unit = q.unit().symbol();
     problems.add(
         at.span(),
-        "\""
-            + property.word()
-            + "\" may be "
-            + plain(q.unit().fromSi(property.low()))
-            + " to "
-            + plain(q.unit().fromSi(property.high()))
-            + (unit.isEmpty() ? "" : " " + unit));
+        "wrong.may",
+        property.word(),
+        plain(q.unit().fromSi(property.low())),
+        plain(q.unit().fromSi(property.high())),
+        unit.isEmpty() ? Saying.NONE : " " + unit);
   }
 
   private Optional<Fact> wording(Property property, Node.Entry entry) {
@@ -217,14 +206,13 @@ final class FactReader {
       text = TypedFact.text(map, "value").get();
       ground = ground(map, entry);
     } else {
-      problems.add(entry.value().span(), "A word belongs here, not " + entry.value().words());
+      problems.add(entry.value().span(), "wrong.wordBelongsNot", entry.value().words());
       return Optional.empty();
     }
     if (property.kind() == Property.Kind.CHOICE) {
       String word = text.text().strip().toLowerCase(Locale.ROOT);
       if (!property.choices().contains(word)) {
-        problems.add(
-            text.span(), "One of these belongs here: " + String.join(", ", property.choices()));
+        problems.add(text.span(), "wrong.oneTheseBelongs", String.join(", ", property.choices()));
         return Optional.empty();
       }
       return ground.map(g -> new Fact.Wording(word, g));
@@ -233,9 +221,7 @@ final class FactReader {
       List<String> words = Hazards.words(text.text());
       if (!property.choices().containsAll(words)) {
         problems.add(
-            text.span(),
-            "Some of these belong here, with commas between them: "
-                + String.join(", ", property.choices()));
+            text.span(), "wrong.someTheseBelongCommas", String.join(", ", property.choices()));
         return Optional.empty();
       }
       return ground.map(g -> new Fact.Wording(String.join(", ", words), g));
@@ -245,7 +231,7 @@ final class FactReader {
 
   private Optional<Fact> table(Property property, Node.Entry entry) {
     if (!(entry.value() instanceof Node.Entries map)) {
-      problems.add(entry.value().span(), "A table belongs here, not " + entry.value().words());
+      problems.add(entry.value().span(), "wrong.tableBelongsNot", entry.value().words());
       return Optional.empty();
     }
     onlyWords(map, List.of("columns", "units", "rows"));
@@ -261,8 +247,7 @@ final class FactReader {
     List<String> units = map.get("units").map(n -> cells(n, 2)).orElse(List.of());
     Optional<Node.Items> items = TypedFact.items(map, "rows");
     if (units.size() != 2 || items.isEmpty()) {
-      problems.add(
-          entry.keySpan(), "A table needs \"units: [first, second]\" and \"rows:\" under it");
+      problems.add(entry.keySpan(), "wrong.tableNeedsUnitsFirst");
       return List.of();
     }
     List<Fact.Row> rows = new ArrayList<>();
@@ -273,13 +258,13 @@ final class FactReader {
         return List.of();
       }
       String atText = cells.get(0) + " " + units.get(0);
-      Optional<Quantity> at = taken(QuantityText.quantity(atText, first), item);
+      Optional<Quantity> at = problems.taken(item.span(), QuantityText.quantity(atText, first));
       Optional<Quantity> value = quantity(second, cells.get(1) + " " + units.get(1), item);
       if (at.isEmpty() || value.isEmpty()) {
         return List.of();
       }
       if (at.get().si() <= before) {
-        problems.add(item.span(), "The first column must rise from row to row");
+        problems.add(item.span(), "wrong.firstColumnMustRise");
         return List.of();
       }
       before = at.get().si();
@@ -288,7 +273,7 @@ final class FactReader {
               before, value.get().si(), atText, cells.get(1), value.get().unit().symbol()));
     }
     if (rows.size() < 2) {
-      problems.add(items.get().span(), "A table needs two rows or more");
+      problems.add(items.get().span(), "wrong.tableNeedsTwoRows");
       return List.of();
     }
     return rows;
@@ -303,7 +288,7 @@ final class FactReader {
           .forEach(t -> cells.add(t.text().strip()));
     }
     if (cells.size() != count) {
-      problems.add(node.span(), count + " values belong here, in brackets");
+      problems.add(node.span(), "wrong.valuesBelongBrackets", count);
       return List.of();
     }
     return cells;
@@ -336,7 +321,7 @@ final class FactReader {
         if (map.get(key).get() instanceof Node.Text t && !t.text().isBlank()) {
           said.put(key, t.text().strip());
         } else {
-          problems.add(map.get(key).get().span(), "A single value belongs behind \"" + key + "\"");
+          problems.add(map.get(key).get().span(), "wrong.singleValueBelongsBehind", key);
           return Optional.empty();
         }
       }
@@ -346,8 +331,8 @@ final class FactReader {
     if (basis == null) {
       problems.add(
           map.get("basis").map(Node::span).orElse(entry.keySpan()),
-          "\"basis\" must be one of: "
-              + String.join(", ", BASIS.keySet().stream().sorted().toList()));
+          "wrong.basisMustOne",
+          String.join(", ", BASIS.keySet().stream().sorted().toList()));
       return Optional.empty();
     }
     return Optional.of(

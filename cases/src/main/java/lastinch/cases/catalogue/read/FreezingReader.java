@@ -26,8 +26,7 @@ final class FreezingReader {
 
   Optional<Fact> read(Property property, Node.Entry entry) {
     if (!(entry.value() instanceof Node.Entries map)) {
-      problems.add(
-          entry.value().span(), "\"" + property.word() + "\" needs \"way:\" and more under it");
+      problems.add(entry.value().span(), "wrong.needsWayMoreUnder", property.word());
       return Optional.empty();
     }
     Optional<String> way = way(map, entry);
@@ -64,7 +63,8 @@ final class FreezingReader {
     }
     problems.add(
         map.get("way").map(Node::span).orElse(entry.keySpan()),
-        "\"way\" must be one of: " + String.join(", ", MaterialWords.WAYS));
+        "wrong.wayMustOne",
+        String.join(", ", MaterialWords.WAYS));
     return Optional.empty();
   }
 
@@ -76,7 +76,7 @@ final class FreezingReader {
       Optional<Node> node = map.get(p.word());
       if (node.isEmpty()) {
         if (p.required()) {
-          problems.add(entry.keySpan(), "\"" + p.word() + "\" is missing here");
+          problems.add(entry.keySpan(), "wrong.missing", p.word());
           whole = false;
         }
         continue;
@@ -98,7 +98,7 @@ final class FreezingReader {
   private Optional<Fact.Table> below(Node.Entries map, Node.Entry entry, Fact.Ground ground) {
     Optional<Node.Entries> table = TypedFact.entries(map, MaterialWords.BELOW_TABLE);
     if (table.isEmpty()) {
-      problems.add(entry.keySpan(), "\"" + MaterialWords.BELOW_TABLE + "\" is missing here");
+      problems.add(entry.keySpan(), "wrong.missing", MaterialWords.BELOW_TABLE);
       return Optional.empty();
     }
     List<Fact.Row> rows = facts.rows(table.get(), entry, Dimension.HEAT_DIFFERENCE, SHARE);
@@ -107,12 +107,12 @@ final class FreezingReader {
     }
     for (int i = 1; i < rows.size(); i++) {
       if (rows.get(i).value() < rows.get(i - 1).value()) {
-        problems.add(table.get().span(), "The solid share cannot fall while the metal cools");
+        problems.add(table.get().span(), "wrong.solidShareCannotFall");
         return Optional.empty();
       }
     }
     if (rows.get(0).at() != 0.0 || rows.get(0).value() != 0.0) {
-      problems.add(table.get().span(), "The first row must be 0 degrees below and nothing solid");
+      problems.add(table.get().span(), "wrong.firstRowMust0");
       return Optional.empty();
     }
     return Optional.of(new Fact.Table(Dimension.SHARE, rows, ground));

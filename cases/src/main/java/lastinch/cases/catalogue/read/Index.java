@@ -47,7 +47,7 @@ public final class Index {
     MaterialsReader.checkFormat(top, problems);
     Optional<Node.Entries> all = TypedFact.entries(top, "index");
     if (all.isEmpty()) {
-      problems.add(top.span(), "The index is missing");
+      problems.add(top.span(), "wrong.indexMissing");
       return new Index(groups);
     }
     for (Node.Entry group : all.get().entries()) {
@@ -72,7 +72,7 @@ public final class Index {
         return Optional.of(new Line(name.get().text(), file.get().text(), others, standIns(map)));
       }
     }
-    problems.add(item.span(), "Name and file belong here");
+    problems.add(item.span(), "wrong.nameFileBelong");
     return Optional.empty();
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lastinch.cases.catalogue.NearestName;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
+import lastinch.cases.units.Saying;
 
 /** Reads the words of a materials file; every fault is collected, none stops the rest. */
 public final class MaterialsReader {
@@ -53,17 +54,17 @@ public final class MaterialsReader {
   public static void checkFormat(Node.Entries top, Problems problems) {
     Optional<Node.Entry> format = top.entry("format");
     if (format.isEmpty()) {
-      problems.add(top.span(), "The first line must say what this file is", "format: " + FORMAT);
+      problems.add(top.span(), Saying.of("wrong.firstLineMustSay"), "format: " + FORMAT);
     } else if (!(format.get().value() instanceof Node.Text t && t.text().equals(FORMAT))) {
-      problems.add(format.get().value().span(), "This is no materials file", FORMAT);
+      problems.add(format.get().value().span(), Saying.of("wrong.noMaterialsFile"), FORMAT);
     }
   }
 
   static void unknownWord(Node.Entry entry, List<String> known, Problems problems) {
     List<String> near = NearestName.of(entry.key(), known);
-    String sentence = "\"" + entry.key() + "\" is no word of a materials file here";
+    Saying sentence = Saying.of("wrong.noWordMaterialsFile", entry.key());
     if (near.isEmpty()) {
-      problems.add(entry.keySpan(), sentence + "; these are: " + String.join(", ", known));
+      problems.add(entry.keySpan(), "wrong.these", sentence, String.join(", ", known));
     } else {
       problems.add(entry.keySpan(), sentence, near.get(0));
     }
@@ -77,7 +78,7 @@ public final class MaterialsReader {
     if (node.get() instanceof Node.Entries map) {
       return facts(map, MaterialWords.COMMON, List.of());
     }
-    problems.add(node.get().span(), "Words with their values belong here");
+    problems.add(node.get().span(), "wrong.wordsTheirValuesBelong");
     return Map.of();
   }
 
@@ -88,14 +89,14 @@ public final class MaterialsReader {
     }
     List<Entry> all = new ArrayList<>();
     if (!(node.get() instanceof Node.Items items)) {
-      problems.add(node.get().span(), "A list belongs here: each material begins with \"- name:\"");
+      problems.add(node.get().span(), "wrong.listBelongsEachMaterial");
       return List.of();
     }
     for (Node item : items.items()) {
       if (item instanceof Node.Entries map) {
         entry(map, schema).ifPresent(all::add);
       } else {
-        problems.add(item.span(), "A material with its figures belongs here, not " + item.words());
+        problems.add(item.span(), "wrong.materialFiguresBelongsNot", item.words());
       }
     }
     reportTwice(all);
@@ -109,7 +110,9 @@ public final class MaterialsReader {
       if (first != null) {
         problems.add(
             e.origin().span(),
-            "\"" + e.name() + "\" appears twice; first on line " + first.origin().span().line());
+            "wrong.appearsTwiceFirstLine",
+            e.name(),
+            first.origin().span().line());
       }
     }
   }
@@ -117,7 +120,7 @@ public final class MaterialsReader {
   private Optional<Entry> entry(Node.Entries map, List<Property> schema) {
     Optional<String> name = text(map, "name");
     if (name.isEmpty() || name.get().isBlank() || name.get().length() > MOST_NAME) {
-      problems.add(map.span(), "A material needs a name of 1 to 80 letters", "name: my bronze");
+      problems.add(map.span(), Saying.of("wrong.materialNeedsName1"), "name: my bronze");
       return Optional.empty();
     }
     Map<String, Fact> read = facts(map, schema, ABOUT);
@@ -160,7 +163,7 @@ public final class MaterialsReader {
     if (node.get() instanceof Node.Text t && !t.isEmpty()) {
       return Optional.of(t.text().strip());
     }
-    problems.add(node.get().span(), "A single value belongs behind \"" + key + "\"");
+    problems.add(node.get().span(), "wrong.singleValueBelongsBehind", key);
     return Optional.empty();
   }
 
@@ -175,11 +178,11 @@ public final class MaterialsReader {
         if (item instanceof Node.Text t && !t.text().isBlank()) {
           names.add(t.text().strip());
         } else {
-          problems.add(item.span(), "A name belongs here");
+          problems.add(item.span(), "wrong.nameBelongs");
         }
       }
     } else {
-      problems.add(node.span(), "A list of names belongs here", "[first name, second name]");
+      problems.add(node.span(), Saying.of("wrong.listNamesBelongs"), "[first name, second name]");
     }
     return names;
   }

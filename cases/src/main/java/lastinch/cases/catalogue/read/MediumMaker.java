@@ -32,8 +32,7 @@ public final class MediumMaker {
       if (contact.isPresent() && contact.get().si() < gap.si()) {
         Origin at =
             gap.ground().origin().own() ? gap.ground().origin() : contact.get().ground().origin();
-        problems.add(
-            at.span(), "\"" + MaterialWords.GAP + "\" cannot pull harder than \"" + word + "\"");
+        problems.add(at.span(), "wrong.cannotPullHarderThan", MaterialWords.GAP, word);
       }
     }
   }

@@ -16,13 +16,10 @@ public final class RequiredFacts {
     if (!missing.isEmpty()) {
       problems.add(
           entry.origin().span(),
-          "The new "
-              + what
-              + " \""
-              + entry.name()
-              + "\" still needs: "
-              + String.join(", ", missing)
-              + "; or lean on a known one with \"based on:\"");
+          "wrong.newStillNeedsLean",
+          what,
+          entry.name(),
+          String.join(", ", missing));
     }
   }
 }

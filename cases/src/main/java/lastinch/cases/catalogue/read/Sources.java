@@ -26,7 +26,7 @@ public final class Sources {
     MaterialsReader.checkFormat(top, problems);
     Optional<Node.Items> items = TypedFact.items(top, "sources");
     if (items.isEmpty()) {
-      problems.add(top.span(), "The list of sources is missing");
+      problems.add(top.span(), "wrong.listSourcesMissing");
       return new Sources(Map.of());
     }
     return new Sources(pairs(items.get(), "name", "reference"));

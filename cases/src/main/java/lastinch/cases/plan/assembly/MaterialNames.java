@@ -8,6 +8,7 @@ import lastinch.cases.format.Problems;
 import lastinch.cases.plan.Materials;
 import lastinch.cases.schema.NearestWord;
 import lastinch.cases.schema.Values;
+import lastinch.cases.units.Saying;
 
 /** Judges names of metals and mould media. */
 public final class MaterialNames {
@@ -38,12 +39,14 @@ public final class MaterialNames {
       problems.add(
           node.span(),
           alloy
-              ? "The metal has to be known; take the nearest one: see lastinch alloys"
-              : "The mould has to be known: see lastinch moulds");
+              ? Saying.of("wrong.metalKnownTakeNearest")
+              : Saying.of("wrong.mouldKnownSeeLastinch"));
       return;
     }
     if (alloy && materials.alloy(name.get()).isPresent()) {
-      materials.alloyNote(name.get()).ifPresent(n -> problems.note(node.span(), n));
+      materials
+          .alloyNote(name.get())
+          .ifPresent(n -> problems.note(node.span(), "wrong.asWritten", n));
       return;
     }
     if (!alloy && materials.medium(name.get(), Materials.Make.NOT_SAID).isPresent()) {
@@ -55,11 +58,11 @@ public final class MaterialNames {
         NearestWord.of(
             name.get().toLowerCase(Locale.ROOT),
             spellings.stream().map(s -> s.toLowerCase(Locale.ROOT)).toList());
-    String what = alloy ? "No such metal is known here" : "No such mould is known here";
+    Saying what = alloy ? Saying.of("wrong.noSuchMetalKnown") : Saying.of("wrong.noSuchMouldKnown");
     if (near.isPresent()) {
       problems.add(node.span(), what, near.get());
     } else {
-      problems.add(node.span(), what + ". There are: " + String.join(", ", names));
+      problems.add(node.span(), "wrong.thereAre", what, String.join(", ", names));
     }
   }
 }

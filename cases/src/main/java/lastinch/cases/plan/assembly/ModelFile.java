@@ -17,6 +17,7 @@ import lastinch.cases.mesh.MeshFile;
 import lastinch.cases.mesh.MeshUnit;
 import lastinch.cases.mesh.ModelLook;
 import lastinch.cases.mesh.UnitAnswer;
+import lastinch.cases.units.Saying;
 import lastinch.solver.geometry.solid.CellSize;
 import lastinch.solver.geometry.solid.PartOrientation;
 import lastinch.solver.geometry.solid.SlicedPart;
@@ -43,7 +44,7 @@ public record ModelFile(Mesh mesh, PartOrientation.Wish wish, SlicedPart drawn, 
     Problems own = new Problems();
     Optional<Mesh> mesh = MeshFile.read(file, own);
     for (Problem p : own.errors()) {
-      problems.add(span, p.sentence());
+      problems.add(span, p.said());
     }
     Optional<MeshUnit> asked =
         mesh.filter(m -> m.unit().isEmpty() && !model.has("unit")).flatMap(m -> answer.of(file, m));
@@ -67,29 +68,20 @@ public record ModelFile(Mesh mesh, PartOrientation.Wish wish, SlicedPart drawn, 
             file.toString(),
             own);
     for (Problem p : own.errors()) {
-      problems.add(model.has("unit") ? model.span("unit") : span, p.sentence());
+      problems.add(model.has("unit") ? model.span("unit") : span, p.said());
     }
     if (look.isPresent() && look.get().isTorn()) {
-      problems.add(
-          span,
-          "The surface of this model has holes; close it in your CAD program"
-              + " (lastinch shape says more)");
+      problems.add(span, "wrong.surfaceModelHolesClose");
       return Optional.empty();
     }
     if (look.isPresent() && look.get().isOpen()) {
-      problems.note(
-          span,
-          "Faces are missing in the surface of this model ("
-              + look.get().checks().openEdges()
-              + " open edges): its thickness and weight are not to be trusted, nor is this answer."
-              + " Close it in your CAD program");
+      problems.note(span, "wrong.facesMissingSurfaceModel", look.get().checks().openEdges());
     }
     if (look.isPresent() && look.get().isPartedOutside()) {
       problems.add(
           model.span("parting at"),
-          "This is above the piece, which is "
-              + Math.round(look.get().pose().height() * 1e4) / 10.0
-              + " mm high as it lies; metal would have no way in");
+          "wrong.abovePieceWhichMm",
+          Math.round(look.get().pose().height() * 1e4) / 10.0);
       return Optional.empty();
     }
     return look.map(l -> new ModelFile(l.checks().mesh(), wish, l.drawn(), number(file, asked)));
@@ -99,19 +91,18 @@ public record ModelFile(Mesh mesh, PartOrientation.Wish wish, SlicedPart drawn, 
     Optional<MeshUnit> typed = model.word("unit").flatMap(MeshUnit::of);
     if (mesh.unit().isPresent()) {
       if (typed.isPresent() && !typed.equals(mesh.unit())) {
-        problems.add(
-            model.span("unit"), "The file itself says  " + mesh.unit().get().word() + "  here");
+        problems.add(model.span("unit"), "wrong.fileItselfSays", mesh.unit().get().word());
         return Optional.empty();
       }
       return mesh.unit();
     }
     if (typed.isEmpty()) {
       Optional<MeshUnit> likely = MeshUnit.plausible(mesh.longest());
-      String sentence = "This kind of file does not say what one unit is";
+      Saying sentence = Saying.of("wrong.kindFileDoesNot");
       if (likely.isPresent()) {
         problems.add(span, sentence, "unit: " + likely.get().word());
       } else {
-        problems.add(span, sentence + "; write  unit: mm  beside it, or cm, m, in");
+        problems.add(span, "wrong.writeUnitMmBeside", sentence);
       }
     }
     return typed;

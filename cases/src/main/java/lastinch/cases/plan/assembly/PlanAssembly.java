@@ -89,10 +89,10 @@ public final class PlanAssembly {
     if (mould.medium().family() == MouldFamily.SAND) {
       if (words.typed("material").orElse("").equalsIgnoreCase("bonded sand")
           && words.word("bonded with").isEmpty()) {
-        problems.note(words.span("material"), "Binder not given: oil assumed");
+        problems.note(words.span("material"), "wrong.binderNotGivenOil");
       }
       if (words.word("rammed").isEmpty()) {
-        problems.note(words.span("material"), "Ramming not given: firm assumed");
+        problems.note(words.span("material"), "wrong.rammingNotGivenFirm");
       }
     }
   }
@@ -105,11 +105,9 @@ public final class PlanAssembly {
       if (Math.abs(byCrucible - byCup) > UsualValues.APART * byCup) {
         problems.note(
             root.group("pour").orElseThrow().span("cup is full after"),
-            "The two times do not agree: by the crucible "
-                + grams(byCrucible)
-                + " a second, by the cup "
-                + grams(byCup)
-                + "; the cup counts");
+            "wrong.twoTimesDoNot",
+            grams(byCrucible),
+            grams(byCup));
       }
     }
   }

@@ -71,13 +71,13 @@ public final class CrossChecks {
     }
     var first = rows.get().get(0).cells().get("at");
     if (first != null && first.best().si() != 0.0) {
-      problems.add(rows.get().get(0).span(), "The first moment is first metal in the cup: 0 s");
+      problems.add(rows.get().get(0).span(), "wrong.firstMomentFirstMetal");
     }
     boolean any =
         rows.get().stream()
             .anyMatch(r -> r.cells().get("rate") == null || r.cells().get("rate").best().si() > 0);
     if (!any) {
-      problems.add(pour.span("pours as filmed"), "At this rate nothing is poured at all");
+      problems.add(pour.span("pours as filmed"), "wrong.rateNothingPouredAll");
     }
   }
 
@@ -86,7 +86,7 @@ public final class CrossChecks {
       if (wet.si("from").isPresent()
           && wet.si("to").isPresent()
           && wet.need("to") <= wet.need("from")) {
-        problems.add(wet.span("to"), "This end has to lie beyond the other");
+        problems.add(wet.span("to"), "wrong.endLieBeyondOther");
       }
     }
   }

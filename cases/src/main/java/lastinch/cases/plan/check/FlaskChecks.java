@@ -40,10 +40,7 @@ final class FlaskChecks {
     stack += lengths.getOrDefault("", 0.0);
     if (stack > tall.getAsDouble() + SLACK) {
       Unit unit = flask.get().amount("tall").orElseThrow().best().unit();
-      problems.add(
-          flask.get().span("tall"),
-          "The flask is too short: cup, sprue, boss, piece and what is under the tip need "
-              + Limits.show(stack, unit));
+      problems.add(flask.get().span("tall"), "wrong.flaskTooShortCup", Limits.show(stack, unit));
     }
   }
 
@@ -59,13 +56,13 @@ final class FlaskChecks {
     if (widest + 2 * edge > inside.getAsDouble() + SLACK) {
       problems.add(
           flask.get().span("inside"),
-          "The flask is too narrow: the piece with its distance to the wall on both sides needs "
-              + Limits.show(widest + 2 * edge, unit));
+          "wrong.flaskTooNarrowPiece",
+          Limits.show(widest + 2 * edge, unit));
     } else if (edge >= inside.getAsDouble() / 2) {
       problems.add(
           mould.span("nearest edge to wall"),
-          "This is more than half the flask. Allowed here: "
-              + Limits.show(0.0, inside.getAsDouble() / 2, unit));
+          "wrong.moreThanHalfFlask",
+          Limits.show(0.0, inside.getAsDouble() / 2, unit));
     }
   }
 
@@ -78,11 +75,7 @@ final class FlaskChecks {
     }
     double ratio = water.getAsDouble() / powder.getAsDouble();
     if (!(ratio >= LEAST_WATER && ratio <= MOST_WATER)) {
-      problems.add(
-          mould.span("water"),
-          "Water and powder do not go together: "
-              + Math.round(100 * ratio)
-              + " parts of water to 100 of powder, where about 40 are usual");
+      problems.add(mould.span("water"), "wrong.waterPowderDoNot", Math.round(100 * ratio));
     }
   }
 
@@ -100,17 +93,15 @@ final class FlaskChecks {
     if (found.isEmpty()) {
       problems.add(
           metal.span("crucible"),
-          "Your shop file has no crucible of this name; it has "
-              + String.join(
-                  ", ", shop.get().crucibles().stream().map(ShopFile.Crucible::name).toList()));
+          "wrong.yourShopFileNo",
+          String.join(", ", shop.get().crucibles().stream().map(ShopFile.Crucible::name).toList()));
     } else if (melted.isPresent() && melted.getAsDouble() > found.get().holds()) {
       Unit unit = Dimension.MASS.unit("kg").orElseThrow();
       problems.add(
           metal.span("melted"),
-          "The crucible "
-              + found.get().name()
-              + " holds no more than "
-              + Limits.show(found.get().holds(), unit));
+          "wrong.crucibleHoldsNoMore",
+          found.get().name(),
+          Limits.show(found.get().holds(), unit));
     }
   }
 }

@@ -12,6 +12,7 @@ import lastinch.cases.plan.assembly.PlaceWords;
 import lastinch.cases.schema.Compounds;
 import lastinch.cases.schema.Limits;
 import lastinch.cases.schema.NearestWord;
+import lastinch.cases.units.Saying;
 import lastinch.cases.units.Unit;
 
 /** Whether gates, vents and the rest sit where there is something, and not on one another. */
@@ -42,7 +43,7 @@ final class GatingChecks {
         if (name.isPresent()) {
           Integer before = names.putIfAbsent(name.get(), fields.span("name").line());
           if (before != null && before != fields.span("name").line()) {
-            problems.add(fields.span("name"), "This name is already used, on line " + before);
+            problems.add(fields.span("name"), "wrong.nameAlreadyUsedLine", before);
           }
         }
       }
@@ -58,11 +59,7 @@ final class GatingChecks {
     if (cup.si("across").isPresent()
         && sprue.si("top").isPresent()
         && sprue.need("top") > cup.need("across")) {
-      problems.add(
-          sprue.span("top"),
-          "The sprue is wider here than the cup above it, which is "
-              + cup.typed("across").orElseThrow()
-              + " across");
+      problems.add(sprue.span("top"), "wrong.sprueWiderThanCup", cup.typed("across").orElseThrow());
     }
   }
 
@@ -72,11 +69,9 @@ final class GatingChecks {
     boolean opens = sprue.map(s -> s.has("into") || s.has("at")).orElse(false);
     boolean gated = !gating.list("gates").isEmpty();
     if (!damaged && !gated && gating.has("runner")) {
-      problems.add(
-          gating.span("runner"), "This runner leads nowhere: add a gate from it into the piece");
+      problems.add(gating.span("runner"), "wrong.runnerLeadsNowhereAdd");
     } else if (!damaged && !opens && !gated) {
-      problems.add(
-          gating.span(), "Metal has no way into the piece: add gates, or say  into  under sprue");
+      problems.add(gating.span(), "wrong.metalNoWayInto");
     }
   }
 
@@ -99,16 +94,14 @@ final class GatingChecks {
       if (!limb.isEmpty()) {
         noLimb(fields, "at", limb);
       } else if (!lengths.isEmpty()) {
-        problems.add(fields.span("at"), "Say along which limb, as in: " + anyLimb() + " at 120 mm");
+        problems.add(fields.span("at"), "wrong.sayAlongWhichLimb", anyLimb());
       }
       return;
     }
     double at = along.get().distance().si();
     if (!(at >= 0.0 && at <= length)) {
       Unit unit = along.get().distance().unit();
-      problems.add(
-          fields.span("at"),
-          "This is outside the piece. Allowed here: " + Limits.show(0.0, length, unit));
+      problems.add(fields.span("at"), "wrong.outsidePieceAllowed", Limits.show(0.0, length, unit));
     }
   }
 
@@ -117,14 +110,14 @@ final class GatingChecks {
     Double length = lengths.get("");
     if (length == null) {
       if (!lengths.isEmpty()) {
-        problems.add(fields.span("at"), "A place by two sizes works for a piece of one part only");
+        problems.add(fields.span("at"), "wrong.placeTwoSizesWorks");
       }
       return;
     }
     double x = typed.distance().si();
     if (!(x >= -length && x <= 2.0 * length)
         || !(Math.abs(typed.across().orElseThrow().si()) <= 2.0 * length)) {
-      problems.add(fields.span("at"), "This is far outside the piece");
+      problems.add(fields.span("at"), "wrong.farOutsidePiece");
     }
   }
 
@@ -142,10 +135,9 @@ final class GatingChecks {
     if (PlaceWords.PARTS.contains(part)) {
       problems.add(
           fields.span("into"),
-          "There is no "
-              + part
-              + " in this plan"
-              + (part.equals("boss") ? "; write  " + thickEnd() + "  in its place" : ""));
+          "wrong.noPlan",
+          part,
+          part.equals("boss") ? Saying.of("wrong.writePlace", thickEnd()) : Saying.NONE);
     } else {
       noLimb(fields, "into", part);
     }
@@ -156,12 +148,8 @@ final class GatingChecks {
     known.remove("");
     known.addAll(PlaceWords.PARTS);
     Optional<String> near = NearestWord.of(limb, known);
-    String sentence = "There is no part of this name";
-    if (near.isPresent()) {
-      problems.add(fields.span(key), sentence, near.get());
-    } else {
-      problems.add(fields.span(key), sentence);
-    }
+    Saying sentence = Saying.of("wrong.noPartName");
+    problems.add(fields.span(key), sentence, near);
   }
 
   /** The place where a boss would be. */
@@ -180,9 +168,7 @@ final class GatingChecks {
       for (int j = 0; j < i; j++) {
         if (meet(gates.get(j), gates.get(i))) {
           String other = gates.get(j).word("name").orElse("another gate");
-          problems.add(
-              gates.get(i).span(),
-              "This gate cuts into " + other + ": they have to lie further apart");
+          problems.add(gates.get(i).span(), "wrong.gateCutsIntoThey", other);
         }
       }
     }

@@ -7,6 +7,7 @@ import lastinch.cases.plan.assembly.Fields;
 import lastinch.cases.schema.Limits;
 import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Dimension;
+import lastinch.cases.units.Saying;
 import lastinch.cases.units.Unit;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldFamily;
@@ -66,10 +67,9 @@ final class HeatChecks {
           "reads",
           metal,
           reads.get(),
-          name
-              + (si <= a.freezing().endOfFreezing()
-                  ? " is solid below " + both(a.freezing().endOfFreezing())
-                  : " starts to freeze at " + both(a.liquidus()) + " and has to read more"),
+          si <= a.freezing().endOfFreezing()
+              ? Saying.of("wrong.solidBelow", name, both(a.freezing().endOfFreezing()))
+              : Saying.of("wrong.startsFreeze", name, both(a.liquidus())),
           a.liquidus(),
           most);
       return false;
@@ -79,7 +79,7 @@ final class HeatChecks {
           "reads",
           metal,
           reads.get(),
-          name + " is poured at " + both(a.pourTemperature().value()) + " or so",
+          Saying.of("wrong.pouredSo", name, both(a.pourTemperature().value())),
           a.liquidus(),
           most);
       return false;
@@ -99,8 +99,7 @@ final class HeatChecks {
           "temperature",
           mould,
           heat.get(),
-          "The mould cannot be hotter than the metal, which reads "
-              + metal.typed("reads").orElse(""),
+          Saying.of("wrong.mouldCannotHotterThan", metal.typed("reads").orElse("")),
           250.0,
           alloy.orElseThrow().liquidus());
     } else if (si >= alloy.orElseThrow().liquidus()) {
@@ -108,10 +107,10 @@ final class HeatChecks {
           "temperature",
           mould,
           heat.get(),
-          "In a mould this hot "
-              + sentenceName(alloy.get().name()).toLowerCase(Locale.ROOT)
-              + " would never freeze; it freezes below "
-              + both(alloy.get().liquidus()),
+          Saying.of(
+              "wrong.mouldHotWouldNever",
+              sentenceName(alloy.get().name()).toLowerCase(Locale.ROOT),
+              both(alloy.get().liquidus())),
           250.0,
           alloy.get().liquidus());
     }
@@ -125,10 +124,9 @@ final class HeatChecks {
         && heat.get().best().si() < alloy.orElseThrow().liquidus()) {
       problems.note(
           mould.span("temperature"),
-          "Beyond usual practice: "
-              + medium.get().name()
-              + " is used up to "
-              + both(medium.get().ceiling().value()));
+          "wrong.beyondUsualPracticeUsed",
+          medium.get().name(),
+          both(medium.get().ceiling().value()));
     }
   }
 
@@ -141,17 +139,13 @@ final class HeatChecks {
         && heat.get().best().si() > BINDER_SMOKES
         && heat.get().best().si() <= medium.orElseThrow().ceiling().value()) {
       problems.note(
-          mould.span("temperature"),
-          "Beyond usual practice: above "
-              + both(BINDER_SMOKES)
-              + " binder of sand smokes, and what burns out no longer holds it together; that"
-              + " is not worked out");
+          mould.span("temperature"), "wrong.beyondUsualPracticeAbove", both(BINDER_SMOKES));
     }
   }
 
   /** Says what is the matter, and whether the other scale would make sense of it. */
   private void problem(
-      String key, Fields fields, BandedQuantity typed, String sentence, double low, double high) {
+      String key, Fields fields, BandedQuantity typed, Saying sentence, double low, double high) {
     Unit unit = typed.best().unit();
     boolean celsius = unit.equals(CELSIUS) || unit.symbol().equals("degC");
     boolean fahrenheit = unit.symbol().equals("degF");

@@ -11,12 +11,9 @@ public final class Needs {
   public static void sayNotYet(Fields root, Problems problems) {
     root.group("gating")
         .filter(g -> !g.list("chills").isEmpty())
-        .ifPresent(
-            g -> problems.add(g.span("chills"), "This needs the sums for chills, not there yet"));
+        .ifPresent(g -> problems.add(g.span("chills"), "wrong.needsSumsChillsNot"));
     if (root.has("pours from the same crucible")) {
-      problems.add(
-          root.span("pours from the same crucible"),
-          "This needs the sums for several moulds from one melt, not there yet");
+      problems.add(root.span("pours from the same crucible"), "wrong.needsSumsSeveralMoulds");
     }
   }
 }

@@ -20,6 +20,7 @@ import lastinch.cases.schema.Limits;
 import lastinch.cases.schema.Tables;
 import lastinch.cases.units.BandedQuantity;
 import lastinch.cases.units.Dimension;
+import lastinch.cases.units.Saying;
 import lastinch.solver.casting.Piece;
 
 /** What has to fit together in the piece. */
@@ -63,17 +64,13 @@ final class PieceChecks {
       Map<String, BandedQuantity> cells = row.cells();
       BandedQuantity at = cells.get("at");
       if (i == 0 && at != null && at.best().si() != 0.0) {
-        problems.add(row.span(), "The first place is where 0 mm is; its  at  has to be 0");
+        problems.add(row.span(), "wrong.firstPlaceWhere0");
       }
       BandedQuantity edge = cells.get("edge");
       BandedQuantity thick = cells.get("thick");
       if (edge != null && thick != null && edge.best().si() > thick.best().si()) {
         problems.add(
-            row.span(),
-            "The edge cannot be thicker than the middle: "
-                + edge.best().typed()
-                + " against "
-                + thick.best().typed());
+            row.span(), "wrong.edgeCannotThickerThan", edge.best().typed(), thick.best().typed());
       }
     }
   }
@@ -86,12 +83,12 @@ final class PieceChecks {
     String of = end.get().limb().toLowerCase(Locale.ROOT);
     if (of.equals("boss")) {
       if (!piece.has("boss")) {
-        problems.add(limb.span(key), "This piece has no boss");
+        problems.add(limb.span(key), "wrong.pieceNoBoss");
       }
     } else if (!names.contains(of)) {
-      problems.add(limb.span(key), "There is no limb of this name");
+      problems.add(limb.span(key), "wrong.noLimbName");
     } else if (limb.word("name").map(n -> n.toLowerCase(Locale.ROOT)).equals(Optional.of(of))) {
-      problems.add(limb.span(key), "A limb cannot grow from or join itself");
+      problems.add(limb.span(key), "wrong.limbCannotGrowJoin");
     }
   }
 
@@ -149,12 +146,12 @@ final class PieceChecks {
     if (off <= APART) {
       return;
     }
-    String sentence =
-        "By its measures the print weighs "
-            + Limits.show(measured, Dimension.MASS.unit("g").orElseThrow())
-            + ", by the scale "
-            + piece.typed("print weighs").orElse("")
-            + (ratio > 1.0 ? "; is it hollow, or a size too large?" : "; is a size too small?");
+    Saying sentence =
+        Saying.of(
+            "wrong.measuresPrintWeighsScale",
+            Limits.show(measured, Dimension.MASS.unit("g").orElseThrow()),
+            piece.typed("print weighs").orElse(""),
+            ratio > 1.0 ? Saying.of("wrong.hollowSizeTooLarge") : Saying.of("wrong.sizeTooSmall"));
     if (off > FAR_APART) {
       problems.add(piece.span("print weighs"), sentence);
     } else {

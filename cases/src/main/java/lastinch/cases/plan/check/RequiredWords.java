@@ -11,6 +11,7 @@ import lastinch.cases.schema.Applies;
 import lastinch.cases.schema.Kind;
 import lastinch.cases.schema.Part;
 import lastinch.cases.schema.Word;
+import lastinch.cases.units.Saying;
 import lastinch.solver.material.MouldFamily;
 
 /** Takes out words that cannot apply and asks for words that have to be there. */
@@ -58,10 +59,10 @@ public final class RequiredWords {
     return whole;
   }
 
-  private String sentence(Word word) {
+  private Saying sentence(Word word) {
     return word.applies() == Applies.PRINT
-        ? "This counts only " + word.applies().words()
-        : "This word means nothing for " + mouldName + "; it counts " + word.applies().words();
+        ? Saying.of("wrong.countsOnly", word.applies().words())
+        : Saying.of("wrong.wordMeansNothingCounts", mouldName, word.applies().words());
   }
 
   private Node below(Word word, Node value) {
@@ -83,24 +84,13 @@ public final class RequiredWords {
     for (Word word : part.words()) {
       if (word.required() && map.get(word.key()).isEmpty()) {
         problems.add(
-            at,
-            "The word \""
-                + word.key()
-                + "\" is missing under "
-                + part.name()
-                + ": "
-                + word.help()
-                + " ("
-                + brief(word)
-                + ")");
+            at, "wrong.wordMissingUnder", word.key(), part.name(), word.help(), brief(word));
       }
     }
     for (Part.Either either : part.eithers()) {
       boolean said = map.entries().stream().anyMatch(e -> either.way(e.key()) >= 0);
       if (either.required() && !said) {
-        problems.add(
-            at,
-            "Under " + part.name() + " nothing says " + either.words() + ": " + either.listing());
+        problems.add(at, "wrong.underNothingSays", part.name(), either.words(), either.listing());
       }
     }
   }

@@ -148,7 +148,7 @@ public final class PlanQuestions {
     }
     if (LENGTHS.contains(key)
         && QuantityText.quantity(answer, Dimension.LENGTH) instanceof Parsed.Bad<Quantity> bad) {
-      say("ask.wrong", "problem", bad.sentence());
+      say("ask.wrong", "problem", sentences.say(bad.said()));
       return Optional.empty();
     }
     PlanDraft next = draft.with(key, choices.isEmpty() ? answer : folded);
@@ -157,7 +157,8 @@ public final class PlanQuestions {
       return Optional.of(next);
     }
     surroundings.print(
-        new StarterText(sentences).paragraph("ask.wrong", "problem", problems.get(0).message()));
+        new StarterText(sentences)
+            .paragraph("ask.wrong", "problem", sentences.say(problems.get(0))));
     return Optional.empty();
   }
 

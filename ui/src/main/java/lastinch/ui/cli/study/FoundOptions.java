@@ -90,7 +90,13 @@ final class FoundOptions {
         && QuantityText.quantity(typed.get(), dimension) instanceof Parsed.Bad<Quantity> bad) {
       wrong.add(
           sentences.say(
-              "found.unread", "option", option, "word", typed.get(), "reason", bad.sentence()));
+              "found.unread",
+              "option",
+              option,
+              "word",
+              typed.get(),
+              "reason",
+              sentences.say(bad.said())));
     }
   }
 

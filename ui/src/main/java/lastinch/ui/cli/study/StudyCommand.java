@@ -200,7 +200,7 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   private Refusals refusals() {
-    return new Refusals(surroundings, problemText, wanted.json(), COMMAND_LINE);
+    return new Refusals(surroundings, sentences, wanted.json(), COMMAND_LINE);
   }
 
   /** Reads a case file; a model's unit that was asked for once is not asked for again. */
