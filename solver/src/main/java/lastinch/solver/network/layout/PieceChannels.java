@@ -134,7 +134,7 @@ final class PieceChannels {
     Map<String, Integer> named = new LinkedHashMap<>();
     for (Limb limb : limbs) {
       TreeMap<Double, Integer> on = cuts.get(limb.name());
-      boolean first = limb == limbs.get(0);
+      boolean first = limb.equals(limbs.get(0));
       boolean start =
           on.containsKey(0.0)
               || ends.isShared(ends.start(limb))
