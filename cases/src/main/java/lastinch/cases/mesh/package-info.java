@@ -9,6 +9,7 @@
  *
  * <p>Conventions: sizes are in the units of the file until {@code MeshUnit} is known, by the file,
  * by the case or by a {@code UnitAnswer}; then metres. What is no model ends in a {@code MeshError}
- * with a sentence for the person, never in a fault, and every reader limits how much it takes.
+ * that names a sentence for the person, never in a fault, and every reader limits how much it
+ * takes.
  */
 package lastinch.cases.mesh;

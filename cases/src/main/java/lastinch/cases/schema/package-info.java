@@ -10,7 +10,8 @@
  *
  * <p>Conventions: checking, documentation and the nearest-word list all come from the rows, so a
  * word is added once. A file is checked by itself; what is required and which materials there are
- * is judged later, in {@code lastinch.cases.plan.check}. Sentences on a fault are for the person:
- * what was written, what is allowed, in the unit that was typed.
+ * is judged later, in {@code lastinch.cases.plan.check}. A fault names a sentence ({@code
+ * lastinch.cases.units.Saying}) that says what was written and what is allowed, in the unit that
+ * was typed.
  */
 package lastinch.cases.schema;

@@ -1,6 +1,6 @@
 /**
- * Sentences for people, made from typed values; those of what is wrong in a file come with it from
- * {@code cases}.
+ * All sentences for people, made from typed values; what is wrong in a file comes from {@code
+ * lastinch.cases} as the name of a sentence.
  *
  * <p>The sentences themselves are in one file, {@code words.properties} beside this package; {@code
  * Sentences} fills their places by name. {@code Figures} turns numbers into what a person reads off
