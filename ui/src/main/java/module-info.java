@@ -1,4 +1,4 @@
-/** Command line, charts and all sentences but those of what is wrong in a file. */
+/** Command line, charts and all sentences. */
 module lastinch.ui {
   requires lastinch.cases;
   requires info.picocli;
