@@ -18,8 +18,8 @@ final class Assumptions {
   }
 
   /** The typed value, else the usual figure, which is put on the list. */
-  Band take(Fields fields, String lead, String key, String words, Dimension of, Band usual) {
-    return take(fields, lead, key, words, of, usual, 0.0);
+  Band take(Fields fields, String lead, String key, Dimension of, Band usual) {
+    return take(fields, lead, key, of, usual, 0.0);
   }
 
   /**
@@ -31,14 +31,13 @@ final class Assumptions {
       Fields fields,
       String lead,
       String key,
-      String words,
       Dimension of,
       Band usual,
       double spread) {
     Optional<BandedQuantity> typed = fields.amount(key);
     String path = lead + "/" + key;
     if (typed.isEmpty()) {
-      list.add(new Assumed(path, words, of, usual, fields.saidUnknown(key)));
+      list.add(new Assumed(path, of, usual, fields.saidUnknown(key), false));
       return usual;
     }
     BandedQuantity got = typed.get();
@@ -51,12 +50,12 @@ final class Assumptions {
     }
     Band spreadBand =
         new Band(got.best().si(), low, got.best().si() + spread, UsualValues.spread());
-    list.add(new Assumed(path, words + ", your figure, usual spread", of, spreadBand, false));
+    list.add(new Assumed(path, of, spreadBand, false, true));
     return spreadBand;
   }
 
-  /** A usual figure that was taken. */
-  void taken(String path, String words, Dimension of, Band usual, boolean said) {
-    list.add(new Assumed(path, words, of, usual, said));
+  /** A usual figure, or the usual spread of a typed one, that was taken. */
+  void taken(String path, Dimension of, Band usual, boolean said, boolean spread) {
+    list.add(new Assumed(path, of, usual, said, spread));
   }
 }

@@ -24,24 +24,12 @@ public record CavitySizes(double factor, double perFace) {
               .map(c -> UsualValues.contraction(alloy).at(c))
               .orElse(UsualValues.contraction(alloy));
       Band larger =
-          taken.take(
-              piece,
-              "piece",
-              "pattern is larger by",
-              "how much the pattern is larger than the casting",
-              Dimension.SHARE,
-              usual);
+          taken.take(piece, "piece", "pattern is larger by", Dimension.SHARE, usual);
       return new CavitySizes(1.0 + larger.value(), piece.si("grind off").orElse(0.0));
     }
     if (are.equals("of the print")) {
       Band growth =
-          taken.take(
-              mould,
-              "mould",
-              "investment grows by",
-              "how much the mould grows from print to pour",
-              Dimension.SHARE,
-              UsualValues.investmentGrowth());
+          taken.take(mould, "mould", "investment grows by", Dimension.SHARE, UsualValues.investmentGrowth());
       return new CavitySizes(1.0 + growth.value(), 0.0);
     }
     return new CavitySizes(1.0, 0.0);

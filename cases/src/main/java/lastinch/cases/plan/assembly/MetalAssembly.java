@@ -50,37 +50,18 @@ final class MetalAssembly {
             spare.low() * massToRim,
             spare.high() * massToRim,
             spare.source());
-    Band melted = taken.take(metal, "metal", "melted", "metal to melt", Dimension.MASS, toMelt);
+    Band melted = taken.take(metal, "metal", "melted", Dimension.MASS, toMelt);
     Band reading = reading();
     Band usualWait =
         shop.filter(s -> s.usualSkim().isPresent())
             .map(s -> Band.typed(s.usualSkim().getAsDouble(), UsualValues.WALK))
             .orElse(UsualValues.WAITING);
     Band waiting =
-        taken.take(
-            metal,
-            "metal",
-            "from reading to first metal",
-            "from the reading to first metal",
-            Dimension.TIME,
-            usualWait,
-            UsualValues.WALK);
+        taken.take(metal, "metal", "from reading to first metal", Dimension.TIME, usualWait, UsualValues.WALK);
     Band rate =
-        taken.take(
-            metal,
-            "metal",
-            "loses while waiting",
-            "how fast the metal cools while it waits",
-            Dimension.COOLING_RATE,
-            loss(common.coolingRate(), reading.value()));
+        taken.take(metal, "metal", "loses while waiting", Dimension.COOLING_RATE, loss(common.coolingRate(), reading.value()));
     Band lip =
-        taken.take(
-            metal,
-            "metal",
-            "loses over the lip",
-            "how much it cools over the lip",
-            Dimension.HEAT_DIFFERENCE,
-            loss(common.lipLoss(), reading.value()));
+        taken.take(metal, "metal", "loses over the lip", Dimension.HEAT_DIFFERENCE, loss(common.lipLoss(), reading.value()));
     return new Metal(withStop(), melted.value(), reading, waiting, rate, lip);
   }
 
@@ -100,24 +81,12 @@ final class MetalAssembly {
             .filter(half -> half > 0.0)
             .orElse(UsualValues.readingSpread(read));
     Band typed =
-        taken.take(
-            metal,
-            "metal",
-            "reads",
-            "the reading",
-            Dimension.HEAT,
-            alloy.pourTemperature(),
-            spread);
+        taken.take(metal, "metal", "reads", Dimension.HEAT, alloy.pourTemperature(), spread);
     double off = used.map(t -> t.readsHighBy().value()).orElse(0.0);
     if (off == 0.0 || metal.amount("reads").isEmpty()) {
       return typed;
     }
-    taken.taken(
-        "shop/thermocouple/reads high by",
-        "your thermocouple reads high by",
-        Dimension.HEAT_DIFFERENCE,
-        used.orElseThrow().readsHighBy(),
-        false);
+    taken.taken("shop/thermocouple/reads high by", Dimension.HEAT_DIFFERENCE, used.orElseThrow().readsHighBy(), false, false);
     return new Band(typed.value() - off, typed.low() - off, typed.high() - off, typed.source());
   }
 
@@ -168,7 +137,7 @@ final class MetalAssembly {
   }
 
   private Pour usualPour(boolean said) {
-    taken.taken("pour", "how much you pour a second", Dimension.MASS_RATE, UsualValues.RATE, said);
+    taken.taken("pour", Dimension.MASS_RATE, UsualValues.RATE, said, false);
     return new Pour.AtRate(UsualValues.RATE);
   }
 
@@ -185,12 +154,7 @@ final class MetalAssembly {
     Band spread =
         new Band(typed.value(), typed.value() - half, typed.value() + half, UsualValues.spread());
     Dimension of = key.equals("pours at") ? Dimension.MASS_RATE : Dimension.TIME;
-    taken.taken(
-        "pour/" + key,
-        "how fast you pour, your figure, usual spread",
-        of,
-        spread,
-        pour.saidUnknown(key));
+    taken.taken("pour/" + key, of, spread, pour.saidUnknown(key), true);
     return spread;
   }
 

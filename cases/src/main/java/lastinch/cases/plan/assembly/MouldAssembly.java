@@ -45,14 +45,7 @@ public final class MouldAssembly {
     MouldFamily family = medium.family();
     Unit celsius = Dimension.HEAT.unit("degC").orElseThrow();
     Band heat =
-        taken.take(
-            mould,
-            "mould",
-            "temperature",
-            "temperature of the mould",
-            Dimension.HEAT,
-            UsualValues.mouldHeat(family, celsius::toSi),
-            UsualValues.mouldSpread(family, mould.si("temperature").orElse(0.0)));
+        taken.take(mould, "mould", "temperature", Dimension.HEAT, UsualValues.mouldHeat(family, celsius::toSi), UsualValues.mouldSpread(family, mould.si("temperature").orElse(0.0)));
     return new Mould(
         medium,
         heat,
@@ -65,8 +58,7 @@ public final class MouldAssembly {
 
   private Band wall(MouldFamily family) {
     if (family == MouldFamily.SHELL) {
-      return taken.take(
-          mould, "mould", "wall", "wall of the shell", Dimension.LENGTH, UsualValues.SHELL_WALL);
+      return taken.take(mould, "mould", "wall", Dimension.LENGTH, UsualValues.SHELL_WALL);
     }
     return Band.typed(mould.si("wall").orElse(0.0));
   }
@@ -75,45 +67,20 @@ public final class MouldAssembly {
     if (family != MouldFamily.SAND && family != MouldFamily.PERMANENT) {
       return Band.typed(0.0);
     }
-    return taken.take(
-        mould,
-        "mould",
-        "parting crack",
-        "gap at the parting line",
-        Dimension.LENGTH,
-        materials.common().partingCrack());
+    return taken.take(mould, "mould", "parting crack", Dimension.LENGTH, materials.common().partingCrack());
   }
 
   private Flask flask(Fields flask) {
     Materials.FlaskSteel steel =
         materials.flaskSteel(flask.word("steel").orElse("stainless")).orElseThrow();
     Band wall =
-        taken.take(
-            flask,
-            "mould/flask",
-            "wall",
-            "wall of the flask",
-            Dimension.LENGTH,
-            UsualValues.FLASK_WALL);
+        taken.take(flask, "mould/flask", "wall", Dimension.LENGTH, UsualValues.FLASK_WALL);
     double inside = flask.need("inside");
     Band usualEdge = UsualValues.EDGE_TO_WALL;
     Band edge =
-        taken.take(
-            mould,
-            "mould",
-            "nearest edge to wall",
-            "from the piece to the flask's wall",
-            Dimension.LENGTH,
-            usualEdge.value() < inside / 2 ? usualEdge : Band.typed(inside / 4));
+        taken.take(mould, "mould", "nearest edge to wall", Dimension.LENGTH, usualEdge.value() < inside / 2 ? usualEdge : Band.typed(inside / 4));
     Band out =
-        taken.take(
-            mould,
-            "mould",
-            "out of kiln to first metal",
-            "from opening the kiln to first metal",
-            Dimension.TIME,
-            UsualValues.OUT_OF_KILN,
-            20.0);
+        taken.take(mould, "mould", "out of kiln to first metal", Dimension.TIME, UsualValues.OUT_OF_KILN, 20.0);
     return new Flask(
         inside,
         flask.need("tall"),
