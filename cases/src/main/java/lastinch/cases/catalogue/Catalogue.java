@@ -21,7 +21,6 @@ import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
-import lastinch.solver.material.MouldFamily;
 import lastinch.solver.material.MouldMedium;
 
 /**
@@ -230,11 +229,6 @@ public final class Catalogue {
         sand ? common("density of sand rammed " + ramming.words()).si() : 1.0,
         common.skinFrees(),
         common.gapOpen());
-  }
-
-  /** The family of a mould medium, which decides the words of a case that apply to it. */
-  public MouldFamily family(String name) {
-    return medium(name, MetalKind.COPPER, Ramming.FIRM).family();
   }
 
   private Optional<Band> figure(MaterialSet shelf, String name, String word) {

@@ -12,6 +12,7 @@ import lastinch.cases.catalogue.read.Entry;
 import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.catalogue.read.MaterialsFile;
 import lastinch.cases.format.Problems;
+import lastinch.cases.schema.NearestWord;
 import lastinch.cases.units.Saying;
 
 /** All materials of one group: those of the catalogue with a person's own laid over them. */
@@ -55,11 +56,11 @@ final class MaterialSet {
 
   /** Names that someone may have meant. */
   List<String> nearest(String typed) {
-    Set<String> near = new LinkedHashSet<>(NearestName.of(typed, names()));
+    Set<String> near = new LinkedHashSet<>(NearestWord.names(typed, names()));
     if (near.isEmpty()) {
       Set<String> all = new LinkedHashSet<>();
       lines.forEach(line -> all.addAll(otherNames(line.name())));
-      NearestName.of(typed, all).forEach(other -> find(other).ifPresent(near::add));
+      NearestWord.names(typed, all).forEach(other -> find(other).ifPresent(near::add));
     }
     return List.copyOf(near);
   }

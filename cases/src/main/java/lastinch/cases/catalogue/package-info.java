@@ -8,7 +8,7 @@
  * is known of one material, for printing. The files are read in {@code
  * lastinch.cases.catalogue.read}.
  *
- * <p>Conventions: names are compared folded, and {@code NearestName} helps with wrong ones. Nothing
+ * <p>Conventions: names are compared folded, and {@code NearestWord} helps with wrong ones. Nothing
  * in Java knows a particular alloy. To add one: {@code cases/docs/materials.md}.
  */
 package lastinch.cases.catalogue;

@@ -19,11 +19,6 @@ import lastinch.solver.casting.PourCase;
  * @param want what the person asks of it
  * @param assumed values that were not known, in the order of the day
  * @param mouldWords the mould material as the case writes it
- * @param attitudeWords how it stands, as typed
- * @param kilnReading whether the mould temperature is a kiln's reading that the flask then leaves
- * @param heldInKiln how long the flask was held at that heat [s]
- * @param read how the temperature was read: {@code dipped}, {@code dial}, {@code optical}, {@code
- *     by eye}
  * @param typed every value as typed, by the words that lead to it joined by {@code /}: {@code
  *     gating/gates/end gate/wide}
  * @param shop what the shop owns, when a shop file is named
@@ -36,10 +31,6 @@ public record Plan(
     Want want,
     List<Assumed> assumed,
     String mouldWords,
-    String attitudeWords,
-    boolean kilnReading,
-    Optional<Double> heldInKiln,
-    Optional<String> read,
     Map<String, String> typed,
     Optional<ShopFile> shop) {
   public Plan {
@@ -50,10 +41,5 @@ public record Plan(
     Objects.requireNonNull(want, "want");
     assumed = List.copyOf(assumed);
     typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
-  }
-
-  /** Whether checking options are on, so that this is not a forecast. */
-  public boolean isCheck() {
-    return pourCase.checking().isOn();
   }
 }

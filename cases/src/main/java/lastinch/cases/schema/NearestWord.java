@@ -1,10 +1,15 @@
 package lastinch.cases.schema;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the word a person probably meant. */
+/** Finds the word or name a person probably meant. */
 public final class NearestWord {
+  private static final int MOST = 4;
+
   private NearestWord() {}
 
   /** The word that takes the fewest letters to change, if they are few. */
@@ -21,13 +26,38 @@ public final class NearestWord {
     return Optional.ofNullable(best);
   }
 
+  /** At most four names that share a word with {@code typed}, else those a few letters away. */
+  public static List<String> names(String typed, Collection<String> names) {
+    String plain = plain(typed);
+    List<String> parts = List.of(plain.split(" ", -1));
+    List<String> near =
+        names.stream()
+            .filter(n -> parts.stream().anyMatch(p -> p.length() > 2 && hasWord(n, p)))
+            .toList();
+    int most = near.isEmpty() ? Math.max(1, plain.length() / 3) : Integer.MAX_VALUE;
+    return (near.isEmpty() ? names : near)
+        .stream()
+            .filter(n -> changes(plain, plain(n)) <= most)
+            .sorted(Comparator.comparingInt(n -> changes(plain, plain(n))))
+            .limit(MOST)
+            .toList();
+  }
+
+  private static boolean hasWord(String name, String word) {
+    return List.of(plain(name).split(" ", -1)).contains(word);
+  }
+
+  private static String plain(String text) {
+    return text.toLowerCase(Locale.ROOT).strip().replaceAll("[\\s-]+", " ");
+  }
+
   private static int allowed(String typed, String word) {
     int longer = Math.max(typed.length(), word.length());
     return longer <= 2 ? 0 : longer <= 4 ? 1 : longer <= 9 ? 2 : 3;
   }
 
   /** Letters to add, drop, change or swap with the next (Damerau 1964). */
-  public static int changes(String a, String b) {
+  private static int changes(String a, String b) {
     int most = 100;
     if (a.length() > most || b.length() > most) {
       return Integer.MAX_VALUE;

@@ -152,7 +152,7 @@ class BasedOnTest {
   @Test
   void title_and_checking_options_are_never_inherited() {
     bench.write("base.yaml", Bench.flat() + "for checking:\n  spreading: 0\n");
-    assertThat(plan("").isCheck()).isFalse();
+    assertThat(plan("").pourCase().checking().isOn()).isFalse();
     assertThat(Bench.problems(bench.read("format: last inch case 1\nbased on: base.yaml\n")))
         .singleElement()
         .asString()

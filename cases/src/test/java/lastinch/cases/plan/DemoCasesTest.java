@@ -46,7 +46,7 @@ class DemoCasesTest {
     assertThat(plan.pourCase().piece().limbs().get(0).length()).isEqualTo(0.32);
     assertThat(plan.pourCase().gating().gates()).hasSize(1);
     assertThat(plan.want().heatToSpare()).hasValue(0.2);
-    assertThat(plan.isCheck()).isFalse();
+    assertThat(plan.pourCase().checking().isOn()).isFalse();
     assertThat(plan.typed()).containsEntry("gating/gates/end gate/wide", "20 mm");
     assertThat(plan.shop().orElseThrow().crucibles()).hasSize(2);
     assertThat(plan.digest()).hasSize(64);

@@ -85,11 +85,6 @@ public final class PouringCup {
     return Math.sqrt(2.0 * Gravity.G * Math.max(0.0, head) / (1.0 + entryLoss));
   }
 
-  /** Rate at which the mouth could take metal at the present level [m3/s]. */
-  public double mouthCapacity() {
-    return sprueArea * mouthSpeed(level);
-  }
-
   /**
    * Drains into an unfilled sprue for a step [s], implicitly; returns the volume that left [m3].
    */

@@ -21,11 +21,6 @@ public record Range(Bound low, Bound high) {
     return value >= low.value() && value <= high.value();
   }
 
-  /** The end beyond which a value lies. */
-  public Bound brokenBy(double value) {
-    return value < low.value() ? low : high;
-  }
-
   /** What both ranges hold; the ends of {@code this} where it is the narrower. */
   Range within(Range other) {
     Bound from = low.value() >= other.low.value() ? low : other.low;

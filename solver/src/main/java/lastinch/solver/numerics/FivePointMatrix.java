@@ -1,7 +1,5 @@
 package lastinch.solver.numerics;
 
-import java.util.Arrays;
-
 /**
  * Symmetric positive definite system of cells in rows, each coupled to the one before it in its row
  * and to one in the row below, plus a few unknowns that touch many cells; all couplings are
@@ -377,10 +375,5 @@ public final class FivePointMatrix {
       west = ahead;
     }
     take(part, product);
-  }
-
-  /** Forgets the last solution, so that a search may be repeated from nothing. */
-  public void startFromZero() {
-    Arrays.fill(x, 0, cells + rest, 0.0);
   }
 }

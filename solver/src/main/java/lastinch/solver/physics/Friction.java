@@ -159,18 +159,6 @@ public final class Friction {
     return SLOT * (1.0 + a * (-1.3553 + a * (1.9467 + a * (-1.7012 + a * (0.9564 - a * 0.2537)))));
   }
 
-  /**
-   * Four times the area over the wetted edge [m].
-   *
-   * @param area [m2]
-   * @param perimeter [m]
-   */
-  public static double hydraulicDiameter(double area, double perimeter) {
-    Checks.within("area", area, 0.0, Double.MAX_VALUE, "m2");
-    Checks.within("perimeter", perimeter, Double.MIN_NORMAL, Double.MAX_VALUE, "m");
-    return 4.0 * area / perimeter;
-  }
-
   private static double turbulentFactor(double reynolds) {
     double blasius = BLASIUS / Math.sqrt(Math.sqrt(reynolds));
     if (reynolds < FILONENKO_FROM) {

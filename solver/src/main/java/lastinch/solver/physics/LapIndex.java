@@ -83,18 +83,6 @@ public final class LapIndex {
   }
 
   /**
-   * Solid share of an isothermal metal at an enthalpy [-], 0 to 1.
-   *
-   * @param enthalpy [J/kg], 0 for liquid at its freezing point
-   * @param latentHeat [J/kg]
-   */
-  public static double isothermalSolidShare(double enthalpy, double latentHeat) {
-    Checks.within("enthalpy", enthalpy, -Double.MAX_VALUE, Double.MAX_VALUE, "J/kg");
-    Checks.within("latentHeat", latentHeat, 1.0, Double.MAX_VALUE, "J/kg");
-    return Math.min(1.0, Math.max(0.0, -enthalpy / latentHeat));
-  }
-
-  /**
    * The index [-].
    *
    * @param surfaceSolidShare solid share at the surface enthalpy [-]

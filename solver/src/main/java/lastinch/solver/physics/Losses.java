@@ -19,17 +19,8 @@ public final class Losses {
   /** Sharp-edged inlet [-]. */
   public static final double SHARP_INLET = 0.5;
 
-  /** Well-rounded inlet [-]. */
-  public static final double ROUNDED_INLET = 0.04;
-
-  /** Pipe standing into the cup [-], 0.8 to 1.0. */
-  public static final double RE_ENTRANT_INLET = 0.9;
-
   /** Right-angle bend cut square [-], 1.1 to 1.3. */
   public static final double MITRE_BEND = 1.1;
-
-  /** Smooth right-angle elbow [-], 0.2 to 0.9 with radius. */
-  public static final double SMOOTH_ELBOW = 0.3;
 
   /** Right-angle branch of a tee, on the speed in the branch [-], 0.8 to 1.3. */
   public static final double TEE_BRANCH = 1.0;

@@ -18,12 +18,6 @@ public final class Slurry {
           "band of the share: separation times or divided by 3");
 
   /**
-   * Separation at which half of new solid goes to the slurry [-]; ours, an estimate with a band of
-   * times or divided by 3.
-   */
-  public static final double HALF_SEPARATION = 3.0;
-
-  /**
    * Largest factor on the viscosity [-]; numerical, as good as stopped: halved stops move by 0.2
    * mm.
    */
@@ -111,16 +105,7 @@ public final class Slurry {
    * Share of new solid that is carried as slurry [-]; the rest joins the skin.
    *
    * @param separation from {@link #separation} [-], may be infinite
-   */
-  public static double mushShare(double separation) {
-    return mushShare(separation, HALF_SEPARATION);
-  }
-
-  /**
-   * The same with another separation at which half of the new solid goes to the slurry.
-   *
-   * @param separation from {@link #separation} [-], may be infinite
-   * @param half [-], above 0
+   * @param half separation at which it is half of the new solid [-], above 0
    */
   public static double mushShare(double separation, double half) {
     Checks.within("separation", separation, 0.0, Double.POSITIVE_INFINITY, "-");

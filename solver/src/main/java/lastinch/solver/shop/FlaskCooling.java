@@ -60,25 +60,6 @@ public final class FlaskCooling {
         AirFilm.still(flask.tall(), flask.emissivity()));
   }
 
-  /**
-   * Temperature of the investment at the edge of the piece nearest to the can [K].
-   *
-   * @param flask the can, with the depth of that edge
-   * @param medium the investment
-   * @param initialTemperature in the kiln [K]
-   * @param seconds out of the kiln [s]
-   * @param airTemperature of air and walls [K]
-   */
-  public static double atEdge(
-      Flask flask,
-      MouldMedium medium,
-      double initialTemperature,
-      double seconds,
-      double airTemperature) {
-    return profile(flask, medium, initialTemperature, seconds, airTemperature)
-        .at(flask.edgeToWall().value());
-  }
-
   static Curve profile(
       Flask flask,
       MouldTable investment,

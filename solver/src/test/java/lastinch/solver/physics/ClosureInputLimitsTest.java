@@ -59,7 +59,6 @@ class ClosureInputLimitsTest {
             96),
         new Call("colebrook", a -> Friction.colebrook(a[0], a[1]), 1e5, 0.01),
         new Call("rectangle", a -> Friction.laminarProductRectangle(a[0]), 0.5),
-        new Call("diameter", a -> Friction.hydraulicDiameter(a[0], a[1]), 1, 1),
         new Call("expansion", a -> Losses.suddenExpansion(a[0], a[1]), 1, 2),
         new Call("contraction", a -> Losses.suddenContraction(a[0], a[1]), 2, 1),
         new Call("referred", a -> Losses.referredTo(a[0], a[1], a[2]), 1, 1, 1),
@@ -81,7 +80,6 @@ class ClosureInputLimitsTest {
             5e5,
             2e-3,
             50),
-        new Call("mush", a -> Slurry.mushShare(a[0]), 3),
         new Call("open", a -> Slurry.openGapStop(a[0]), 1e-3),
         new Call("gapShare", a -> ContactLaw.gapShare(a[0], a[1], a[2]), 0.5, 0.4, 0.9),
         new Call("contact", a -> ContactLaw.conductance(a[0], a[1], a[2]), 0.5, 900, 100),
@@ -113,7 +111,6 @@ class ClosureInputLimitsTest {
             8000,
             450),
         new Call("surface", a -> LapIndex.surfaceEnthalpy(a[0], a[1], a[2]), 0, 450, 3),
-        new Call("isothermal", a -> LapIndex.isothermalSolidShare(a[0], a[1]), -10, 190e3),
         new Call("index", a -> LapIndex.index(a[0], a[1], FilmForming.NO), 0.1, 0.3),
         new Call(
             "vent",

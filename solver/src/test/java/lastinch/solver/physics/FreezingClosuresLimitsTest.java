@@ -11,7 +11,7 @@ class FreezingClosuresLimitsTest {
   void isothermalMetalIsAPureSkinFormer() {
     double r = Slurry.separation(933.0, 933.0, 5e5, 2e-3, 200.0);
     assertThat(r).isZero();
-    assertThat(Slurry.mushShare(r)).isZero();
+    assertThat(Slurry.mushShare(r, 3.0)).isZero();
     assertThat(Slurry.separation(933.0, 933.0, 0.0, 2e-3, 200.0)).isZero();
   }
 
@@ -19,7 +19,7 @@ class FreezingClosuresLimitsTest {
   void metalThatLosesNoHeatIsAllMush() {
     double r = Slurry.separation(1273.0, 1073.0, 0.0, 2e-3, 50.0);
     assertThat(r).isInfinite();
-    assertThat(Slurry.mushShare(r)).isEqualTo(1.0);
+    assertThat(Slurry.mushShare(r, 3.0)).isEqualTo(1.0);
   }
 
   @Test
@@ -69,12 +69,6 @@ class FreezingClosuresLimitsTest {
     assertThat(LapIndex.tau(2e-3, 3.9e-3, LapIndex.STANDING, 9.0)).isCloseTo(0.5, within(1e-12));
     // thick sections roll over a capillary length
     assertThat(LapIndex.tau(20e-3, 3.9e-3, 0.1, 0.0)).isCloseTo(0.039, within(1e-12));
-  }
-
-  @Test
-  void liquidSurfaceLeavesNoMark() {
-    assertThat(LapIndex.isothermalSolidShare(10.0, 190e3)).isZero();
-    assertThat(LapIndex.isothermalSolidShare(-1e6, 190e3)).isEqualTo(1.0);
   }
 
   @Test

@@ -93,12 +93,6 @@ class FrictionExactTest {
   }
 
   @Test
-  void hydraulicDiameterOfAPipeIsItsDiameter() {
-    assertThat(Friction.hydraulicDiameter(Math.PI * 1e-6, 2.0 * Math.PI * 1e-3))
-        .isCloseTo(2e-3, within(1e-15));
-  }
-
-  @Test
   void viscousSlotFillsWithTheSquareRootOfTime() {
     // 1 mm, 2000 Pa, inertia left out: x dx/dt = P/G; 105.409255 mm at 0.1 s
     double over = Friction.gradientOverSpeed(8000.0, 3e-3, 0.0, 2e-3, Friction.SLOT);

@@ -76,10 +76,6 @@ class CommandLineTest {
             Want.NOTHING,
             List.of(),
             "bonded sand",
-            "flat",
-            false,
-            Optional.empty(),
-            Optional.empty(),
             Map.of(),
             Optional.empty()),
         List.of(

@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lastinch.cases.catalogue.NearestName;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
+import lastinch.cases.schema.NearestWord;
 import lastinch.cases.units.Saying;
 
 /** Reads the words of a materials file; every fault is collected, none stops the rest. */
@@ -61,7 +61,7 @@ public final class MaterialsReader {
   }
 
   static void unknownWord(Node.Entry entry, List<String> known, Problems problems) {
-    List<String> near = NearestName.of(entry.key(), known);
+    List<String> near = NearestWord.names(entry.key(), known);
     Saying sentence = Saying.of("wrong.noWordMaterialsFile", entry.key());
     if (near.isEmpty()) {
       problems.add(entry.keySpan(), "wrong.these", sentence, String.join(", ", known));

@@ -27,13 +27,7 @@ final class Assumptions {
    *
    * @param spread half-width round a typed value without its own [SI unit], 0 for none
    */
-  Band take(
-      Fields fields,
-      String lead,
-      String key,
-      Dimension of,
-      Band usual,
-      double spread) {
+  Band take(Fields fields, String lead, String key, Dimension of, Band usual, double spread) {
     Optional<BandedQuantity> typed = fields.amount(key);
     String path = lead + "/" + key;
     if (typed.isEmpty()) {

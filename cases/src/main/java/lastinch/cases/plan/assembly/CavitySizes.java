@@ -23,13 +23,17 @@ public record CavitySizes(double factor, double perFace) {
               .contraction(alloy)
               .map(c -> UsualValues.contraction(alloy).at(c))
               .orElse(UsualValues.contraction(alloy));
-      Band larger =
-          taken.take(piece, "piece", "pattern is larger by", Dimension.SHARE, usual);
+      Band larger = taken.take(piece, "piece", "pattern is larger by", Dimension.SHARE, usual);
       return new CavitySizes(1.0 + larger.value(), piece.si("grind off").orElse(0.0));
     }
     if (are.equals("of the print")) {
       Band growth =
-          taken.take(mould, "mould", "investment grows by", Dimension.SHARE, UsualValues.investmentGrowth());
+          taken.take(
+              mould,
+              "mould",
+              "investment grows by",
+              Dimension.SHARE,
+              UsualValues.investmentGrowth());
       return new CavitySizes(1.0 + growth.value(), 0.0);
     }
     return new CavitySizes(1.0, 0.0);

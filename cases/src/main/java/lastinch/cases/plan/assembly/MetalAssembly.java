@@ -57,11 +57,27 @@ final class MetalAssembly {
             .map(s -> Band.typed(s.usualSkim().getAsDouble(), UsualValues.WALK))
             .orElse(UsualValues.WAITING);
     Band waiting =
-        taken.take(metal, "metal", "from reading to first metal", Dimension.TIME, usualWait, UsualValues.WALK);
+        taken.take(
+            metal,
+            "metal",
+            "from reading to first metal",
+            Dimension.TIME,
+            usualWait,
+            UsualValues.WALK);
     Band rate =
-        taken.take(metal, "metal", "loses while waiting", Dimension.COOLING_RATE, loss(common.coolingRate(), reading.value()));
+        taken.take(
+            metal,
+            "metal",
+            "loses while waiting",
+            Dimension.COOLING_RATE,
+            loss(common.coolingRate(), reading.value()));
     Band lip =
-        taken.take(metal, "metal", "loses over the lip", Dimension.HEAT_DIFFERENCE, loss(common.lipLoss(), reading.value()));
+        taken.take(
+            metal,
+            "metal",
+            "loses over the lip",
+            Dimension.HEAT_DIFFERENCE,
+            loss(common.lipLoss(), reading.value()));
     return new Metal(withStop(), melted.value(), reading, waiting, rate, lip);
   }
 
@@ -86,7 +102,12 @@ final class MetalAssembly {
     if (off == 0.0 || metal.amount("reads").isEmpty()) {
       return typed;
     }
-    taken.taken("shop/thermocouple/reads high by", Dimension.HEAT_DIFFERENCE, used.orElseThrow().readsHighBy(), false, false);
+    taken.taken(
+        "shop/thermocouple/reads high by",
+        Dimension.HEAT_DIFFERENCE,
+        used.orElseThrow().readsHighBy(),
+        false,
+        false);
     return new Band(typed.value() - off, typed.low() - off, typed.high() - off, typed.source());
   }
 

@@ -45,7 +45,13 @@ public final class MouldAssembly {
     MouldFamily family = medium.family();
     Unit celsius = Dimension.HEAT.unit("degC").orElseThrow();
     Band heat =
-        taken.take(mould, "mould", "temperature", Dimension.HEAT, UsualValues.mouldHeat(family, celsius::toSi), UsualValues.mouldSpread(family, mould.si("temperature").orElse(0.0)));
+        taken.take(
+            mould,
+            "mould",
+            "temperature",
+            Dimension.HEAT,
+            UsualValues.mouldHeat(family, celsius::toSi),
+            UsualValues.mouldSpread(family, mould.si("temperature").orElse(0.0)));
     return new Mould(
         medium,
         heat,
@@ -67,20 +73,31 @@ public final class MouldAssembly {
     if (family != MouldFamily.SAND && family != MouldFamily.PERMANENT) {
       return Band.typed(0.0);
     }
-    return taken.take(mould, "mould", "parting crack", Dimension.LENGTH, materials.common().partingCrack());
+    return taken.take(
+        mould, "mould", "parting crack", Dimension.LENGTH, materials.common().partingCrack());
   }
 
   private Flask flask(Fields flask) {
     Materials.FlaskSteel steel =
         materials.flaskSteel(flask.word("steel").orElse("stainless")).orElseThrow();
-    Band wall =
-        taken.take(flask, "mould/flask", "wall", Dimension.LENGTH, UsualValues.FLASK_WALL);
+    Band wall = taken.take(flask, "mould/flask", "wall", Dimension.LENGTH, UsualValues.FLASK_WALL);
     double inside = flask.need("inside");
     Band usualEdge = UsualValues.EDGE_TO_WALL;
     Band edge =
-        taken.take(mould, "mould", "nearest edge to wall", Dimension.LENGTH, usualEdge.value() < inside / 2 ? usualEdge : Band.typed(inside / 4));
+        taken.take(
+            mould,
+            "mould",
+            "nearest edge to wall",
+            Dimension.LENGTH,
+            usualEdge.value() < inside / 2 ? usualEdge : Band.typed(inside / 4));
     Band out =
-        taken.take(mould, "mould", "out of kiln to first metal", Dimension.TIME, UsualValues.OUT_OF_KILN, 20.0);
+        taken.take(
+            mould,
+            "mould",
+            "out of kiln to first metal",
+            Dimension.TIME,
+            UsualValues.OUT_OF_KILN,
+            20.0);
     return new Flask(
         inside,
         flask.need("tall"),

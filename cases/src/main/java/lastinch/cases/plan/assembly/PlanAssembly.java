@@ -68,7 +68,6 @@ public final class PlanAssembly {
             pour,
             CheckingAssembly.of(root.group("for checking")),
             materials.common().laws());
-    OptionalDouble held = mouldWords.si("held there");
     return new Plan(
         title,
         file,
@@ -77,10 +76,6 @@ public final class PlanAssembly {
         new Want(root.group("want").map(w -> w.si("heat to spare")).orElse(OptionalDouble.empty())),
         taken.list(),
         mouldWords.typed("material").orElseThrow(),
-        mouldWords.typed("stands").orElseThrow(),
-        mould.flask().isPresent(),
-        held.isPresent() ? Optional.of(held.getAsDouble()) : Optional.empty(),
-        metalWords.word("read"),
         typed,
         shop);
   }

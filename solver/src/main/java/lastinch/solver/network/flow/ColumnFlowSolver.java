@@ -49,7 +49,6 @@ public final class ColumnFlowSolver {
   private final int joints;
   private final NodePressures nodes;
   private double dt;
-  private int shallowHolds;
   private int unsettled;
 
   public ColumnFlowSolver(NetworkState state, AirPockets air, Checking checking) {
@@ -159,17 +158,11 @@ public final class ColumnFlowSolver {
   private void hold(LiquidColumn leg, double flow) {
     leg.drawsAtMost = true;
     leg.held = flow;
-    shallowHolds++;
   }
 
   private boolean hangsInAir(LiquidColumn leg) {
     int joint = leg.frontSide > 0 ? leg.channel.jointA : leg.channel.jointB;
     return !state.wet[joint];
-  }
-
-  /** How often a shallow pool limited a flow. */
-  int shallowHolds() {
-    return shallowHolds;
   }
 
   private void newton() {

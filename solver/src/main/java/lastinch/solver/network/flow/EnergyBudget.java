@@ -264,11 +264,6 @@ public final class EnergyBudget {
     return brought > 0.0 ? (Math.abs(unexplained) + nothing) / brought : 0.0;
   }
 
-  /** What the length of the steps damped away, over the energy brought in [-]. */
-  double damped() {
-    return brought > 0.0 ? damped / brought : 0.0;
-  }
-
   /** Losses on the whole way in the last step [Pa]. */
   public double friction() {
     return friction;

@@ -73,19 +73,6 @@ public final class Pens {
     g.setClip(before);
   }
 
-  /** A curve through points on the paper. */
-  static Path2D curve(double[] x, double[] y) {
-    Path2D path = new Path2D.Double();
-    for (int i = 0; i < x.length; i++) {
-      if (i == 0) {
-        path.moveTo(x[i], y[i]);
-      } else {
-        path.lineTo(x[i], y[i]);
-      }
-    }
-    return path;
-  }
-
   public static void line(Graphics2D g, Shape shape, Paint ink, Stroke stroke) {
     g.setPaint(ink);
     g.setStroke(stroke);
@@ -106,14 +93,6 @@ public final class Pens {
     g.fill(new Rectangle2D.Double(left - 2, top, wide + 4, tall));
     g.setPaint(ink);
     g.drawString(text, (float) left, (float) (top + metrics.getAscent()));
-  }
-
-  /** Words that end at {@code x}, or begin there when they find no room before it. */
-  static void wordsAtEnd(
-      Graphics2D g, Rectangle2D area, String text, Font font, Paint ink, double x, double middle) {
-    double wide = g.getFontMetrics(font).stringWidth(text);
-    boolean before = x - wide > area.getMinX() + WORDS_GAP;
-    words(g, area, text, font, ink, before ? x - wide - WORDS_GAP : x + WORDS_GAP, middle);
   }
 
   /** The end of the metal; it points the way the metal went. */

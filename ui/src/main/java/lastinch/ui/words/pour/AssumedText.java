@@ -27,7 +27,8 @@ public final class AssumedText {
           sentences.say(
               one.said() ? "assumed.said" : "assumed.absent",
               "what",
-              sentences.say("assumed." + one.path().replace('/', '.').replace(' ', '_')) + (one.spread() ? sentences.say("assumed.spread") : ""),
+              sentences.say("assumed." + one.path().replace('/', '.').replace(' ', '_'))
+                  + (one.spread() ? sentences.say("assumed.spread") : ""),
               "value",
               figures.shown(one.dimension(), band.value()));
       lines.add(
