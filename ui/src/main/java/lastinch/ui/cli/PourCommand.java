@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.concurrent.Callable;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
@@ -42,7 +41,6 @@ import lastinch.ui.report.Report;
 import lastinch.ui.report.Sheets;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.PouredPlan;
-import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.pour.AssumedText;
 import lastinch.ui.words.pour.PourText;
@@ -54,20 +52,12 @@ import picocli.CommandLine.Parameters;
 
 /** {@code lastinch pour CASE}. */
 @Command(name = "pour")
-final class PourCommand implements Callable<Integer> {
+final class PourCommand extends AnsweringCommand {
   private static final long NANOS_PER_MILLI = 1_000_000L;
   private static final double NANOS = 1e9;
 
   /** Parts of a pour that its bar tells apart. */
   private static final int MANY = 1000;
-
-  /** Heat to spare that is wanted where the plan does not say [-]; our own choice. */
-  private static final double USUAL_SPARE = 0.20;
-
-  private final Console surroundings;
-  private final Workshop workshop;
-  private final Sentences sentences;
-  private final ProblemText problemText;
 
   @Parameters(paramLabel = "CASE", descriptionKey = "case")
   private Path file;
@@ -78,25 +68,20 @@ final class PourCommand implements Callable<Integer> {
   @Option(names = "--expect", paramLabel = "fills", descriptionKey = "expect")
   private Optional<String> expected = Optional.empty();
 
-  @Mixin private AnswerOptions wanted = new AnswerOptions();
-
   @Mixin private PlaneWords planeWords = new PlaneWords();
 
   PourCommand(Console surroundings, Workshop workshop, Sentences sentences) {
-    this.surroundings = surroundings;
-    this.workshop = workshop;
-    this.sentences = sentences;
-    this.problemText = new ProblemText(sentences);
+    super(surroundings, workshop, sentences);
   }
 
   @Override
   public Integer call() {
     Optional<DisplayUnits> chosen = DisplayUnits.named(wanted.units());
     if (chosen.isEmpty()) {
-      return refuse(problemText.sentence("cli.units", "word", wanted.units()));
+      return refuse("cli.units", "word", wanted.units());
     }
     if (expected.filter(e -> !e.equals("fills")).isPresent()) {
-      return refuse(problemText.sentence("cli.expect", "word", expected.get()));
+      return refuse("cli.expect", "word", expected.get());
     }
     List<String> wrong = planeWords.wrong(sentences, wanted.out().isPresent());
     if (!wrong.isEmpty()) {
@@ -134,7 +119,7 @@ final class PourCommand implements Callable<Integer> {
         return Exit.CANCELLED;
       }
       if (!whole) {
-        return refuse(problemText.sentence("cli.cannot.print"));
+        return refuse("cli.cannot.print");
       }
       return ending(plan);
     }
@@ -160,7 +145,7 @@ final class PourCommand implements Callable<Integer> {
                     plan.pourCase(),
                     b,
                     owned(plan, figures),
-                    plan.want().heatToSpare().orElse(USUAL_SPARE),
+                    plan.want().spare(),
                     stopper::stopRequested));
     long millis = (System.nanoTime() - start) / NANOS_PER_MILLI;
     List<String> noted = notes(sound.notes());
@@ -277,17 +262,10 @@ final class PourCommand implements Callable<Integer> {
 
   private void write(PouredPlan plan, Figures figures, OutFolder folder, CancelHook stopper) {
     List<String> text = new PourText(sentences, figures).full(plan);
-    folder.add("answer.txt", f -> Files.write(f, text, StandardCharsets.US_ASCII));
-    folder.add(
-        "answer.json",
-        f -> Files.writeString(f, ResultJson.of(plan) + "\n", StandardCharsets.US_ASCII));
     ChartFiles charts = new ChartFiles(plan, sentences, figures);
-    for (String chart : charts.names()) {
-      if (stopper.stopRequested()) {
-        return;
-      }
-      folder.add(chart + ".png", f -> charts.png(chart, f));
-      folder.add(chart + ".svg", f -> charts.svg(chart, f));
+    add(folder, text, ResultJson.of(plan), charts, stopper::stopRequested);
+    if (stopper.stopRequested()) {
+      return;
     }
     plan.field().ifPresent(field -> planeFiles(plan, field, figures, folder));
     if (stopper.stopRequested()) {
@@ -303,16 +281,7 @@ final class PourCommand implements Callable<Integer> {
                 Report.of(
                     plan, charts, sheets, sentences, figures, "Last Inch " + Version.number()),
                 StandardCharsets.UTF_8));
-    List<String> names = folder.finish();
-    if (wanted.talks()) {
-      surroundings.print(
-          problemText.sentence(
-              "cli.written",
-              "folder",
-              wanted.out().map(Path::toString).orElse(""),
-              "files",
-              String.join(", ", names)));
-    }
+    finish(folder);
   }
 
   private void planeFiles(PouredPlan plan, PlaneField field, Figures figures, OutFolder folder) {
@@ -354,11 +323,6 @@ final class PourCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.unsupported(file.toString(), needs, finest));
-  }
-
-  private int refuse(List<String> lines) {
-    surroundings.complain(lines);
-    return Exit.BAD_INPUT;
   }
 
   /** Closes a folder that may not be there. */

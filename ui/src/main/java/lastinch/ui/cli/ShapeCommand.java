@@ -1,12 +1,9 @@
 package lastinch.ui.cli;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.Callable;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.format.Problems;
 import lastinch.cases.mesh.Mesh;
@@ -25,23 +22,16 @@ import lastinch.ui.cli.draft.UnitQuestion;
 import lastinch.ui.json.ProblemsJson;
 import lastinch.ui.json.ShapeJson;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.ShapeText;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code lastinch shape FILE}. */
 @Command(name = "shape")
-final class ShapeCommand implements Callable<Integer> {
+final class ShapeCommand extends AnsweringCommand {
   private static final String OTHER = "other";
-
-  private final Console surroundings;
-  private final Workshop workshop;
-  private final Sentences sentences;
-  private final ProblemText problemText;
 
   @Parameters(paramLabel = "FILE", descriptionKey = "file")
   private Path file;
@@ -64,20 +54,15 @@ final class ShapeCommand implements Callable<Integer> {
   @Option(names = "--alloy", paramLabel = "NAME", descriptionKey = "alloy")
   private String alloy = "tin bronze";
 
-  @Mixin private AnswerOptions wanted = new AnswerOptions();
-
   ShapeCommand(Console surroundings, Workshop workshop, Sentences sentences) {
-    this.surroundings = surroundings;
-    this.workshop = workshop;
-    this.sentences = sentences;
-    this.problemText = new ProblemText(sentences);
+    super(surroundings, workshop, sentences);
   }
 
   @Override
   public Integer call() {
     Optional<DisplayUnits> chosen = DisplayUnits.named(wanted.units());
     if (chosen.isEmpty()) {
-      return refuse(problemText.sentence("cli.units", "word", wanted.units()));
+      return refuse("cli.units", "word", wanted.units());
     }
     Optional<List<String>> wrong = wrongWord();
     if (wrong.isPresent()) {
@@ -86,7 +71,7 @@ final class ShapeCommand implements Callable<Integer> {
     Workshop.Shelf shelf = workshop.shelf(wanted.materials());
     Optional<Alloy> metal = new CatalogueMaterials(shelf.catalogue()).alloy(alloy);
     if (metal.isEmpty()) {
-      return refuse(problemText.sentence("material.unknown", "name", alloy, "command", "alloys"));
+      return refuse("material.unknown", "name", alloy, "command", "alloys");
     }
     Problems problems = new Problems();
     Optional<ModelLook> look = look(problems);
@@ -96,8 +81,7 @@ final class ShapeCommand implements Callable<Integer> {
     Figures figures = new Figures(chosen.get());
     if (look.get().isPartedOutside()) {
       String height = figures.calipers(look.get().pose().height());
-      return refuse(
-          problemText.sentence("shape.wrong.above", "word", parting.orElse(""), "height", height));
+      return refuse("shape.wrong.above", "word", parting.orElse(""), "height", height);
     }
     try {
       return answer(look.get(), metal.get(), figures);
@@ -207,30 +191,20 @@ final class ShapeCommand implements Callable<Integer> {
       }
     }
     if (surroundings.out().checkError()) {
-      return refuse(problemText.sentence("cli.cannot.print"));
+      return refuse("cli.cannot.print");
     }
     return look.isTorn() ? Exit.BAD_INPUT : Exit.SOLVED;
   }
 
   private void write(
       OutFolder folder, ModelLook look, Figures figures, String answer, List<String> lines) {
-    folder.add("answer.txt", f -> Files.write(f, lines, StandardCharsets.US_ASCII));
-    folder.add("answer.json", f -> Files.writeString(f, answer + "\n", StandardCharsets.US_ASCII));
-    ChartFiles charts = ChartFiles.ofModel(file.toString(), look, sentences, figures);
-    for (String chart : charts.names()) {
-      folder.add(chart + ".png", f -> charts.png(chart, f));
-      folder.add(chart + ".svg", f -> charts.svg(chart, f));
-    }
-    List<String> names = folder.finish();
-    if (wanted.talks()) {
-      surroundings.print(
-          problemText.sentence(
-              "cli.written",
-              "folder",
-              wanted.out().map(Path::toString).orElse(""),
-              "files",
-              String.join(", ", names)));
-    }
+    add(
+        folder,
+        lines,
+        answer,
+        ChartFiles.ofModel(file.toString(), look, sentences, figures),
+        () -> false);
+    finish(folder);
   }
 
   private int bad(Problems problems) {
@@ -241,10 +215,5 @@ final class ShapeCommand implements Callable<Integer> {
       return Exit.BAD_INPUT;
     }
     return refuse(problemText.problems(file.toString(), problems.errors()));
-  }
-
-  private int refuse(List<String> lines) {
-    surroundings.complain(lines);
-    return Exit.BAD_INPUT;
   }
 }

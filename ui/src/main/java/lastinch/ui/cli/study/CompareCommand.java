@@ -2,7 +2,6 @@ package lastinch.ui.cli.study;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +14,6 @@ import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.cli.Console;
-import lastinch.ui.cli.OutFolder;
 import lastinch.ui.cli.Request;
 import lastinch.ui.cli.Workshop;
 import lastinch.ui.json.CompareJson;
@@ -61,6 +59,11 @@ public final class CompareCommand extends StudyCommand {
   }
 
   @Override
+  String title(Request asked) {
+    return sentences.say("compare.chart.title");
+  }
+
+  @Override
   Answer answer(Request asked, RunCache studies) {
     List<Supplier<PourResult>> tasks = new ArrayList<>();
     for (Plan plan : asked.plans()) {
@@ -83,22 +86,14 @@ public final class CompareCommand extends StudyCommand {
     }
     Compared compared = new Compared(poured, differences, studies.runs());
     CompareText text = new CompareText(sentences, asked.figures());
-    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full = noted(asked, text.full(compared, asked.how()));
-    page(
-        files,
-        asked,
-        sentences.say("compare.chart.title"),
-        text.brief(compared, asked.how()),
-        full,
-        new StudyTables(sentences, asked.figures()).of(compared),
-        new StudyCharts(sentences, asked.figures()).compared(compared));
     return new Answer(
-        full,
-        noted(asked, text.screen(compared, asked.how())),
+        text.full(compared, asked.how()),
+        text.screen(compared, asked.how()),
         text.brief(compared, asked.how()),
         CompareJson.of(compared, asked.how()),
-        files,
+        new StudyTables(sentences, asked.figures()).of(compared),
+        new StudyCharts(sentences, asked.figures()).compared(compared),
+        Map.of(),
         true,
         poured.stream().noneMatch(p -> p.result().outcome() instanceof Outcome.BrokeDown));
   }

@@ -30,22 +30,16 @@ import lastinch.ui.words.study.GateFile;
 import lastinch.ui.words.study.GatesText;
 import lastinch.ui.words.study.StudyTables;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code lastinch gates CASE}. */
 @Command(name = "gates")
-public final class GatesCommand extends StudyCommand {
-  private static final double USUAL_SPARE = 0.20;
-
+public final class GatesCommand extends OnePlanCommand {
   /** Name of the ready plan among the files of the answer. */
   private static final String READY = "gated.yaml";
 
-  @Parameters(paramLabel = "CASE", descriptionKey = "case")
-  private Path file;
-
-  @Option(names = "--spare", paramLabel = "20%", descriptionKey = "spare")
-  private Optional<String> spare = Optional.empty();
+  @Mixin private SpareOption spare = new SpareOption();
 
   @Option(names = "--most", paramLabel = "COUNT", descriptionKey = "most")
   private String most = Integer.toString(GatePlacement.MOST);
@@ -55,16 +49,8 @@ public final class GatesCommand extends StudyCommand {
   }
 
   @Override
-  List<Path> files() {
-    return List.of(file);
-  }
-
-  @Override
   List<String> wrongWords() {
-    List<String> wrong = new ArrayList<>();
-    if (spare.isPresent() && LeastCommand.share(spare.get()).isEmpty()) {
-      wrong.add(sentences.say("least.spare.wrong", "word", spare.get()));
-    }
+    List<String> wrong = new ArrayList<>(spare.wrong(sentences));
     if (!most.strip().matches("[1-" + GatePlacement.MOST + "]")) {
       wrong.add(
           sentences.say(
@@ -101,28 +87,20 @@ public final class GatesCommand extends StudyCommand {
   @Override
   Answer answer(Request asked, RunCache studies) {
     Plan plan = asked.plan();
-    double wanted =
-        spare.flatMap(LeastCommand::share).orElse(plan.want().heatToSpare().orElse(USUAL_SPARE));
+    double wanted = spare.of(plan);
     GatePlacement gates =
         GatePlacement.of(
             studies, plan.pourCase(), asked.owned(), wanted, Integer.parseInt(most.strip()));
     GatesText text = new GatesText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));
-    List<String> full = noted(asked, text.full(plan, gates));
-    page(
-        files,
-        asked,
-        plan.title(),
-        text.brief(gates),
-        full,
-        new StudyTables(sentences, asked.figures()).of(gates),
-        new StudyCharts(sentences, asked.figures()).gates(plan, gates));
     return new Answer(
-        full,
-        noted(asked, text.screen(plan, gates)),
+        text.full(plan, gates),
+        text.screen(plan, gates),
         text.brief(gates),
-        GatesJson.of(plan, file.toString(), gates, asked.how()),
+        GatesJson.of(plan, file(), gates, asked.how()),
+        new StudyTables(sentences, asked.figures()).of(gates),
+        new StudyCharts(sentences, asked.figures()).gates(plan, gates),
         files,
         true,
         gates.plan().end() != RunSummary.End.BROKE_DOWN);

@@ -2,7 +2,6 @@ package lastinch.ui.cli.study;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,19 +24,13 @@ import lastinch.ui.words.study.LeverWords;
 import lastinch.ui.words.study.RoomText;
 import lastinch.ui.words.study.StudyTables;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code lastinch room CASE --across LEVER=a..b --up LEVER=c..d}. */
 @Command(name = "room")
-public final class RoomCommand extends StudyCommand {
-  /** Heat to spare of the second line when nothing is asked for [-]; our own figure. */
-  private static final double USUAL_SPARE = 0.20;
-
+public final class RoomCommand extends OnePlanCommand {
   private static final int MOST = 200;
-
-  @Parameters(paramLabel = "CASE", descriptionKey = "case")
-  private Path file;
 
   @Option(names = "--across", paramLabel = "LEVER=a..b", required = true, descriptionKey = "across")
   private String across;
@@ -48,24 +41,15 @@ public final class RoomCommand extends StudyCommand {
   @Option(names = "--steps", paramLabel = "20", descriptionKey = "steps")
   private int steps = 20;
 
-  @Option(names = "--spare", paramLabel = "20%", descriptionKey = "spare")
-  private Optional<String> spare = Optional.empty();
+  @Mixin private SpareOption spare = new SpareOption();
 
   public RoomCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
   }
 
   @Override
-  List<Path> files() {
-    return List.of(file);
-  }
-
-  @Override
   List<String> wrongWords() {
-    List<String> wrong = new ArrayList<>();
-    if (spare.isPresent() && LeastCommand.share(spare.get()).isEmpty()) {
-      wrong.add(sentences.say("least.spare.wrong", "word", spare.get()));
-    }
+    List<String> wrong = new ArrayList<>(spare.wrong(sentences));
     if (steps < 2 || steps > MOST) {
       wrong.add(
           sentences.say(
@@ -117,10 +101,7 @@ public final class RoomCommand extends StudyCommand {
 
   private OperatingMap.Question question(Request asked) {
     Sides sides = sides(asked);
-    double wanted =
-        spare
-            .flatMap(LeastCommand::share)
-            .orElse(asked.plan().want().heatToSpare().orElse(USUAL_SPARE));
+    double wanted = spare.of(asked.plan());
     Side a = sides.across().orElseThrow();
     Side b = sides.up().orElseThrow();
     return new OperatingMap.Question(
@@ -131,20 +112,13 @@ public final class RoomCommand extends StudyCommand {
     RoomText text = new RoomText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put("room.csv", f -> Files.write(f, text.table(room), StandardCharsets.US_ASCII));
-    List<String> full = noted(asked, text.full(asked.plan(), room));
-    page(
-        files,
-        asked,
-        asked.plan().title(),
-        text.brief(asked.plan(), room),
-        full,
-        new StudyTables(sentences, asked.figures()).of(room),
-        new StudyCharts(sentences, asked.figures()).room(asked.plan(), room));
     return new Answer(
-        full,
-        noted(asked, text.screen(asked.plan(), room)),
+        text.full(asked.plan(), room),
+        text.screen(asked.plan(), room),
         text.brief(asked.plan(), room),
-        RoomJson.of(asked.plan(), file.toString(), room, asked.how()),
+        RoomJson.of(asked.plan(), file(), room, asked.how()),
+        new StudyTables(sentences, asked.figures()).of(room),
+        new StudyCharts(sentences, asked.figures()).room(asked.plan(), room),
         files,
         room.whole(),
         room.plan().end() != RunSummary.End.BROKE_DOWN);

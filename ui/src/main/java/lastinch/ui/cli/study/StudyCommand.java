@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import lastinch.cases.catalogue.CatalogueMaterials;
 import lastinch.cases.catalogue.MaterialSheet;
 import lastinch.cases.format.Problem;
@@ -26,7 +25,7 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.ChartFiles;
-import lastinch.ui.cli.AnswerOptions;
+import lastinch.ui.cli.AnsweringCommand;
 import lastinch.ui.cli.CancelHook;
 import lastinch.ui.cli.Console;
 import lastinch.ui.cli.Exit;
@@ -41,7 +40,6 @@ import lastinch.ui.cli.draft.UnitQuestion;
 import lastinch.ui.report.Sheets;
 import lastinch.ui.report.StudyReport;
 import lastinch.ui.words.Figures;
-import lastinch.ui.words.ProblemText;
 import lastinch.ui.words.Sentences;
 import lastinch.ui.words.Table;
 import lastinch.ui.words.pour.AssumedText;
@@ -50,29 +48,19 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What all commands share that make many runs of one plan or several. */
-abstract class StudyCommand implements Callable<Integer> {
+abstract class StudyCommand extends AnsweringCommand {
   private static final double NANOS = 1e9;
   private static final String COMMAND_LINE = "command line";
-
-  final Console surroundings;
-  final Workshop workshop;
-  final Sentences sentences;
-  final ProblemText problemText;
 
   @Option(names = "--all", descriptionKey = "all")
   private boolean all;
 
   private Optional<UnitQuestion> unit = Optional.empty();
 
-  @Mixin private AnswerOptions wanted = new AnswerOptions();
-
   @Mixin private SolverWords solver = new SolverWords(HowPoured.USUAL_SQUARE_OF_MANY);
 
   StudyCommand(Console surroundings, Workshop workshop, Sentences sentences) {
-    this.surroundings = surroundings;
-    this.workshop = workshop;
-    this.sentences = sentences;
-    this.problemText = new ProblemText(sentences);
+    super(surroundings, workshop, sentences);
   }
 
   /** Folder for the answer, when named. */
@@ -106,7 +94,7 @@ abstract class StudyCommand implements Callable<Integer> {
   }
 
   /** An answer in words, with what is to be known of the way it was poured. */
-  final List<String> noted(Request asked, List<String> answer) {
+  private List<String> noted(Request asked, List<String> answer) {
     List<String> more = new ArrayList<>(planeNotes());
     if (changesThePiece() && asked.isPouredAsDrawn(asked.plan())) {
       more.add(sentences.say("plane.note.drawn"));
@@ -132,6 +120,11 @@ abstract class StudyCommand implements Callable<Integer> {
    */
   abstract Answer answer(Request asked, RunCache studies);
 
+  /** What the one page that holds everything is called. */
+  String title(Request asked) {
+    return asked.plan().title();
+  }
+
   /**
    * An answer.
    *
@@ -139,6 +132,8 @@ abstract class StudyCommand implements Callable<Integer> {
    * @param screen of that what is printed unless all is asked for
    * @param brief printed when asked to be quiet
    * @param json for other programs
+   * @param tables besides the answer in words
+   * @param charts its pictures
    * @param files besides the answer's own, by name
    * @param whole whether it was not stopped before its end
    * @param solved false when the plan itself broke down
@@ -148,6 +143,8 @@ abstract class StudyCommand implements Callable<Integer> {
       List<String> screen,
       List<String> brief,
       String json,
+      List<Table> tables,
+      ChartFiles charts,
       Map<String, OutFolder.Content> files,
       boolean whole,
       boolean solved) {}
@@ -194,8 +191,7 @@ abstract class StudyCommand implements Callable<Integer> {
     try {
       return study(asked);
     } catch (OutFolder.Unwritable e) {
-      surroundings.complain(e.lines(problemText));
-      return Exit.BAD_INPUT;
+      return refuse(e.lines(problemText));
     }
   }
 
@@ -258,16 +254,15 @@ abstract class StudyCommand implements Callable<Integer> {
         return Exit.CANCELLED;
       }
       progress.hide();
-      boolean said = print(answer, (System.nanoTime() - start) / NANOS, studies);
+      boolean said = print(asked, answer, (System.nanoTime() - start) / NANOS, studies);
       if (folder.isPresent() && answer.whole() && !stopper.stopRequested()) {
-        write(answer, folder.get());
+        write(asked, answer, folder.get());
       }
       if (!answer.whole() || stopper.stopRequested()) {
         return Exit.CANCELLED;
       }
       if (!said) {
-        surroundings.complain(problemText.sentence("cli.cannot.print"));
-        return Exit.BAD_INPUT;
+        return refuse("cli.cannot.print");
       }
       return answer.solved() ? Exit.SOLVED : Exit.BROKE_DOWN;
     }
@@ -283,30 +278,8 @@ abstract class StudyCommand implements Callable<Integer> {
     pace.afterFirst((System.nanoTime() - start) / NANOS, more, atOnce);
   }
 
-  /** Adds every chart as PNG and SVG. */
-  static void draw(Map<String, OutFolder.Content> files, ChartFiles charts) {
-    for (String name : charts.names()) {
-      files.put(name + ".png", f -> charts.png(name, f));
-      files.put(name + ".svg", f -> charts.svg(name, f));
-    }
-  }
-
-  /**
-   * Adds all pictures, and the one page that holds everything.
-   *
-   * @param title what was studied
-   * @param verdict what it comes to, line by line
-   * @param tables besides the answer in words
-   */
-  final void page(
-      Map<String, OutFolder.Content> files,
-      Request asked,
-      String title,
-      List<String> verdict,
-      List<String> text,
-      List<Table> tables,
-      ChartFiles charts) {
-    draw(files, charts);
+  /** The one page that holds everything. */
+  private StudyReport report(Request asked, Answer answer, List<String> text) {
     List<StudyReport.Described> described = new ArrayList<>();
     Set<MaterialSheet> sheets = new LinkedHashSet<>();
     for (int i = 0; i < asked.plans().size(); i++) {
@@ -320,23 +293,15 @@ abstract class StudyCommand implements Callable<Integer> {
               plan.pourCase()));
       sheets.addAll(Sheets.of(plan.pourCase(), workshop.shelf(wanted.materials()).catalogue()));
     }
-    StudyReport report =
-        new StudyReport(
-            title,
-            String.join(" ", verdict),
-            described,
-            asked.how().brief(sentences, asked.figures()),
-            charts,
-            text,
-            tables,
-            List.copyOf(sheets));
-    files.put(
-        "report.html",
-        f ->
-            Files.writeString(
-                f,
-                report.page(sentences, asked.figures(), "Last Inch " + Version.number()),
-                StandardCharsets.UTF_8));
+    return new StudyReport(
+        title(asked),
+        String.join(" ", answer.brief()),
+        described,
+        asked.how().brief(sentences, asked.figures()),
+        answer.charts(),
+        text,
+        answer.tables(),
+        List.copyOf(sheets));
   }
 
   private RunCache.Watch watch(Progress progress, Figures figures) {
@@ -357,7 +322,7 @@ abstract class StudyCommand implements Callable<Integer> {
         Integer.toString(studies.expected()));
   }
 
-  private boolean print(Answer answer, double seconds, RunCache studies) {
+  private boolean print(Request asked, Answer answer, double seconds, RunCache studies) {
     if (wanted.json()) {
       surroundings.out().println(answer.json());
       return !surroundings.out().checkError();
@@ -368,7 +333,7 @@ abstract class StudyCommand implements Callable<Integer> {
     if (wanted.quiet()) {
       surroundings.print(answer.whole() ? answer.brief() : List.of());
     } else {
-      surroundings.print(all ? answer.text() : answer.screen());
+      surroundings.print(noted(asked, all ? answer.text() : answer.screen()));
       int runs = studies.runs();
       surroundings.print(
           problemText.sentence(
@@ -381,20 +346,17 @@ abstract class StudyCommand implements Callable<Integer> {
     return !surroundings.out().checkError();
   }
 
-  private void write(Answer answer, OutFolder folder) {
-    folder.add("answer.txt", f -> Files.write(f, answer.text(), StandardCharsets.US_ASCII));
-    folder.add(
-        "answer.json", f -> Files.writeString(f, answer.json() + "\n", StandardCharsets.US_ASCII));
+  private void write(Request asked, Answer answer, OutFolder folder) {
+    List<String> text = noted(asked, answer.text());
+    add(folder, text, answer.json(), answer.charts(), () -> false);
     answer.files().forEach(folder::add);
-    List<String> names = folder.finish();
-    if (wanted.talks()) {
-      surroundings.print(
-          problemText.sentence(
-              "cli.written",
-              "folder",
-              wanted.out().map(Path::toString).orElse(""),
-              "files",
-              String.join(", ", names)));
-    }
+    StudyReport report = report(asked, answer, text);
+    String maker = "Last Inch " + Version.number();
+    folder.add(
+        "report.html",
+        f ->
+            Files.writeString(
+                f, report.page(sentences, asked.figures(), maker), StandardCharsets.UTF_8));
+    finish(folder);
   }
 }

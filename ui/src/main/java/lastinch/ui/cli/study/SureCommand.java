@@ -1,7 +1,5 @@
 package lastinch.ui.cli.study;
 
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +8,6 @@ import lastinch.solver.study.RunSummary;
 import lastinch.solver.uncertainty.FillProbability;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.cli.Console;
-import lastinch.ui.cli.OutFolder;
 import lastinch.ui.cli.Request;
 import lastinch.ui.cli.Workshop;
 import lastinch.ui.json.SureJson;
@@ -18,19 +15,15 @@ import lastinch.ui.words.Sentences;
 import lastinch.ui.words.study.SureText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code lastinch sure CASE}. */
 @Command(name = "sure")
-public final class SureCommand extends StudyCommand {
+public final class SureCommand extends OnePlanCommand {
   private static final int LEAST = 16;
   private static final int MOST = 65536;
 
   /** Days over the plane when nothing else is asked for: a run takes seconds; our own choice. */
   private static final int FEW_DAYS = 128;
-
-  @Parameters(paramLabel = "CASE", descriptionKey = "case")
-  private Path file;
 
   @Option(names = "--pours", paramLabel = "COUNT", descriptionKey = "pours")
   private Optional<String> pours = Optional.empty();
@@ -40,11 +33,6 @@ public final class SureCommand extends StudyCommand {
 
   public SureCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
-  }
-
-  @Override
-  List<Path> files() {
-    return List.of(file);
   }
 
   @Override
@@ -74,23 +62,14 @@ public final class SureCommand extends StudyCommand {
   Answer answer(Request asked, RunCache studies) {
     FillProbability sure = FillProbability.of(studies, asked.plan().pourCase(), count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
-    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    List<String> full =
-        noted(asked, text.full(asked.plan(), asked.how().typed(file.toString()), sure));
-    page(
-        files,
-        asked,
-        asked.plan().title(),
-        text.brief(sure),
-        full,
-        List.of(),
-        new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure));
     return new Answer(
-        full,
-        noted(asked, text.screen(asked.plan(), asked.how().typed(file.toString()), sure)),
+        text.full(asked.plan(), asked.how().typed(file()), sure),
+        text.screen(asked.plan(), asked.how().typed(file()), sure),
         text.brief(sure),
-        SureJson.of(asked.plan(), file.toString(), sure, asked.how()),
-        files,
+        SureJson.of(asked.plan(), file(), sure, asked.how()),
+        List.of(),
+        new StudyCharts(sentences, asked.figures()).sure(asked.plan(), sure),
+        Map.of(),
         true,
         sure.plan().end() != RunSummary.End.BROKE_DOWN);
   }

@@ -1,7 +1,5 @@
 package lastinch.ui.cli.study;
 
-import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lastinch.solver.diagnosis.Diagnosis;
@@ -14,7 +12,6 @@ import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import lastinch.ui.chart.StudyCharts;
 import lastinch.ui.cli.Console;
-import lastinch.ui.cli.OutFolder;
 import lastinch.ui.cli.Request;
 import lastinch.ui.cli.Workshop;
 import lastinch.ui.json.FoundJson;
@@ -26,13 +23,10 @@ import lastinch.ui.words.study.StudyTables;
 import lastinch.ui.words.study.WhyText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code lastinch why CASE}. */
 @Command(name = "why")
-public final class WhyCommand extends StudyCommand {
-  private static final double USUAL_SPARE = 0.20;
-
+public final class WhyCommand extends OnePlanCommand {
   /** Levers of which it is said what they would change; the others are for {@code least}. */
   private static final List<String> TELLING =
       List.of(
@@ -45,18 +39,10 @@ public final class WhyCommand extends StudyCommand {
           "sprueTall",
           "thicker");
 
-  @Parameters(paramLabel = "CASE", descriptionKey = "case")
-  private Path file;
-
   @Mixin private FoundOptions found = new FoundOptions();
 
   public WhyCommand(Console surroundings, Workshop workshop, Sentences sentences) {
     super(surroundings, workshop, sentences);
-  }
-
-  @Override
-  List<Path> files() {
-    return List.of(file);
   }
 
   @Override
@@ -81,22 +67,14 @@ public final class WhyCommand extends StudyCommand {
             asked.isPouredAsDrawn(asked.plan()),
             found.found());
     BlameText text = new BlameText(sentences, asked.figures());
-    List<String> full = noted(asked, text.full(asked.plan(), blame));
-    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    page(
-        files,
-        asked,
-        asked.plan().title(),
-        text.brief(blame),
-        full,
-        new StudyTables(sentences, asked.figures()).of(blame),
-        new StudyCharts(sentences, asked.figures()).causes(asked.plan(), blame));
     return new Answer(
-        full,
-        noted(asked, text.screen(asked.plan(), blame)),
+        text.full(asked.plan(), blame),
+        text.screen(asked.plan(), blame),
         text.brief(blame),
-        FoundJson.of(asked.plan(), file.toString(), blame, asked.how()),
-        files,
+        FoundJson.of(asked.plan(), file(), blame, asked.how()),
+        new StudyTables(sentences, asked.figures()).of(blame),
+        new StudyCharts(sentences, asked.figures()).causes(asked.plan(), blame),
+        Map.of(),
         true,
         true);
   }
@@ -129,34 +107,26 @@ public final class WhyCommand extends StudyCommand {
     }
     PourResult result = asked.runs().whole(asked.plan().pourCase(), studies::stopRequested);
     List<Lever> levers = telling(asked);
-    double spare = asked.plan().want().heatToSpare().orElse(USUAL_SPARE);
+    double spare = asked.plan().want().spare();
     SmallestChange least =
         SmallestChange.of(studies, asked.plan().pourCase(), levers, Goal.heat(spare));
     Explained explained =
         new Explained(
             asked.plan(),
-            file.toString(),
+            file(),
             result,
             workshop.bands(asked.plan().pourCase(), result, asked.how(), studies::stopRequested),
             HeatLossBudget.of(asked.plan().pourCase(), result),
             least);
     WhyText text = new WhyText(sentences, asked.figures());
-    List<String> full = noted(asked, text.full(explained, asked.how()));
-    Map<String, OutFolder.Content> files = new LinkedHashMap<>();
-    page(
-        files,
-        asked,
-        asked.plan().title(),
-        text.brief(explained),
-        full,
-        new StudyTables(sentences, asked.figures()).of(explained),
-        new StudyCharts(sentences, asked.figures()).explained(explained));
     return new Answer(
-        full,
-        noted(asked, text.screen(explained, asked.how())),
+        text.full(explained, asked.how()),
+        text.screen(explained, asked.how()),
         text.brief(explained),
         WhyJson.of(explained, asked.how()),
-        files,
+        new StudyTables(sentences, asked.figures()).of(explained),
+        new StudyCharts(sentences, asked.figures()).explained(explained),
+        Map.of(),
         least.whole(),
         !(result.outcome() instanceof Outcome.BrokeDown));
   }
