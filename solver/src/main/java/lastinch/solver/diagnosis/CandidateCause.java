@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Gate;
-import lastinch.solver.casting.gating.Vent;
-import lastinch.solver.levers.LeverUnit;
-import lastinch.solver.levers.PieceLevers;
-import lastinch.solver.levers.PourLevers;
+import lastinch.solver.levers.JobParameter;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.material.Band;
 import lastinch.solver.uncertainty.SampledInputs;
 import lastinch.solver.uncertainty.UncertainInput;
@@ -21,28 +18,24 @@ import lastinch.solver.uncertainty.UncertainInput;
  * @param key name of its words
  * @param part which one, when a job has several; empty else
  * @param unknown the figure it stands for, if it is one
- * @param unit of its values
+ * @param parameter the figure of the job
  * @param now value in the plan
  * @param low least that is looked at
  * @param high most that is looked at
  * @param usual by how much it is off nine times in ten at the most; for a figure with even steps of
  *     its logarithm a factor less one
  * @param even whether equal steps are equal factors
- * @param effort of finding it out
- * @param setter puts a value into a job
  */
 public record CandidateCause(
     String key,
     String part,
     Optional<UncertainInput> unknown,
-    LeverUnit unit,
+    JobParameter parameter,
     double now,
     double low,
     double high,
     double usual,
-    boolean even,
-    UncertainInput.Effort effort,
-    BiFunction<PourCase, Double, PourCase> setter) {
+    boolean even) {
   /** Key of a piece that came out thinner or thicker than planned. */
   static final String PIECE_THINNER = "thinner";
 
@@ -61,18 +54,39 @@ public record CandidateCause(
   private static final double BLOCKED = 1e-4;
   private static final double LEAST_BAND = 0.02;
 
+  /** All vents narrower than drawn, down to blocked. */
+  private static final JobParameter VENTS =
+      JobParameter.exact(ParameterUnit.SHARE, job -> 1.0, CandidateCause::narrower);
+
+  /** Something in the way in the sprue. */
+  private static final JobParameter SPRUE_FOOT =
+      JobParameter.exact(
+          ParameterUnit.LENGTH,
+          job -> job.gating().sprue().foot(),
+          (job, v) -> job.withGating(job.gating().withSprue(job.gating().sprue().withFoot(v))));
+
   public CandidateCause {
     Objects.requireNonNull(key, "key");
     Objects.requireNonNull(part, "part");
     Objects.requireNonNull(unknown, "unknown");
-    Objects.requireNonNull(unit, "unit");
-    Objects.requireNonNull(effort, "effort");
-    Objects.requireNonNull(setter, "setter");
+    Objects.requireNonNull(parameter, "parameter");
+  }
+
+  /** What its values are measured in. */
+  public ParameterUnit unit() {
+    return parameter.unit();
+  }
+
+  /** What it takes to find it out. */
+  UncertainInput.Effort effort() {
+    return unknown.map(UncertainInput::effort).orElse(UncertainInput.Effort.CLOCK);
   }
 
   /** The job with it at a value. */
   PourCase set(PourCase job, double value) {
-    return setter.apply(job, value);
+    return unknown
+        .map(u -> SampledInputs.put(job, u, value))
+        .orElseGet(() -> parameter.move(job, value));
   }
 
   /** A value a share of the way from the least to the most that is looked at. */
@@ -91,32 +105,49 @@ public record CandidateCause(
   /** Everything about a job that is looked at, in the order of the day. */
   static List<CandidateCause> of(PourCase job) {
     List<CandidateCause> all = new ArrayList<>();
-    factor(all, job, UncertainInput.POUR_SECONDS, "pour", LeverUnit.TIME, FACTOR);
-    factor(all, job, UncertainInput.POUR_RATE, "pourRate", LeverUnit.MASS_RATE, FACTOR);
+    factor(all, job, UncertainInput.POUR_SECONDS, "pour");
+    factor(all, job, UncertainInput.POUR_RATE, "pourRate");
     double reading = job.metal().reading().value();
-    difference(all, job, UncertainInput.READING, "colder", reading - COLDER, reading + HOTTER);
+    all.add(difference(job, UncertainInput.READING, "colder", reading - COLDER, reading + HOTTER));
     Band mould = job.mould().temperature();
-    difference(
-        all,
-        job,
-        UncertainInput.MOULD_TEMPERATURE,
-        "mould",
-        Math.max(260.0, mould.value() - 3.0 * half(mould)),
-        mould.value() + 3.0 * half(mould));
-    factor(all, job, UncertainInput.CONTACT_LIQUID, "contact", LeverUnit.HEAT_PULL, FACTOR);
+    all.add(
+        difference(
+            job,
+            UncertainInput.MOULD_TEMPERATURE,
+            "mould",
+            Math.max(260.0, mould.value() - 3.0 * half(mould)),
+            mould.value() + 3.0 * half(mould)));
+    factor(all, job, UncertainInput.CONTACT_LIQUID, "contact");
     Band stop = job.metal().alloy().flowStop();
     all.add(
-        of(UncertainInput.FLOW_STOP, "flowStop", LeverUnit.SHARE, stop.value())
+        of(UncertainInput.FLOW_STOP, "flowStop", stop.value())
             .between(0.5 * stop.value(), Math.min(0.95, 1.6 * stop.value()), half(stop), false));
-    all.add(melted(job));
-    all.add(thinner(job));
+    double melted = job.metal().melted();
+    all.add(
+        plain("melted", "", melted, JobParameter.MELTED)
+            .between(0.3 * melted, 1.1 * melted, WEIGHED_OFF, true));
+    double least =
+        job.piece().limbs().stream()
+            .flatMap(l -> l.stations().stream())
+            .mapToDouble(s -> s.thickness())
+            .min()
+            .orElseThrow();
+    all.add(
+        plain(PIECE_THINNER, "", 0.0, JobParameter.THICKER)
+            .between(-Math.min(THINNER, 0.6 * least), THINNER, PIECE_OFF, false));
     if (!job.gating().vents().isEmpty()) {
-      all.add(vents());
+      all.add(plain("vents", "", 1.0, VENTS).between(0.0, 1.0, 0.5, false));
     }
     for (Gate gate : job.gating().gates()) {
-      all.add(gate(gate));
+      double thick = gate.thickness();
+      JobParameter figure = JobParameter.gate(gate.name(), Gate::thickness, Gate::withThickness);
+      all.add(
+          plain("gate", gate.name(), thick, figure)
+              .between(0.2 * thick, 1.5 * thick, CARVED_OFF, true));
     }
-    all.add(sprue(job));
+    double foot = job.gating().sprue().foot();
+    all.add(
+        plain("sprue", "", foot, SPRUE_FOOT).between(0.3 * foot, 1.1 * foot, CARVED_OFF / 2, true));
     return List.copyOf(all);
   }
 
@@ -125,12 +156,7 @@ public record CandidateCause(
   }
 
   private static void factor(
-      List<CandidateCause> all,
-      PourCase job,
-      UncertainInput unknown,
-      String key,
-      LeverUnit unit,
-      double most) {
+      List<CandidateCause> all, PourCase job, UncertainInput unknown, String key) {
     unknown
         .band(job)
         .ifPresent(
@@ -140,129 +166,39 @@ public record CandidateCause(
                       1.0 + LEAST_BAND,
                       Math.max(b.high() / b.value(), b.value() / Math.max(1e-300, b.low())));
               all.add(
-                  of(unknown, key, unit, b.value())
-                      .between(b.value() / most, b.value() * most, wide - 1.0, true));
+                  of(unknown, key, b.value())
+                      .between(b.value() / FACTOR, b.value() * FACTOR, wide - 1.0, true));
             });
   }
 
-  private static void difference(
-      List<CandidateCause> all,
-      PourCase job,
-      UncertainInput unknown,
-      String key,
-      double low,
-      double high) {
-    unknown
-        .band(job)
-        .ifPresent(
-            b ->
-                all.add(
-                    of(unknown, key, LeverUnit.HEAT, b.value())
-                        .between(low, high, Math.max(5.0, 0.5 * (b.high() - b.low())), false)));
+  private static CandidateCause difference(
+      PourCase job, UncertainInput unknown, String key, double low, double high) {
+    Band b = unknown.band(job).orElseThrow();
+    return of(unknown, key, b.value())
+        .between(low, high, Math.max(5.0, 0.5 * (b.high() - b.low())), false);
   }
 
-  private static CandidateCause of(UncertainInput unknown, String key, LeverUnit unit, double now) {
+  private static CandidateCause of(UncertainInput unknown, String key, double now) {
     return new CandidateCause(
-        key,
-        "",
-        Optional.of(unknown),
-        unit,
-        now,
-        now,
-        now,
-        1.0,
-        false,
-        unknown.effort(),
-        (j, v) -> SampledInputs.put(j, unknown, v));
+        key, "", Optional.of(unknown), unknown.parameter(), now, now, now, 1.0, false);
   }
 
   private CandidateCause between(double least, double most, double by, boolean factors) {
-    return new CandidateCause(
-        key, part, unknown, unit, now, least, most, by, factors, effort, setter);
+    return new CandidateCause(key, part, unknown, parameter, now, least, most, by, factors);
   }
 
-  private static CandidateCause plain(
-      String key,
-      String part,
-      double now,
-      UncertainInput.Effort effort,
-      LeverUnit unit,
-      BiFunction<PourCase, Double, PourCase> setter) {
-    return new CandidateCause(
-        key, part, Optional.empty(), unit, now, now, now, 1.0, false, effort, setter);
+  /** Something that carries no band. */
+  private static CandidateCause plain(String key, String part, double now, JobParameter parameter) {
+    return new CandidateCause(key, part, Optional.empty(), parameter, now, now, now, 1.0, false);
   }
 
-  /** Less metal in the crucible, poured as fast as planned. */
-  private static CandidateCause melted(PourCase job) {
-    double now = job.metal().melted();
-    return plain(
-            "melted",
-            "",
-            now,
-            UncertainInput.Effort.CLOCK,
-            LeverUnit.MASS,
-            PourLevers::meltedAtSameRate)
-        .between(0.3 * now, 1.1 * now, WEIGHED_OFF, true);
-  }
-
-  private static CandidateCause thinner(PourCase job) {
-    double least =
-        job.piece().limbs().stream()
-            .flatMap(l -> l.stations().stream())
-            .mapToDouble(s -> s.thickness())
-            .min()
-            .orElseThrow();
-    return plain(
-            PIECE_THINNER,
-            "",
-            0.0,
-            UncertainInput.Effort.CLOCK,
-            LeverUnit.LENGTH_CHANGE,
-            (j, v) -> j.withPiece(j.piece().withStations(s -> PieceLevers.added(s, v))))
-        .between(-Math.min(THINNER, 0.6 * least), THINNER, PIECE_OFF, false);
-  }
-
-  /** All vents narrower than drawn, down to blocked. */
-  private static CandidateCause vents() {
-    return plain(
-            "vents",
-            "",
-            1.0,
-            UncertainInput.Effort.CLOCK,
-            LeverUnit.SHARE,
-            (j, v) -> {
-              List<Vent> vents = new ArrayList<>();
-              for (Vent vent : j.gating().vents()) {
-                if (v * vent.across() > BLOCKED) {
-                  vents.add(vent.withAcross(v * vent.across()));
-                }
-              }
-              return j.withGating(j.gating().withVents(vents));
-            })
-        .between(0.0, 1.0, 0.5, false);
-  }
-
-  private static CandidateCause gate(Gate gate) {
-    return plain(
-            "gate",
-            gate.name(),
-            gate.thickness(),
-            UncertainInput.Effort.CLOCK,
-            LeverUnit.LENGTH,
-            (j, v) -> j.withGating(j.gating().withGate(gate.name(), g -> g.withThickness(v))))
-        .between(0.2 * gate.thickness(), 1.5 * gate.thickness(), CARVED_OFF, true);
-  }
-
-  /** Something in the way in the sprue. */
-  private static CandidateCause sprue(PourCase job) {
-    double foot = job.gating().sprue().foot();
-    return plain(
-            "sprue",
-            "",
-            foot,
-            UncertainInput.Effort.CLOCK,
-            LeverUnit.LENGTH,
-            (j, v) -> j.withGating(j.gating().withSprue(j.gating().sprue().withFoot(v))))
-        .between(0.3 * foot, 1.1 * foot, CARVED_OFF / 2, true);
+  private static PourCase narrower(PourCase job, double share) {
+    return job.withGating(
+        job.gating()
+            .withVents(
+                job.gating().vents().stream()
+                    .filter(vent -> share * vent.across() > BLOCKED)
+                    .map(vent -> vent.withAcross(share * vent.across()))
+                    .toList()));
   }
 }

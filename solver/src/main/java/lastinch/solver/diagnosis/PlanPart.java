@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lastinch.solver.casting.Flask;
 import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.Mould;
@@ -11,7 +12,7 @@ import lastinch.solver.casting.Pour;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Sprue;
-import lastinch.solver.levers.PourLevers;
+import lastinch.solver.levers.JobParameter;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 
@@ -28,10 +29,7 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
       List.of(
           new PlanPart("piece", PourCase::piece, (a, b) -> a.withPiece(b.piece())),
           new PlanPart("medium", PlanPart::medium, PlanPart::madeOf),
-          new PlanPart(
-              "mouldHeat",
-              j -> List.of(j.mould().temperature().value(), outOfKiln(j)),
-              PlanPart::asHot),
+          figures("mouldHeat", JobParameter.MOULD_TEMPERATURE, JobParameter.OUT_OF_KILN),
           new PlanPart(
               "stands",
               j -> j.mould().attitude(),
@@ -51,17 +49,28 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
               j -> List.of(j.gating().vents(), j.gating().overflows(), j.gating().feeders()),
               PlanPart::vented),
           new PlanPart("alloy", j -> j.metal().alloy().name(), PlanPart::ofMetal),
-          new PlanPart(
-              "reading",
-              j -> j.metal().reading().value(),
-              (a, b) -> a.withMetal(a.metal().withReading(b.metal().reading()))),
-          new PlanPart("waiting", j -> j.metal().waiting().value(), PlanPart::waited),
+          figures("reading", JobParameter.READING),
+          figures("waiting", JobParameter.WAITING),
           new PlanPart("pour", PlanPart::rate, PlanPart::poured));
 
   PlanPart {
     Objects.requireNonNull(key, "key");
     Objects.requireNonNull(part, "part");
     Objects.requireNonNull(taken, "taken");
+  }
+
+  private static PlanPart figures(String key, JobParameter... all) {
+    return new PlanPart(
+        key,
+        j -> Stream.of(all).map(p -> p.in(j).map(Band::value)).toList(),
+        (a, b) -> {
+          PourCase taken = a;
+          for (JobParameter p : all) {
+            taken =
+                p.in(a).isPresent() && p.in(b).isPresent() ? p.put(taken, p.in(b).get()) : taken;
+          }
+          return taken;
+        });
   }
 
   /** Whether two plans differ in it. */
@@ -87,20 +96,9 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
         job.mould().flask().map(Flask::inside));
   }
 
-  private static Object outOfKiln(PourCase job) {
-    return job.mould().flask().map(f -> f.out().value());
-  }
-
   private static PourCase madeOf(PourCase a, PourCase b) {
     Mould own = a.mould();
     return a.withMould(b.mould().withTemperature(own.temperature()).withAttitude(own.attitude()));
-  }
-
-  private static PourCase asHot(PourCase a, PourCase b) {
-    Mould hot = a.mould().withTemperature(b.mould().temperature());
-    return a.withMould(
-        hot.withFlask(
-            hot.flask().map(f -> b.mould().flask().map(o -> f.withOut(o.out())).orElse(f))));
   }
 
   private static Object sprue(PourCase job) {
@@ -138,10 +136,6 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
         : other;
   }
 
-  private static PourCase waited(PourCase a, PourCase b) {
-    return a.withMetal(a.metal().withWaiting(b.metal().waiting()));
-  }
-
   /** What the hand does, apart from how much is melted. */
   private static Object rate(PourCase job) {
     if (job.pour() instanceof Pour.Empties e) {
@@ -163,8 +157,6 @@ record PlanPart(String key, Function<PourCase, Object> part, BinaryOperator<Pour
   /** The plan with the larger melt of two, poured at its own rate. */
   static PourCase withEnoughMetal(PourCase a, PourCase b) {
     Metal own = a.metal();
-    return b.metal().melted() > own.melted()
-        ? PourLevers.meltedAtSameRate(a, b.metal().melted())
-        : a;
+    return b.metal().melted() > own.melted() ? JobParameter.MELTED.move(a, b.metal().melted()) : a;
   }
 }

@@ -35,47 +35,40 @@ final class GateLevers {
     return eachGate(
         job,
         gate ->
-            gateSize("gateWide", job, gate, gate.width())
+            gateSize("gateWide", job, gate, Gate::width, Gate::withWidth)
                 .practical(
                     Bound.practice(Math.min(gate.width(), NARROW_GATE), Reason.SHOP_SIZES),
                     Bound.practice(Math.max(gate.width(), WIDE_GATE), Reason.SHOP_SIZES))
                 .marks(0.0, owned.marks().ruler())
-                .owned(owned.gateCutters()),
-        Gate::withWidth);
+                .owned(owned.gateCutters()));
   }
 
   private static List<Lever> gateThick(PourCase job, Owned owned) {
     return eachGate(
         job,
         gate ->
-            gateSize("gateThick", job, gate, gate.thickness())
+            gateSize("gateThick", job, gate, Gate::thickness, Gate::withThickness)
                 .physical(3e-4, 0.1)
                 .practical(
                     Bound.practice(Math.min(gate.thickness(), THIN_GATE), Reason.SHOP_SIZES),
                     Bound.practice(Math.max(gate.thickness(), THICK_GATE), Reason.SHOP_SIZES))
-                .marks(0.0, 5.0 * owned.marks().calipers()),
-        Gate::withThickness);
+                .marks(0.0, 5.0 * owned.marks().calipers()));
   }
 
-  private static LeverMaker gateSize(String key, PourCase job, Gate gate, double now) {
-    return lever(key, LeverUnit.LENGTH, now)
+  private static LeverMaker gateSize(
+      String key,
+      PourCase job,
+      Gate gate,
+      Function<Gate, Double> reader,
+      BiFunction<Gate, Double, Gate> writer) {
+    return lever(key, JobParameter.gate(gate.name(), reader, writer), job)
         .part(job.gating().gates().size() > 1 ? gate.name() : "")
         .physical(3e-4, 0.5)
         .effort(Effort.WHILE_MOULDING);
   }
 
-  private static List<Lever> eachGate(
-      PourCase job, Function<Gate, LeverMaker> maker, BiFunction<Gate, Double, Gate> change) {
-    List<Lever> levers = new ArrayList<>();
-    for (Gate gate : job.gating().gates()) {
-      levers.add(
-          maker
-              .apply(gate)
-              .sets(
-                  (j, v) ->
-                      j.withGating(j.gating().withGate(gate.name(), g -> change.apply(g, v)))));
-    }
-    return levers;
+  private static List<Lever> eachGate(PourCase job, Function<Gate, LeverMaker> maker) {
+    return job.gating().gates().stream().map(gate -> maker.apply(gate).make()).toList();
   }
 
   private static List<Lever> gatePlace(PourCase job, Owned owned) {
@@ -84,14 +77,14 @@ final class GateLevers {
       if (gate.place() instanceof Place.At at && isSide(at)) {
         double length = lengthOf(job, at.limb());
         levers.add(
-            gateSize("gatePlace", job, gate, at.distance())
+            gateSize("gatePlace", job, gate, g -> at.distance(), GateLevers::moved)
                 .physical(0.0, length)
                 .practical(
                     neighbour(job, gate, at, -1, Math.min(at.distance(), 0.5 * gate.width())),
                     neighbour(
                         job, gate, at, 1, Math.max(at.distance(), length - 0.5 * gate.width())))
                 .marks(0.0, 5.0 * owned.marks().ruler())
-                .sets((j, v) -> moved(j, gate.name(), v)));
+                .make());
       }
     }
     return levers;
@@ -122,15 +115,10 @@ final class GateLevers {
     return bound;
   }
 
-  private static PourCase moved(PourCase job, String name, double distance) {
-    return job.withGating(
-        job.gating()
-            .withGate(
-                name,
-                g ->
-                    g.place() instanceof Place.At at
-                        ? g.withPlace(new Place.At(at.limb(), distance, at.side()))
-                        : g));
+  private static Gate moved(Gate gate, double distance) {
+    return gate.place() instanceof Place.At at
+        ? gate.withPlace(new Place.At(at.limb(), distance, at.side()))
+        : gate;
   }
 
   private static double lengthOf(PourCase job, String limb) {

@@ -50,14 +50,18 @@ final class GatingLevers {
     double room = job.mould().flask().map(f -> roomInFlask(job, f)).orElse(TALL_SPRUE);
     Reason why = job.mould().flask().isPresent() ? Reason.FLASK_HEIGHT : Reason.BOX_HEIGHT;
     return List.of(
-        lever("sprueTall", LeverUnit.LENGTH, now)
+        lever(
+                "sprueTall",
+                ParameterUnit.LENGTH,
+                now,
+                (j, v) -> j.withGating(j.gating().withSprue(j.gating().sprue().withTall(v))))
             .physical(2e-3, 5.0)
             .practical(
                 Bound.practice(Math.min(now, LOW_SPRUE), Reason.LEAST_HEIGHT),
                 Bound.practice(Math.max(now, room), why))
             .marks(0.0, 5.0 * owned.marks().ruler())
             .effort(Effort.WHILE_MOULDING)
-            .sets((j, v) -> j.withGating(j.gating().withSprue(j.gating().sprue().withTall(v)))));
+            .make());
   }
 
   /** Height that cup, boss, piece and what must stay under the tip leave in an upright flask. */
@@ -71,15 +75,10 @@ final class GatingLevers {
   private static List<Lever> sprueFoot(PourCase job, Owned owned) {
     double now = job.gating().sprue().foot();
     return List.of(
-        lever("sprueFoot", LeverUnit.LENGTH, now)
-            .physical(2e-3, 0.2)
-            .practical(
-                Bound.practice(Math.min(now, THIN_PIN), Reason.SHOP_SIZES),
-                Bound.practice(Math.max(now, THICK_PIN), Reason.SHOP_SIZES))
-            .marks(0.0, owned.marks().ruler())
-            .effort(Effort.WHILE_MOULDING)
-            .owned(owned.spruePins().stream().map(Owned.Pin::foot).toList())
-            .sets(
+        lever(
+                "sprueFoot",
+                ParameterUnit.LENGTH,
+                now,
                 (j, v) -> {
                   Sprue s = j.gating().sprue();
                   double top =
@@ -91,21 +90,29 @@ final class GatingLevers {
                   return v == s.foot()
                       ? j
                       : j.withGating(j.gating().withSprue(s.withTop(top).withFoot(v)));
-                }));
+                })
+            .physical(2e-3, 0.2)
+            .practical(
+                Bound.practice(Math.min(now, THIN_PIN), Reason.SHOP_SIZES),
+                Bound.practice(Math.max(now, THICK_PIN), Reason.SHOP_SIZES))
+            .marks(0.0, owned.marks().ruler())
+            .effort(Effort.WHILE_MOULDING)
+            .owned(owned.spruePins().stream().map(Owned.Pin::foot).toList())
+            .make());
   }
 
   /** Width of the vent nearest to the tip of the first limb; 0 is none. */
   private static List<Lever> vent(PourCase job, Owned owned) {
     double now = tipVent(job.gating(), job).map(Vent::across).orElse(0.0);
     return List.of(
-        lever("vent", LeverUnit.LENGTH, now)
+        lever("vent", ParameterUnit.LENGTH, now, GatingLevers::vented)
             .physical(0.0, 0.05)
             .practical(
                 Bound.practice(0.0, Reason.NONE),
                 Bound.practice(Math.max(now, WIDE_VENT), Reason.VENT_SIZE))
             .marks(0.0, 5.0 * owned.marks().calipers())
             .effort(Effort.WHILE_MOULDING)
-            .sets(GatingLevers::vented));
+            .make());
   }
 
   private static Optional<Vent> tipVent(Gating gating, PourCase job) {
@@ -138,13 +145,10 @@ final class GatingLevers {
       return List.of();
     }
     return List.of(
-        lever("overflow", LeverUnit.VOLUME, 0.0)
-            .physical(0.0, 1e-3)
-            .practical(
-                Bound.practice(0.0, Reason.NONE), Bound.practice(MOST_OVERFLOW, Reason.SHOP_SIZES))
-            .marks(0.0, 1e-6)
-            .effort(Effort.WHILE_MOULDING)
-            .sets(
+        lever(
+                "overflow",
+                ParameterUnit.VOLUME,
+                0.0,
                 (j, v) -> {
                   if (v < 1e-9) {
                     return j;
@@ -159,6 +163,12 @@ final class GatingLevers {
                           tip.thickness(),
                           v);
                   return j.withGating(j.gating().withOverflows(List.of(pocket)));
-                }));
+                })
+            .physical(0.0, 1e-3)
+            .practical(
+                Bound.practice(0.0, Reason.NONE), Bound.practice(MOST_OVERFLOW, Reason.SHOP_SIZES))
+            .marks(0.0, 1e-6)
+            .effort(Effort.WHILE_MOULDING)
+            .make());
   }
 }

@@ -1,15 +1,15 @@
 package lastinch.solver.levers;
 
 import java.util.List;
+import java.util.function.BiFunction;
+import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Band;
 
 /** Puts a lever together word by word. */
 final class LeverMaker {
   private final String key;
-  private final LeverUnit unit;
-  private final double now;
-  private double nowLow;
-  private double nowHigh;
+  private final JobParameter parameter;
+  private final Band now;
   private String part = "";
   private List<String> choices = List.of();
   private Range physical = Range.physics(-Double.MAX_VALUE, Double.MAX_VALUE);
@@ -19,27 +19,25 @@ final class LeverMaker {
   private Effort effort = Effort.AT_THE_FURNACE;
   private List<Double> owned = List.of();
 
-  private LeverMaker(String key, LeverUnit unit, double now) {
+  private LeverMaker(String key, JobParameter parameter, Band now) {
     this.key = key;
-    this.unit = unit;
+    this.parameter = parameter;
     this.now = now;
-    this.nowLow = now;
-    this.nowHigh = now;
   }
 
-  static LeverMaker lever(String key, LeverUnit unit, double now) {
-    return new LeverMaker(key, unit, now);
+  /** A lever that moves a figure which the job has. */
+  static LeverMaker lever(String key, JobParameter parameter, PourCase job) {
+    return new LeverMaker(key, parameter, parameter.in(job).orElseThrow());
+  }
+
+  /** A lever of its own figure, which has no band. */
+  static LeverMaker lever(
+      String key, ParameterUnit unit, double now, BiFunction<PourCase, Double, PourCase> writer) {
+    return new LeverMaker(key, JobParameter.exact(unit, job -> now, writer), Band.typed(now));
   }
 
   LeverMaker part(String name) {
     part = name;
-    return this;
-  }
-
-  /** Where it lies nine times in ten. */
-  LeverMaker band(Band band) {
-    nowLow = band.low();
-    nowHigh = band.high();
     return this;
   }
 
@@ -79,9 +77,8 @@ final class LeverMaker {
     return this;
   }
 
-  Lever sets(Lever.Setter setter) {
+  Lever make() {
     return new Lever(
-        key, part, unit, now, nowLow, nowHigh, choices, physical, practical, zero, step, effort,
-        owned, setter);
+        key, part, parameter, now, choices, physical, practical, zero, step, effort, owned);
   }
 }

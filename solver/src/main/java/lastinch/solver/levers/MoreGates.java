@@ -42,11 +42,15 @@ final class MoreGates {
       return List.of();
     }
     return List.of(
-        lever("gateNumber", LeverUnit.COUNT, 1.0)
+        lever(
+                "gateNumber",
+                ParameterUnit.COUNT,
+                1.0,
+                (j, v) -> v < 1.5 ? j : spread(j, v.intValue()))
             .physical(1.0, Math.max(1.0, room))
             .practical(Bound.practice(1.0, Reason.NONE), Bound.practice(most, Reason.GATES_APART))
             .effort(Effort.WHILE_MOULDING)
-            .sets((j, v) -> v < 1.5 ? j : spread(j, (int) v)));
+            .make());
   }
 
   /** Upright, a runner that only goes across cannot be taken along the piece. */
@@ -108,7 +112,7 @@ final class MoreGates {
             + (number - 1) * first.width() * first.thickness() * first.length();
     double melted = job.metal().melted() + more * job.metal().alloy().densityLiquid().value();
     PourCase fed = job.withGating(now.withGates(gates).withRunner(Optional.of(beside)));
-    return PourLevers.meltedAtSameRate(fed, melted);
+    return JobParameter.MELTED.move(fed, melted);
   }
 
   /** Length of a runner from the first place to the last [m]. */

@@ -53,8 +53,7 @@ final class MouldLevers {
     double now = mould.temperature().value();
     double liquidus = job.metal().alloy().liquidus();
     return List.of(
-        lever("mouldTemperature", LeverUnit.HEAT, now)
-            .band(mould.temperature())
+        lever("mouldTemperature", JobParameter.MOULD_TEMPERATURE, job)
             .physical(250.0, Math.max(now, liquidus - 1.0))
             .practical(coldest(mould.medium(), now), hottest(mould.medium(), now, owned))
             .marks(owned.marks().heatZero(), owned.marks().heat())
@@ -62,9 +61,7 @@ final class MouldLevers {
                 mould.medium().family() == MouldFamily.SAND
                     ? Effort.WHILE_MOULDING
                     : Effort.AT_THE_FURNACE)
-            .sets(
-                (j, v) ->
-                    j.withMould(j.mould().withTemperature(j.mould().temperature().shiftedTo(v)))));
+            .make());
   }
 
   private static Bound coldest(MouldMedium medium, double now) {
@@ -97,19 +94,13 @@ final class MouldLevers {
     }
     double now = flask.get().out().value();
     return List.of(
-        lever("outOfKiln", LeverUnit.TIME, now)
-            .band(flask.get().out())
+        lever("outOfKiln", JobParameter.OUT_OF_KILN, job)
             .physical(0.0, 7200.0)
             .practical(
                 Bound.practice(Math.min(now, QUICK_OUT), Reason.WALK),
                 Bound.practice(Math.max(now, SLOW_OUT), Reason.PATIENCE))
             .marks(0.0, 5.0)
-            .sets(
-                (j, v) ->
-                    j.withMould(
-                        j.mould()
-                            .withFlask(
-                                j.mould().flask().map(f -> f.withOut(f.out().scaledTo(v)))))));
+            .make());
   }
 
   private static List<Lever> tipUp(PourCase job) {
@@ -119,18 +110,21 @@ final class MouldLevers {
     }
     double now = stands.angle();
     return List.of(
-        lever("tipUp", LeverUnit.ANGLE, now)
+        lever(
+                "tipUp",
+                ParameterUnit.ANGLE,
+                now,
+                (j, v) ->
+                    j.mould().attitude().upright()
+                        ? j
+                        : j.withMould(j.mould().withAttitude(Orientation.tilted(v))))
             .physical(-80.0 * DEGREE, 80.0 * DEGREE)
             .practical(
                 Bound.ours(Math.min(now, -BOX_TILT), Reason.BOX_TILT),
                 Bound.ours(Math.max(now, BOX_TILT), Reason.BOX_TILT))
             .marks(0.0, DEGREE)
             .effort(Effort.WHILE_MOULDING)
-            .sets(
-                (j, v) ->
-                    j.mould().attitude().upright()
-                        ? j
-                        : j.withMould(j.mould().withAttitude(Orientation.tilted(v)))));
+            .make());
   }
 
   /** Only where no runner lies in the parting plane: its way would be another one upright. */
@@ -140,10 +134,14 @@ final class MouldLevers {
       return List.of();
     }
     return List.of(
-        lever("stands", LeverUnit.CHOICE, now)
+        lever(
+                "stands",
+                ParameterUnit.CHOICE,
+                now,
+                (j, v) -> j.withMould(j.mould().withAttitude(STANDS.get(v.intValue()))))
             .choices(List.of("flat", "uprightTipDown", "uprightTipUp"))
             .effort(Effort.WHILE_MOULDING)
-            .sets((j, v) -> j.withMould(j.mould().withAttitude(STANDS.get((int) v)))));
+            .make());
   }
 
   private static List<Lever> medium(PourCase job, Owned owned) {
@@ -162,10 +160,14 @@ final class MouldLevers {
       return List.of();
     }
     return List.of(
-        lever("medium", LeverUnit.CHOICE, 0.0)
+        lever(
+                "medium",
+                ParameterUnit.CHOICE,
+                0.0,
+                (j, v) -> v == 0.0 ? j : j.withMould(madeOf(j.mould(), moulds.get(v.intValue()))))
             .choices(moulds.stream().map(Owned.OtherMould::name).toList())
             .effort(Effort.OTHER_ROUTE)
-            .sets((j, v) -> v == 0.0 ? j : j.withMould(madeOf(j.mould(), moulds.get((int) v)))));
+            .make());
   }
 
   private static Mould madeOf(Mould m, Owned.OtherMould other) {
@@ -182,23 +184,13 @@ final class MouldLevers {
   private static List<Lever> contact(PourCase job) {
     Band band = job.mould().medium().contactLiquid();
     return List.of(
-        lever("contact", LeverUnit.HEAT_PULL, band.value())
-            .band(band)
+        lever("contact", JobParameter.CONTACT_LIQUID, job)
             .physical(1.0, 1e5)
             .practical(
                 new Bound(band.low(), Reason.BAND, band.source()),
                 new Bound(band.high(), Reason.BAND, band.source()))
             .marks(0.0, 10.0)
             .effort(Effort.NOT_BY_HAND)
-            .sets(
-                (j, v) ->
-                    j.withMould(
-                        j.mould()
-                            .withMedium(
-                                j.mould()
-                                    .medium()
-                                    .with(
-                                        MouldMedium.Figure.CONTACT_LIQUID,
-                                        j.mould().medium().contactLiquid().at(v))))));
+            .make());
   }
 }

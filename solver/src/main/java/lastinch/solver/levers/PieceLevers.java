@@ -11,7 +11,7 @@ import lastinch.solver.casting.Station;
 import lastinch.solver.levers.Bound.Reason;
 
 /** Levers of the piece: thicker all over, thicker where it is thinnest, thicker at its rim. */
-public final class PieceLevers {
+final class PieceLevers {
   /** What is added on a thin piece and filed off again [m]; common practice, no source. */
   private static final double FILED = 1.5e-3;
 
@@ -37,28 +37,14 @@ public final class PieceLevers {
   private static List<Lever> thicker(PourCase job, Owned owned) {
     double spare = least(job) - THINNEST;
     return List.of(
-        lever("thicker", LeverUnit.LENGTH_CHANGE, 0.0)
+        lever("thicker", JobParameter.THICKER, job)
             .physical(-Math.max(0.0, spare), 0.05)
             .practical(
                 Bound.practice(-Math.max(0.0, 0.8 * spare), Reason.THINNEST),
                 Bound.practice(FILED, Reason.FILING))
             .marks(0.0, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> added(s, v)))));
-  }
-
-  /** Stations thicker by a length [m]. */
-  public static List<Station> added(List<Station> stations, double by) {
-    List<Station> all = new ArrayList<>();
-    for (Station s : stations) {
-      double thick = s.thickness() + by;
-      OptionalDouble edge =
-          s.edge().isPresent()
-              ? OptionalDouble.of(Math.max(1e-4, Math.min(thick, s.edge().getAsDouble() + by)))
-              : s.edge();
-      all.add(s.with(thick, edge));
-    }
-    return all;
+            .make());
   }
 
   /** No place of the first limb thinner than the value; where it was thicker it stays. */
@@ -70,14 +56,17 @@ public final class PieceLevers {
       return List.of();
     }
     return List.of(
-        lever("thinnest", LeverUnit.LENGTH, least)
+        lever(
+                "thinnest",
+                JobParameter.stations(ParameterUnit.LENGTH, least, PieceLevers::raised),
+                job)
             .physical(least, most)
             .practical(
                 Bound.practice(least, Reason.THINNEST),
                 Bound.practice(Math.min(most, least + FILED), Reason.FILING))
             .marks(least, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> raised(s, v)))));
+            .make());
   }
 
   /** Stations raised to a least thickness, with one more where the old surface comes through. */
@@ -122,12 +111,15 @@ public final class PieceLevers {
       return List.of();
     }
     return List.of(
-        lever("edge", LeverUnit.LENGTH_CHANGE, 0.0)
+        lever(
+                "edge",
+                JobParameter.stations(ParameterUnit.LENGTH_CHANGE, 0.0, PieceLevers::rimmed),
+                job)
             .physical(0.0, 0.05)
             .practical(Bound.practice(0.0, Reason.THINNEST), Bound.practice(FILED, Reason.FILING))
             .marks(0.0, owned.marks().calipers())
             .effort(Effort.ON_THE_PATTERN)
-            .sets((j, v) -> j.withPiece(j.piece().withStations(s -> rimmed(s, v)))));
+            .make());
   }
 
   private static List<Station> rimmed(List<Station> stations, double by) {

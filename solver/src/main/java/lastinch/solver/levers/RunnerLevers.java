@@ -69,7 +69,7 @@ final class RunnerLevers {
     }
     double now = size.of(runner.get());
     return List.of(
-        lever(size.key, LeverUnit.LENGTH, now)
+        lever(size.key, ParameterUnit.LENGTH, now, (j, v) -> set(j, size, v))
             .physical(2e-3, length ? 5.0 : 0.5)
             .practical(
                 Bound.practice(Math.min(now, length ? SHORT : SMALL), Reason.SHOP_SIZES),
@@ -77,7 +77,7 @@ final class RunnerLevers {
             .marks(0.0, owned.marks().ruler() * (length ? 5.0 : 1.0))
             .effort(Effort.WHILE_MOULDING)
             .owned(size.owned(owned))
-            .sets((j, v) -> set(j, size, v)));
+            .make());
   }
 
   private static PourCase set(PourCase job, Size size, double value) {

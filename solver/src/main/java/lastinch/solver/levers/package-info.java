@@ -7,8 +7,9 @@
  * the levers of its name, none, one, or one for each part. A {@code Lever} has its unit, its value
  * now with the range in which that lies, the ends of what can be described and of what a shop does
  * (each {@code Bound} with reason and source), the marks that its instrument shows, an {@code
- * Effort}, sizes that are owned ({@code Owned}), and a setter that gives the job with another
- * value.
+ * Effort}, sizes that are owned ({@code Owned}), and the {@code JobParameter} that it moves: how
+ * one figure of a job is read and written, in one place for levers, uncertain inputs, causes of a
+ * fault and plans that are compared.
  *
  * <p>Conventions: a job is never changed, always made anew. A value outside the physical range
  * cannot be set; one outside the practical range can, and whoever shows it says so. Values fall on

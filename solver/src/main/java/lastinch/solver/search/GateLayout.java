@@ -13,8 +13,8 @@ import lastinch.solver.casting.Station;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.casting.gating.Gating;
 import lastinch.solver.casting.gating.Runner;
+import lastinch.solver.levers.JobParameter;
 import lastinch.solver.levers.Owned;
-import lastinch.solver.levers.PourLevers;
 
 /**
  * One way to gate a piece of one limb.
@@ -99,7 +99,7 @@ public record GateLayout(boolean thickEnd, List<Double> places, double width) {
     }
     double melted = job.metal().melted() + more * job.metal().alloy().densityLiquid().value();
     double weighed = SCALE * Math.ceil(melted / SCALE - 1e-6);
-    return PourLevers.meltedAtSameRate(gated, weighed);
+    return JobParameter.MELTED.move(gated, weighed);
   }
 
   private static Place thickEndPlace(PourCase job) {

@@ -9,7 +9,7 @@ import java.util.function.Predicate;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Bound;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.levers.Range;
 import lastinch.solver.study.Goal;
 import lastinch.solver.study.LookOut;
@@ -62,7 +62,8 @@ final class LeverSearch {
   LeverAnswer smallest() {
     Predicate<RunSummary> good = goal::isMetBy;
     scanAll();
-    Optional<Bracket> found = lever.unit() == LeverUnit.CHOICE ? bestChoice(good) : nearest(good);
+    Optional<Bracket> found =
+        lever.unit() == ParameterUnit.CHOICE ? bestChoice(good) : nearest(good);
     if (found.isEmpty()) {
       return without();
     }

@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -114,7 +114,7 @@ public record OperatingMap(
       }
       ends(across, acrossFrom, acrossTo);
       ends(up, upFrom, upTo);
-      if (across.unit() == LeverUnit.CHOICE || up.unit() == LeverUnit.CHOICE) {
+      if (across.unit() == ParameterUnit.CHOICE || up.unit() == ParameterUnit.CHOICE) {
         throw new IllegalArgumentException("nothing lies between choices");
       }
     }

@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Effort;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.study.Goal;
 import lastinch.solver.study.LookOut;
 import lastinch.solver.study.RunCache;
@@ -117,7 +117,7 @@ public record SmallestChange(
             LeverSearch search = new LeverSearch(studies, job, lever, goal);
             return !already
                 ? search.smallest()
-                : lever.unit() == LeverUnit.CHOICE ? search.compared() : search.slip();
+                : lever.unit() == ParameterUnit.CHOICE ? search.compared() : search.slip();
           });
     }
     List<Optional<LeverAnswer>> found = studies.all(tasks);

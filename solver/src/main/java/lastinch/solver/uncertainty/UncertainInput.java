@@ -3,10 +3,9 @@ package lastinch.solver.uncertainty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.Function;
-import lastinch.solver.casting.Metal;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.levers.JobParameter;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
@@ -15,111 +14,88 @@ import lastinch.solver.material.MouldMedium;
  * A figure of a job that nobody knows exactly: its band, and how to set it. This is the whole list,
  * in the order of the day; bands, chance and learning all go through it.
  */
-@SuppressWarnings("ImmutableEnumChecker") // the functions hold nothing that changes
+@SuppressWarnings("ImmutableEnumChecker") // their functions hold nothing that changes
 public enum UncertainInput {
   /** Temperature read in the crucible [K]. */
-  READING(Nature.HEAT, Effort.TOOL, OfMetal.READING),
+  READING(Effort.TOOL, JobParameter.READING),
   /** From the reading to first metal in the cup [s]. */
-  WAITING(Nature.TIME, Effort.CLOCK, OfMetal.WAITING),
+  WAITING(Effort.CLOCK, JobParameter.WAITING),
   /** What the metal loses while it waits [K/s]. */
-  COOLING_RATE(Nature.COOLING_RATE, Effort.TOOL, OfMetal.COOLING_RATE),
+  COOLING_RATE(Effort.TOOL, JobParameter.COOLS),
   /** What it loses over the lip and in the stream [K]. */
-  LIP_LOSS(Nature.HEAT_DIFFERENCE, Effort.TOOL, OfMetal.LIP_LOSS),
+  LIP_LOSS(Effort.TOOL, JobParameter.LIP_LOSS),
   /** Seconds that the pour takes, however they are counted [s]. */
-  POUR_SECONDS(Nature.TIME, Effort.CLOCK, PourInputs::seconds, PourInputs::withSeconds),
+  POUR_SECONDS(Effort.CLOCK, JobParameter.POUR_SECONDS),
   /** Metal poured a second [kg/s]. */
-  POUR_RATE(Nature.MASS_RATE, Effort.CLOCK, PourInputs::rate, PourInputs::withRate),
+  POUR_RATE(Effort.CLOCK, JobParameter.POUR_RATE),
   /** Mould before it leaves the kiln, or as it lies in the shop [K]. */
-  MOULD_TEMPERATURE(
-      Nature.HEAT, Effort.TOOL, MouldInputs::temperature, MouldInputs::withTemperature),
+  MOULD_TEMPERATURE(Effort.TOOL, JobParameter.MOULD_TEMPERATURE),
   /** From opening the kiln to first metal [s]. */
-  OUT_OF_KILN(Nature.TIME, Effort.CLOCK, MouldInputs::out, MouldInputs::withOut),
+  OUT_OF_KILN(Effort.CLOCK, JobParameter.OUT_OF_KILN),
   /** From the nearest edge of the piece to the flask wall [m]. */
-  EDGE_TO_WALL(Nature.LENGTH, Effort.CLOCK, MouldInputs::edge, MouldInputs::withEdge),
+  EDGE_TO_WALL(Effort.CLOCK, JobParameter.EDGE_TO_WALL),
   /** Wall of a shell [m]. */
-  SHELL_WALL(Nature.LENGTH, Effort.CLOCK, MouldInputs::wall, MouldInputs::withWall),
+  SHELL_WALL(Effort.CLOCK, JobParameter.SHELL_WALL),
   /** Leak along the parting outline [m]. */
-  PARTING_CRACK(Nature.LENGTH, Effort.CLOCK, MouldInputs::crack, MouldInputs::withCrack),
+  PARTING_CRACK(Effort.CLOCK, JobParameter.PARTING_CRACK),
   /** Heat passed from liquid metal to the mould face per degree [W/(m2 K)]. */
-  CONTACT_LIQUID(MouldMedium.Figure.CONTACT_LIQUID, Nature.CONDUCTANCE),
+  CONTACT_LIQUID(Effort.TRIAL, JobParameter.CONTACT_LIQUID),
   /** The same across an open gap [W/(m2 K)]. */
-  CONTACT_GAP(MouldMedium.Figure.CONTACT_GAP, Nature.CONDUCTANCE),
+  CONTACT_GAP(
+      Effort.TRIAL, JobParameter.medium(MouldMedium.Figure.CONTACT_GAP, ParameterUnit.HEAT_PULL)),
   /** Solid share at which a skin begins to draw away [-]. */
-  SKIN_FREES(MouldMedium.Figure.SKIN_FREES, Nature.SHARE),
+  SKIN_FREES(Effort.TRIAL, JobParameter.medium(MouldMedium.Figure.SKIN_FREES, ParameterUnit.SHARE)),
   /** Solid share at which the gap is fully open [-]. */
-  GAP_OPEN(MouldMedium.Figure.GAP_OPEN, Nature.SHARE),
+  GAP_OPEN(Effort.TRIAL, JobParameter.medium(MouldMedium.Figure.GAP_OPEN, ParameterUnit.SHARE)),
   /** Factor on what the mould conducts [-]. */
-  MOULD_CONDUCTS(MouldMedium.Figure.CONDUCTIVITY_FACTOR, Nature.FACTOR),
+  MOULD_CONDUCTS(
+      Effort.TRIAL,
+      JobParameter.medium(MouldMedium.Figure.CONDUCTIVITY_FACTOR, ParameterUnit.FACTOR)),
   /** How dense the mould is packed [kg/m3]; with its heat per degree, what it can hold. */
-  MOULD_DENSITY(MouldMedium.Figure.DENSITY, Nature.DENSITY),
+  MOULD_DENSITY(
+      Effort.TRIAL, JobParameter.medium(MouldMedium.Figure.DENSITY, ParameterUnit.DENSITY)),
   /** How easily air goes through the mould [m2]. */
-  PERMEABILITY(MouldMedium.Figure.PERMEABILITY, Nature.PERMEABILITY),
+  PERMEABILITY(
+      Effort.TRIAL,
+      JobParameter.medium(MouldMedium.Figure.PERMEABILITY, ParameterUnit.PERMEABILITY)),
   /** Where the alloy starts to freeze [K]. */
-  START_OF_FREEZING(Alloy.Figure.START_OF_FREEZING, Nature.HEAT, Effort.TOOL),
+  START_OF_FREEZING(
+      Effort.TOOL, JobParameter.alloy(Alloy.Figure.START_OF_FREEZING, ParameterUnit.HEAT)),
   /** Heat given up over the whole of freezing [J/kg]. */
-  LATENT_HEAT(Alloy.Figure.LATENT_HEAT, Nature.HEAT_OF_FREEZING, Effort.NONE),
+  LATENT_HEAT(Effort.NONE, JobParameter.alloy(Alloy.Figure.LATENT_HEAT, ParameterUnit.LATENT_HEAT)),
   /** Heat per degree of the liquid [J/(kg K)]. */
-  SPECIFIC_HEAT_LIQUID(Alloy.Figure.SPECIFIC_HEAT_LIQUID, Nature.SPECIFIC_HEAT, Effort.NONE),
+  SPECIFIC_HEAT_LIQUID(
+      Effort.NONE,
+      JobParameter.alloy(Alloy.Figure.SPECIFIC_HEAT_LIQUID, ParameterUnit.SPECIFIC_HEAT)),
   /** Heat per degree of the solid [J/(kg K)]. */
-  SPECIFIC_HEAT_SOLID(Alloy.Figure.SPECIFIC_HEAT_SOLID, Nature.SPECIFIC_HEAT, Effort.NONE),
+  SPECIFIC_HEAT_SOLID(
+      Effort.NONE,
+      JobParameter.alloy(Alloy.Figure.SPECIFIC_HEAT_SOLID, ParameterUnit.SPECIFIC_HEAT)),
   /** What the liquid conducts [W/(m K)]. */
-  CONDUCTIVITY_LIQUID(Alloy.Figure.CONDUCTIVITY_LIQUID, Nature.CONDUCTIVITY, Effort.NONE),
+  CONDUCTIVITY_LIQUID(
+      Effort.NONE,
+      JobParameter.alloy(Alloy.Figure.CONDUCTIVITY_LIQUID, ParameterUnit.CONDUCTIVITY)),
   /** What the solid conducts [W/(m K)]. */
-  CONDUCTIVITY_SOLID(Alloy.Figure.CONDUCTIVITY_SOLID, Nature.CONDUCTIVITY, Effort.NONE),
+  CONDUCTIVITY_SOLID(
+      Effort.NONE, JobParameter.alloy(Alloy.Figure.CONDUCTIVITY_SOLID, ParameterUnit.CONDUCTIVITY)),
   /** Density of the liquid [kg/m3]. */
-  DENSITY_LIQUID(Alloy.Figure.DENSITY_LIQUID, Nature.DENSITY, Effort.NONE),
+  DENSITY_LIQUID(
+      Effort.NONE, JobParameter.alloy(Alloy.Figure.DENSITY_LIQUID, ParameterUnit.DENSITY)),
   /** Viscosity [Pa s]. */
-  VISCOSITY(Alloy.Figure.VISCOSITY, Nature.VISCOSITY, Effort.NONE),
+  VISCOSITY(Effort.NONE, JobParameter.alloy(Alloy.Figure.VISCOSITY, ParameterUnit.VISCOSITY)),
   /** Surface tension [N/m]. */
-  SURFACE_TENSION(Alloy.Figure.SURFACE_TENSION, Nature.SURFACE_TENSION, Effort.NONE),
+  SURFACE_TENSION(
+      Effort.NONE, JobParameter.alloy(Alloy.Figure.SURFACE_TENSION, ParameterUnit.SURFACE_TENSION)),
   /** Wetting angle against the mould [rad]. */
-  WETTING_ANGLE(Alloy.Figure.WETTING_ANGLE, Nature.ANGLE, Effort.NONE),
+  WETTING_ANGLE(Effort.NONE, JobParameter.alloy(Alloy.Figure.WETTING_ANGLE, ParameterUnit.ANGLE)),
   /** What an oxide film multiplies the push by that a thin gap asks for [-]. */
-  FILM_FACTOR(Alloy.Figure.FILM_FACTOR, Nature.FACTOR, Effort.NONE),
+  FILM_FACTOR(Effort.NONE, JobParameter.alloy(Alloy.Figure.FILM_FACTOR, ParameterUnit.FACTOR)),
   /** Solid share of the mush at which it stops [-]. */
-  FLOW_STOP(Alloy.Figure.FLOW_STOP, Nature.SHARE, Effort.TRIAL),
+  FLOW_STOP(Effort.TRIAL, JobParameter.FLOW_STOP),
   /** Factor on how heat spreads along the flowing metal [-]. */
-  SPREADING(Nature.FACTOR, Effort.NONE, ModelInputs::spreading, ModelInputs::withSpreading),
+  SPREADING(Effort.NONE, JobParameter.SPREADING),
   /** Freezing range over the drop in the skin at which half of new solid rides along [-]. */
-  RANGE_RATIO(Nature.FACTOR, Effort.NONE, ModelInputs::rangeRatio, ModelInputs::withRangeRatio);
-
-  /** What kind of quantity it is, always in SI units and kelvin. */
-  public enum Nature {
-    /** [K], a temperature. */
-    HEAT,
-    /** [K], a difference. */
-    HEAT_DIFFERENCE,
-    /** [K/s]. */
-    COOLING_RATE,
-    /** [s]. */
-    TIME,
-    /** [kg/s]. */
-    MASS_RATE,
-    /** [m]. */
-    LENGTH,
-    /** [W/(m2 K)]. */
-    CONDUCTANCE,
-    /** [W/(m K)]. */
-    CONDUCTIVITY,
-    /** [kg/m3]. */
-    DENSITY,
-    /** [m2]. */
-    PERMEABILITY,
-    /** [J/kg]. */
-    HEAT_OF_FREEZING,
-    /** [J/(kg K)]. */
-    SPECIFIC_HEAT,
-    /** [Pa s]. */
-    VISCOSITY,
-    /** [N/m]. */
-    SURFACE_TENSION,
-    /** [rad]. */
-    ANGLE,
-    /** [-], 0 to 1. */
-    SHARE,
-    /** [-]. */
-    FACTOR
-  }
+  RANGE_RATIO(Effort.NONE, JobParameter.RANGE_RATIO);
 
   /** What it takes a caster to know it better; our own order. */
   public enum Effort {
@@ -149,51 +125,17 @@ public enum UncertainInput {
   /** Least share of its best figure that a positive figure is taken at [-]. */
   private static final double LEAST_PART = 0.05;
 
-  private final Nature nature;
   private final Effort effort;
-  private final Function<PourCase, Optional<Band>> band;
-  private final BiFunction<PourCase, Band, PourCase> set;
+  private final JobParameter parameter;
 
-  UncertainInput(
-      Nature nature,
-      Effort effort,
-      Function<PourCase, Optional<Band>> band,
-      BiFunction<PourCase, Band, PourCase> set) {
-    this.nature = nature;
+  UncertainInput(Effort effort, JobParameter parameter) {
     this.effort = effort;
-    this.band = band;
-    this.set = set;
+    this.parameter = parameter;
   }
 
-  UncertainInput(Nature nature, Effort effort, OfMetal figure) {
-    this(
-        nature,
-        effort,
-        job -> Optional.of(figure.of(job.metal())),
-        (job, value) -> job.withMetal(figure.with(job.metal(), value)));
-  }
-
-  UncertainInput(Alloy.Figure figure, Nature nature, Effort effort) {
-    this(
-        nature,
-        effort,
-        job -> Optional.of(job.metal().alloy().figure(figure)),
-        (job, value) ->
-            job.withMetal(job.metal().withAlloy(job.metal().alloy().with(figure, value))));
-  }
-
-  UncertainInput(MouldMedium.Figure figure, Nature nature) {
-    this(
-        nature,
-        Effort.TRIAL,
-        job -> Optional.of(job.mould().medium().figure(figure)),
-        (job, value) ->
-            job.withMould(job.mould().withMedium(job.mould().medium().with(figure, value))));
-  }
-
-  /** What kind of quantity it is. */
-  public Nature nature() {
-    return nature;
+  /** The figure of the job. */
+  public JobParameter parameter() {
+    return parameter;
   }
 
   /** What it takes to know it better. */
@@ -206,7 +148,7 @@ public enum UncertainInput {
    * figure.
    */
   public Optional<Band> band(PourCase job) {
-    return band.apply(job).map(this::possible);
+    return parameter.in(job).map(this::possible);
   }
 
   private Band possible(Band typed) {
@@ -220,7 +162,7 @@ public enum UncertainInput {
 
   /** Least it can be, for a best figure; what is below is cut off. */
   double least(double best) {
-    return switch (nature) {
+    return switch (parameter.unit()) {
       case HEAT, HEAT_DIFFERENCE, COOLING_RATE -> 0.0;
       case TIME -> this == POUR_SECONDS ? LEAST_PART * best : 0.0;
       case ANGLE -> Math.PI / 2;
@@ -230,7 +172,7 @@ public enum UncertainInput {
 
   /** Most it can be. */
   double most() {
-    return switch (nature) {
+    return switch (parameter.unit()) {
       case SHARE -> 1.0;
       case ANGLE -> Math.PI;
       default -> Double.POSITIVE_INFINITY;
@@ -262,7 +204,7 @@ public enum UncertainInput {
   public PourCase set(PourCase job, double value) {
     Band known =
         band(job).orElseThrow(() -> new IllegalArgumentException("the job has no " + name()));
-    return set.apply(job, known.at(value));
+    return parameter.put(job, known.at(value));
   }
 
   /**
@@ -286,31 +228,5 @@ public enum UncertainInput {
   /** Whether a band is so wide that its middle is taken on the scale of the logarithm. */
   public static boolean isWide(Band band) {
     return band.low() > 0.0 && band.high() > WIDE * band.low();
-  }
-
-  /** Figures of what is in the crucible. */
-  private enum OfMetal {
-    READING,
-    WAITING,
-    COOLING_RATE,
-    LIP_LOSS;
-
-    Band of(Metal m) {
-      return switch (this) {
-        case READING -> m.reading();
-        case WAITING -> m.waiting();
-        case COOLING_RATE -> m.coolingRate();
-        case LIP_LOSS -> m.lipLoss();
-      };
-    }
-
-    Metal with(Metal m, Band band) {
-      return switch (this) {
-        case READING -> m.withReading(band);
-        case WAITING -> m.withWaiting(band);
-        case COOLING_RATE -> m.withCoolingRate(band);
-        case LIP_LOSS -> m.withLipLoss(band);
-      };
-    }
   }
 }

@@ -1,9 +1,8 @@
 /**
  * What is not known of a pour, and what that does to its answer.
  *
- * <p>{@code UncertainInput} is the whole list of what nobody knows exactly, each with its band and
- * a way to set it; {@code PourInputs}, {@code MouldInputs} and {@code ModelInputs} hold the ways.
- * All else goes through that list.
+ * <p>{@code UncertainInput} is the whole list of what nobody knows exactly, each with the {@code
+ * JobParameter} that has its band. All else goes through that list.
  *
  * <ul>
  *   <li>{@code Bands} pours the job with each input at both ends ({@code OneAtATimeEffect}) and

@@ -98,7 +98,7 @@ class LeversLimitsTest {
   @ParameterizedTest
   @MethodSource("everyLever")
   void aJobAtAnotherValueSaysThatValue(Case c) {
-    boolean relative = c.lever().unit() == LeverUnit.LENGTH_CHANGE;
+    boolean relative = c.lever().unit() == ParameterUnit.LENGTH_CHANGE;
     boolean gone = List.of("overflow", "gateNumber", "alloy", "medium").contains(c.lever().key());
     double there = movedOn(c.lever());
     if (!relative && !gone) {
@@ -113,10 +113,10 @@ class LeversLimitsTest {
     PourCase job = InventedPours.feather();
     PourCase typed = job.withPour(new Pour.Empties(Band.typed(6.0, 1.8)));
     Lever lever = InventedPours.lever(typed, "emptiesIn");
-    assertThat(lever.nowLow()).isCloseTo(4.2, within(1e-12));
+    assertThat(lever.band().low()).isCloseTo(4.2, within(1e-12));
     Lever faster = InventedPours.lever(lever.set(typed, 3.0), "emptiesIn");
-    assertThat(faster.nowLow()).isCloseTo(2.1, within(1e-12));
-    assertThat(faster.nowHigh()).isCloseTo(3.9, within(1e-12));
+    assertThat(faster.band().low()).isCloseTo(2.1, within(1e-12));
+    assertThat(faster.band().high()).isCloseTo(3.9, within(1e-12));
   }
 
   @Test

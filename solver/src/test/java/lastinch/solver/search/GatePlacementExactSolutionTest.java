@@ -12,8 +12,8 @@ import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.Side;
 import lastinch.solver.casting.gating.Gate;
+import lastinch.solver.levers.JobParameter;
 import lastinch.solver.levers.Owned;
-import lastinch.solver.levers.PourLevers;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.Citation;
@@ -149,7 +149,7 @@ class GatePlacementExactSolutionTest {
     Band typed = Band.typed(2.0, 0.1);
     PourCase job =
         plate().withMetal(new Metal(m.alloy(), 1.0, m.reading(), m.waiting(), loose, typed));
-    Metal more = PourLevers.meltedAtSameRate(job, 8.0).metal();
+    Metal more = JobParameter.MELTED.move(job, 8.0).metal();
     // eight times the mass has half the surface over mass
     assertThat(more.coolingRate().value()).isCloseTo(1.0, within(1e-12));
     assertThat(more.coolingRate().high()).isCloseTo(1.5, within(1e-12));

@@ -1,8 +1,7 @@
 package lastinch.ui.json;
 
 import java.util.Optional;
-import lastinch.cases.units.Dimension;
-import lastinch.cases.units.DisplayUnits;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.OneAtATimeEffect;
@@ -43,13 +42,13 @@ final class BandJson {
   private static void unknowns(JsonText json, BandStudy study) {
     json.open("unknowns", '[');
     for (OneAtATimeEffect swing : study.swings()) {
-      UncertainInput.Nature nature = swing.unknown().nature();
+      ParameterUnit unit = swing.unknown().parameter().unit();
       json.open('{')
           .put("name", ResultJson.camel(swing.unknown()))
-          .put("unit", unit(nature))
-          .put("best", number(nature, swing.band().value()), DIGITS)
-          .put("low", number(nature, swing.band().low()), DIGITS)
-          .put("high", number(nature, swing.band().high()), DIGITS)
+          .put("unit", StudyJson.unit(unit))
+          .put("best", StudyJson.number(unit, swing.band().value()), DIGITS)
+          .put("low", StudyJson.number(unit, swing.band().low()), DIGITS)
+          .put("high", StudyJson.number(unit, swing.band().high()), DIGITS)
           .put("marginLow", swing.low().signed(), DIGITS)
           .put("marginHigh", swing.high().signed(), DIGITS)
           .put("share", swing.share(), DIGITS)
@@ -58,39 +57,6 @@ final class BandJson {
     json.close(']');
     name(json, "weakest", study.weakest());
     name(json, "measureFirst", study.measure());
-  }
-
-  /** Unit of the values of a figure. */
-  private static String unit(UncertainInput.Nature nature) {
-    return switch (nature) {
-      case HEAT -> "degC";
-      case HEAT_DIFFERENCE -> "K";
-      case COOLING_RATE -> "K/s";
-      case TIME -> "s";
-      case MASS_RATE -> "kg/s";
-      case LENGTH -> "mm";
-      case CONDUCTANCE -> "W/m2K";
-      case CONDUCTIVITY -> "W/mK";
-      case DENSITY -> "kg/m3";
-      case PERMEABILITY -> "m2";
-      case HEAT_OF_FREEZING -> "J/kg";
-      case SPECIFIC_HEAT -> "J/kgK";
-      case VISCOSITY -> "Pa s";
-      case SURFACE_TENSION -> "N/m";
-      case ANGLE -> "deg";
-      case SHARE -> "%";
-      case FACTOR -> "number";
-    };
-  }
-
-  private static double number(UncertainInput.Nature nature, double value) {
-    return switch (nature) {
-      case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
-      case LENGTH -> MILLI * value;
-      case ANGLE -> Math.toDegrees(value);
-      case SHARE -> 100.0 * value;
-      default -> value;
-    };
   }
 
   private static void name(JsonText json, String key, Optional<UncertainInput> unknown) {

@@ -2,8 +2,6 @@ package lastinch.ui.json;
 
 import java.util.OptionalDouble;
 import lastinch.cases.plan.Plan;
-import lastinch.cases.units.Dimension;
-import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.diagnosis.BrokenOut;
 import lastinch.solver.diagnosis.CandidateCause;
 import lastinch.solver.diagnosis.Diagnosis;
@@ -46,9 +44,9 @@ public final class FoundJson {
       } else {
         json.put("part", s.part());
       }
-      json.put("unit", unit(s))
-          .put("planned", number(s, s.now()), StudyJson.DIGITS)
-          .put("value", number(s, cause.value()), StudyJson.DIGITS)
+      json.put("unit", StudyJson.unit(s.unit()))
+          .put("planned", StudyJson.number(s.unit(), s.now()), StudyJson.DIGITS)
+          .put("value", StudyJson.number(s.unit(), cause.value()), StudyJson.DIGITS)
           .put("misfit", cause.misfit(), StudyJson.DIGITS)
           .put("worst", ResultJson.camel(cause.worst().getKey()))
           .put("explains", cause.explains());
@@ -86,26 +84,5 @@ public final class FoundJson {
 
   private static OptionalDouble milli(OptionalDouble metres) {
     return metres.isPresent() ? OptionalDouble.of(MILLI * metres.getAsDouble()) : metres;
-  }
-
-  private static String unit(CandidateCause s) {
-    return switch (s.unit()) {
-      case HEAT -> "degC";
-      case TIME -> "s";
-      case MASS -> "kg";
-      case MASS_RATE -> "kg/s";
-      case HEAT_PULL -> "W/m2K";
-      case SHARE -> "%";
-      default -> "mm";
-    };
-  }
-
-  private static double number(CandidateCause s, double value) {
-    return switch (s.unit()) {
-      case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
-      case TIME, MASS, MASS_RATE, HEAT_PULL -> value;
-      case SHARE -> 100.0 * value;
-      default -> MILLI * value;
-    };
   }
 }

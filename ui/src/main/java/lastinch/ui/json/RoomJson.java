@@ -51,8 +51,8 @@ public final class RoomJson {
   private static void side(JsonText json, String key, Lever lever, List<Double> values) {
     StudyJson.lever(json.open(key, '{'), lever);
     StudyJson.value(json, "now", lever, lever.now());
-    StudyJson.value(json, "nowLow", lever, lever.nowLow());
-    StudyJson.value(json, "nowHigh", lever, lever.nowHigh());
+    StudyJson.value(json, "nowLow", lever, lever.band().low());
+    StudyJson.value(json, "nowHigh", lever, lever.band().high());
     StudyJson.value(json, "practicalLow", lever, lever.practical().low().value());
     StudyJson.value(json, "practicalHigh", lever, lever.practical().high().value());
     json.put("lowReason", ResultJson.camel(lever.practical().low().reason()))

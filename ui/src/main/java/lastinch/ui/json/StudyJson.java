@@ -3,7 +3,7 @@ package lastinch.ui.json;
 import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.study.HowPoured;
 
@@ -11,7 +11,6 @@ import lastinch.ui.words.study.HowPoured;
 final class StudyJson {
   static final int DIGITS = 6;
   private static final double MILLI = 1e3;
-  private static final double DEGREE = Math.PI / 180;
 
   private StudyJson() {}
 
@@ -59,30 +58,37 @@ final class StudyJson {
     } else {
       json.put("part", lever.part());
     }
-    return json.put("unit", unit(lever));
+    return json.put("unit", unit(lever.unit()));
   }
 
   /** A value of a lever in the unit that {@link #lever} names; a choice by its name. */
   static JsonText value(JsonText json, String key, Lever lever, double value) {
-    return lever.unit() == LeverUnit.CHOICE
+    return lever.unit() == ParameterUnit.CHOICE
         ? json.put(key, lever.choices().get((int) value))
         : json.put(key, number(lever, value), DIGITS);
   }
 
   static double number(Lever lever, double value) {
-    return switch (lever.unit()) {
+    return number(lever.unit(), value);
+  }
+
+  /** A value in the unit that {@link #unit} names. */
+  static double number(ParameterUnit unit, double value) {
+    return switch (unit) {
       case HEAT -> DisplayUnits.METRIC.unit(Dimension.HEAT).fromSi(value);
       case LENGTH, LENGTH_CHANGE -> MILLI * value;
-      case ANGLE -> value / DEGREE;
+      case ANGLE -> Math.toDegrees(value);
       case VOLUME -> 1e6 * value;
       case SHARE -> 100.0 * value;
-      case TIME, MASS, MASS_RATE, HEAT_PULL, COUNT, CHOICE -> value;
+      default -> value;
     };
   }
 
-  static String unit(Lever lever) {
-    return switch (lever.unit()) {
+  static String unit(ParameterUnit unit) {
+    return switch (unit) {
       case HEAT -> "degC";
+      case HEAT_DIFFERENCE -> "K";
+      case COOLING_RATE -> "K/s";
       case TIME -> "s";
       case LENGTH, LENGTH_CHANGE -> "mm";
       case MASS -> "kg";
@@ -90,8 +96,15 @@ final class StudyJson {
       case VOLUME -> "cm3";
       case ANGLE -> "deg";
       case HEAT_PULL -> "W/m2K";
+      case CONDUCTIVITY -> "W/mK";
+      case DENSITY -> "kg/m3";
+      case PERMEABILITY -> "m2";
+      case LATENT_HEAT -> "J/kg";
+      case SPECIFIC_HEAT -> "J/kgK";
+      case VISCOSITY -> "Pa s";
+      case SURFACE_TENSION -> "N/m";
       case SHARE -> "%";
-      case COUNT -> "number";
+      case FACTOR, COUNT -> "number";
       case CHOICE -> "choice";
     };
   }

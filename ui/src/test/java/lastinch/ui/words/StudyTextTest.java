@@ -14,8 +14,8 @@ import lastinch.solver.filling.RunObserver;
 import lastinch.solver.levers.Bound;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.LeverEntry;
-import lastinch.solver.levers.LeverUnit;
 import lastinch.solver.levers.Levers;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
@@ -160,7 +160,7 @@ class StudyTextTest {
       assertThat(SENTENCES.has("lever." + entry.key())).as(entry.key()).isTrue();
     }
     for (Lever lever : Studied.levers(FLAT)) {
-      if (lever.unit() != LeverUnit.CHOICE) {
+      if (lever.unit() != ParameterUnit.CHOICE) {
         assertThat(SENTENCES.has("lever." + lever.key() + ".more")).as(lever.key()).isTrue();
         assertThat(SENTENCES.has("lever." + lever.key() + ".less")).as(lever.key()).isTrue();
       }

@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.LeverAnswer;
 import lastinch.solver.search.SmallestChange;
 import lastinch.solver.study.RunSummary;
@@ -47,7 +47,7 @@ public final class LeverRulers {
     this.levers = new LeverWords(sentences, figures);
     List<LeverAnswer> known =
         least.answers().stream()
-            .filter(a -> a.lever().unit() != LeverUnit.CHOICE)
+            .filter(a -> a.lever().unit() != ParameterUnit.CHOICE)
             .filter(a -> a.kind() != LeverAnswer.Kind.NO_ANSWER)
             .toList();
     this.answers = known.stream().filter(this::isTelling).toList();

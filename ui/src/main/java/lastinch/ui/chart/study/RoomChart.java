@@ -282,10 +282,10 @@ public final class RoomChart {
     if (!area.contains(x, y)) {
       return;
     }
-    double left = x(plot, area, room.across().nowLow());
-    double right = x(plot, area, room.across().nowHigh());
-    double low = y(plot, area, room.up().nowLow());
-    double high = y(plot, area, room.up().nowHigh());
+    double left = x(plot, area, room.across().band().low());
+    double right = x(plot, area, room.across().band().high());
+    double low = y(plot, area, room.up().band().low());
+    double high = y(plot, area, room.up().band().high());
     Shape clip = g.getClip();
     g.clip(area);
     Shape across = new Line2D.Double(Math.min(left, x - CROSS), y, Math.max(right, x + CROSS), y);

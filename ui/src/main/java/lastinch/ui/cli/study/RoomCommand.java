@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.OperatingMap;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -134,7 +134,7 @@ public final class RoomCommand extends OnePlanCommand {
       wrong.add(words.unknown(levers, name));
       return Optional.empty();
     }
-    if (lever.get().unit() == LeverUnit.CHOICE) {
+    if (lever.get().unit() == ParameterUnit.CHOICE) {
       wrong.add(sentences.say("room.choice", "lever", words.name(lever.get())));
       return Optional.empty();
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import lastinch.cases.plan.Plan;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.search.LeverAnswer;
 import lastinch.solver.search.LeverAnswer.Kind;
@@ -379,7 +379,7 @@ public final class LeastText {
   private void next(Page page, String file, SmallestChange least) {
     List<LeverAnswer> moved =
         of(least, least.already() ? Kind.MAY_SLIP : Kind.ENOUGH).stream()
-            .filter(a -> a.lever().unit() != LeverUnit.CHOICE)
+            .filter(a -> a.lever().unit() != ParameterUnit.CHOICE)
             .limit(2)
             .toList();
     if (moved.size() == 2) {

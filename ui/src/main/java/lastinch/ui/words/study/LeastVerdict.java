@@ -7,7 +7,7 @@ import java.util.Optional;
 import lastinch.cases.plan.Plan;
 import lastinch.solver.levers.Bound;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.LeverAnswer;
 import lastinch.solver.search.LeverAnswer.Kind;
 import lastinch.solver.search.PairAnswer;
@@ -207,6 +207,6 @@ final class LeastVerdict {
   }
 
   static boolean isChoice(LeverAnswer a) {
-    return a.lever().unit() == LeverUnit.CHOICE;
+    return a.lever().unit() == ParameterUnit.CHOICE;
   }
 }

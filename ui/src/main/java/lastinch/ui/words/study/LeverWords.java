@@ -14,7 +14,7 @@ import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
 import lastinch.solver.levers.Bound;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.study.LookOut;
 import lastinch.ui.words.Figures;
 import lastinch.ui.words.Sentences;
@@ -41,7 +41,7 @@ public final class LeverWords {
 
   /** What a person does to take a lever to a value: pour faster. */
   public String move(Lever lever, double to) {
-    if (lever.unit() == LeverUnit.CHOICE) {
+    if (lever.unit() == ParameterUnit.CHOICE) {
       return name(lever);
     }
     String move = sentences.say("lever." + lever.key() + (to >= lever.now() ? ".more" : ".less"));
@@ -61,13 +61,11 @@ public final class LeverWords {
               : figures.calipers(value);
       case LENGTH_CHANGE -> change(value);
       case MASS -> figures.mass(value);
-      case MASS_RATE -> figures.shown(Dimension.MASS_RATE, value);
-      case VOLUME -> figures.shown(Dimension.VOLUME, value);
       case ANGLE -> angle(value);
-      case HEAT_PULL -> figures.shown(Dimension.HEAT_PULL, value);
       case SHARE -> figures.percent(value);
       case COUNT -> figures.whole(value);
       case CHOICE -> choice(lever, value);
+      default -> figures.shown(dimension(lever.unit()), value);
     };
   }
 
@@ -125,7 +123,7 @@ public final class LeverWords {
     List<String> all =
         new ArrayList<>(
             List.of("lever", name(lever), "low", value(lever, low), "high", value(lever, high)));
-    if (lever.unit() != LeverUnit.HEAT) {
+    if (lever.unit() != ParameterUnit.HEAT) {
       return sentences.say("slip.reach", all.toArray(new String[0]));
     }
     all.addAll(List.of("lowReason", reason(lever.practical().low())));
@@ -189,7 +187,7 @@ public final class LeverWords {
 
   /** A typed value of a lever, in its unit; empty when it is none. */
   public OptionalDouble parse(Lever lever, String typed) {
-    if (lever.unit() == LeverUnit.CHOICE) {
+    if (lever.unit() == ParameterUnit.CHOICE) {
       return OptionalDouble.empty();
     }
     return QuantityText.quantity(typed.strip(), dimension(lever.unit())).value().stream()
@@ -216,24 +214,17 @@ public final class LeverWords {
     return figures.trimmed(number(lever, value), 2);
   }
 
-  private static Dimension dimension(LeverUnit unit) {
+  private static Dimension dimension(ParameterUnit unit) {
     return switch (unit) {
-      case HEAT -> Dimension.HEAT;
-      case TIME -> Dimension.TIME;
-      case LENGTH, LENGTH_CHANGE -> Dimension.LENGTH;
-      case MASS -> Dimension.MASS;
-      case MASS_RATE -> Dimension.MASS_RATE;
-      case VOLUME -> Dimension.VOLUME;
-      case ANGLE -> Dimension.ANGLE;
-      case HEAT_PULL -> Dimension.HEAT_PULL;
-      case SHARE -> Dimension.SHARE;
-      case COUNT, CHOICE -> Dimension.NUMBER;
+      case LENGTH_CHANGE -> Dimension.LENGTH;
+      case FACTOR, COUNT, CHOICE -> Dimension.NUMBER;
+      default -> Dimension.valueOf(unit.name());
     };
   }
 
   /** A value of a lever as a number in the unit people see, for an axis or a table. */
   public double number(Lever lever, double si) {
-    return lever.unit() == LeverUnit.ANGLE
+    return lever.unit() == ParameterUnit.ANGLE
         ? si / DEGREE
         : figures.units().unit(dimension(lever.unit())).fromSi(si);
   }

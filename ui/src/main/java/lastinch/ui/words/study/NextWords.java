@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.NextStep;
 import lastinch.solver.search.Trouble;
 import lastinch.ui.words.Care;
@@ -121,7 +121,7 @@ public final class NextWords {
     Lever lever = change.lever();
     LeverWords words = new LeverWords(scene.sentences(), scene.figures());
     String key = "next.move." + lever.key();
-    boolean fromNone = lever.unit() == LeverUnit.LENGTH && lever.now() == 0.0;
+    boolean fromNone = lever.unit() == ParameterUnit.LENGTH && lever.now() == 0.0;
     String to = words.value(lever, change.value());
     if (fromNone) {
       return scene.say(key + ".new", "to", to);

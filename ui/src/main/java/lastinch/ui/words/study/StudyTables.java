@@ -10,7 +10,7 @@ import lastinch.solver.diagnosis.Difference;
 import lastinch.solver.diagnosis.HeatLossBudget;
 import lastinch.solver.levers.Bound;
 import lastinch.solver.levers.Lever;
-import lastinch.solver.levers.LeverUnit;
+import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.GatePlacement;
 import lastinch.solver.search.LeverAnswer;
 import lastinch.solver.search.OperatingMap;
@@ -179,7 +179,7 @@ public final class StudyTables {
   private Table ends(List<Lever> all) {
     List<List<String>> rows = new ArrayList<>();
     for (Lever lever : all) {
-      if (lever.unit() != LeverUnit.CHOICE) {
+      if (lever.unit() != ParameterUnit.CHOICE) {
         rows.add(end(lever, lever.practical().low()));
         rows.add(end(lever, lever.practical().high()));
       }
