@@ -1,7 +1,6 @@
 package lastinch.solver.geometry.cavity;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +52,7 @@ final class PieceShape {
 
   private void sweep(List<Limb> all) {
     LimbEnds ends = new LimbEnds(all);
-    Map<String, double[]> joints = new HashMap<>();
+    Map<String, double[]> joints = new LinkedHashMap<>();
     for (Limb limb : all) {
       double[] start = joints.computeIfAbsent(ends.start(limb), j -> new double[2]);
       SweptLimb swept = new SweptLimb(limb, start[0], start[1]);

@@ -1,6 +1,6 @@
 package lastinch.solver.geometry.gating;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lastinch.solver.casting.Limb;
@@ -14,10 +14,11 @@ public final class LimbAxis {
   private final LimbEnds ends;
 
   /** Axis position by joint [m]. */
-  private final Map<String, Double> joints = new HashMap<>(Map.of(LimbEnds.START, 0.0));
+  private final Map<String, Double> joints = new LinkedHashMap<>();
 
   public LimbAxis(List<Limb> limbs) {
     ends = new LimbEnds(limbs);
+    joints.put(LimbEnds.START, 0.0);
     for (Limb limb : limbs) {
       double start = joints.computeIfAbsent(ends.start(limb), j -> 0.0);
       joints.putIfAbsent(ends.end(limb), start + limb.length() * StrictMath.cos(limb.heading()));

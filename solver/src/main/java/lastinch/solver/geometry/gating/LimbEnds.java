@@ -1,6 +1,6 @@
 package lastinch.solver.geometry.gating;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -15,10 +15,10 @@ public final class LimbEnds {
   private static final String THICK_END = " thick end";
 
   /** What each end sits on or joins, by its name; ends that join nothing are not in it. */
-  private final Map<String, String> next = new HashMap<>();
+  private final Map<String, String> next = new LinkedHashMap<>();
 
-  private final Map<String, String> starts = new HashMap<>();
-  private final Map<String, String> ends = new HashMap<>();
+  private final Map<String, String> starts = new LinkedHashMap<>();
+  private final Map<String, String> ends = new LinkedHashMap<>();
 
   public LimbEnds(List<Limb> limbs) {
     for (Limb limb : limbs) {
