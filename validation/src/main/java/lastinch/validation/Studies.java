@@ -12,6 +12,7 @@ import lastinch.validation.pour.DryPipeStudy;
 import lastinch.validation.pour.FluidityStudy;
 import lastinch.validation.pour.HandPourStudy;
 import lastinch.validation.pour.HotRunStudy;
+import lastinch.validation.pour.MeasuredLengthsStudy;
 import lastinch.validation.pour.MeasuredPoursStudy;
 import lastinch.validation.pour.MeasuredTrendsStudy;
 import lastinch.validation.pour.ThinRimStudy;
@@ -51,6 +52,7 @@ public final class Studies {
         new HotRunStudy(),
         new HandPourStudy(),
         new MeasuredPoursStudy(),
+        new MeasuredLengthsStudy(),
         new MeasuredTrendsStudy(),
         new ThinRimStudy(),
         new FreezingCurveStudy(),
