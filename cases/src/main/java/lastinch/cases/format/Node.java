@@ -83,6 +83,11 @@ public sealed interface Node permits Node.Text, Node.Items, Node.Entries {
     public Optional<Node> get(String key) {
       return entry(key).map(Entry::value);
     }
+
+    /** The value for a folded word, when it is of a kind. */
+    public <T extends Node> Optional<T> get(String key, Class<T> kind) {
+      return get(key).filter(kind::isInstance).map(kind::cast);
+    }
   }
 
   /**

@@ -14,11 +14,11 @@ import lastinch.cases.units.Dimension;
 final class GatingWords {
   private static final Choice YES_NO = Choice.of("yes", "no");
 
-  private static final Word INTO = may("into", new Kind.Into(), "the part it enters");
+  private static final Word INTO = may("into", Single.INTO, "the part it enters");
   private static final Word AT =
       may(
           "at",
-          new Kind.Distance(),
+          Single.DISTANCE,
           "where it enters, from the thick end; or 120 by 15 mm as read off the picture");
   private static final Word SIDE =
       may(
@@ -75,7 +75,7 @@ final class GatingWords {
                   true,
                   List.of()));
 
-  private static final Word NAME = must("name", new Kind.Name(), "what you call it");
+  private static final Word NAME = must("name", Single.NAME, "what you call it");
 
   private static final Part GATE =
       placed(

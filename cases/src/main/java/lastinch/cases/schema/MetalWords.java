@@ -15,11 +15,11 @@ final class MetalWords {
   static final Part METAL =
       Part.of(
           "metal",
-          must("alloy", new Kind.AlloyName(), "what you melt").twins("metal"),
+          must("alloy", Single.ALLOY, "what you melt").twins("metal"),
           may("melted", Amount.of(Dimension.MASS, "1 g", "500 kg"), "weight in the crucible")
               .orUnknown()
               .twins("weight", "charge"),
-          may("crucible", new Kind.Free(), "one of your shop file's crucibles").orUnknown(),
+          may("crucible", Single.FREE, "one of your shop file's crucibles").orUnknown(),
           may(
                   "reads",
                   Amount.of(Dimension.HEAT, "50 degC", "2200 degC").banded(),
@@ -63,7 +63,7 @@ final class MetalWords {
                       Amount.of(Dimension.TIME, "0.1 s", "10 min").banded(),
                       "from first metal in the cup to a full cup, from a video")
                   .orUnknown(),
-              may("pours at", new Kind.Rate(), "how much a second").orUnknown().twins("rate"),
+              may("pours at", Single.RATE, "how much a second").orUnknown().twins("rate"),
               may(
                   "pours as filmed",
                   new Kind.Table(
@@ -107,10 +107,7 @@ final class MetalWords {
   private static final Part WET =
       Part.of(
           "starts wet",
-          must(
-              "channel",
-              new Kind.Free(),
-              "sprue, runner, the name of a gate, boss, piece or a limb"),
+          must("channel", Single.FREE, "sprue, runner, the name of a gate, boss, piece or a limb"),
           must("from", length("0 mm", "10 m"), "along it"),
           must("to", length("0 mm", "10 m"), "along it"),
           may("speed", Amount.of(Dimension.SPEED, "-20 m/s", "20 m/s"), "of the metal there"));

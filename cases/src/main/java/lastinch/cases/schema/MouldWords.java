@@ -21,8 +21,7 @@ final class MouldWords {
   static final Part MOULD =
       Part.of(
           "mould",
-          must("material", new Kind.MediumName(), "what the mould is made of")
-              .twins("medium", "sand"),
+          must("material", Single.MEDIUM, "what the mould is made of").twins("medium", "sand"),
           may("bonded with", Choice.of("oil", "resin", "water glass"), "what binds the sand")
               .orUnknown()
               .only(Applies.SAND)
@@ -86,7 +85,7 @@ final class MouldWords {
                   Amount.of(Dimension.HEAT_PULL, "10 W/m2K", "100000 W/m2K").banded(),
                   "from liquid metal that touches it, if you know better than the usual figure")
               .orUnknown(),
-          must("stands", new Kind.Stands(), "how the mould stands when you pour")
+          must("stands", Single.STANDS, "how the mould stands when you pour")
               .twins("attitude", "orientation", "position"));
 
   private MouldWords() {}

@@ -129,7 +129,7 @@ public final class PartCheck {
       return;
     }
     for (Node item : items.items()) {
-      Reader.read(new Kind.Free(), item, problems);
+      Values.text(item, problems);
     }
   }
 
@@ -152,7 +152,7 @@ public final class PartCheck {
       problems.add(value.span(), "wrong.knownGiveMeasuredValue", entry.key());
       return value;
     }
-    single(kind, value);
+    kind.read(value, problems);
     return value;
   }
 
@@ -214,15 +214,10 @@ public final class PartCheck {
       if (kind instanceof Kind.Group group) {
         sound.add(group(group.part(), item));
       } else {
-        single(kind, item);
+        kind.read(item, problems);
         sound.add(item);
       }
     }
     return new Node.Items(items.span(), sound, items.flow());
-  }
-
-  /** Reads a value once, only to report what is wrong with it. */
-  private void single(Kind kind, Node value) {
-    Reader.read(kind, value, problems);
   }
 }

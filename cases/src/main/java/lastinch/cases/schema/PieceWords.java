@@ -35,17 +35,17 @@ final class PieceWords {
   private static final Part LIMB =
       Part.of(
           "limb",
-          must("name", new Kind.Name(), "what you call it"),
+          must("name", Single.NAME, "what you call it"),
           must("stations", STATIONS, "where you put calipers, from thick end to tip"),
           may("section", SECTION, "shape across").twins("shape"),
-          may("from", new Kind.LimbEnd(), "what it grows from; absent: the start of the piece"),
-          may("to", new Kind.LimbEnd(), "what its tip joins; absent: nothing, it is closed"),
-          may("heading", new Kind.Heading(), "which way it goes, seen from above"));
+          may("from", Single.LIMB_END, "what it grows from; absent: the start of the piece"),
+          may("to", Single.LIMB_END, "what its tip joins; absent: nothing, it is closed"),
+          may("heading", Single.HEADING, "which way it goes, seen from above"));
 
   private static final Part MODEL =
       Part.of(
           "model",
-          must("file", new Kind.FileName(), "STL, 3MF or OBJ, beside this file"),
+          must("file", Single.FILE, "STL, 3MF or OBJ, beside this file"),
           may("unit", Choice.of("mm", "cm", "m", "in"), "what one unit is where the file is silent")
               .twins("units"),
           may(

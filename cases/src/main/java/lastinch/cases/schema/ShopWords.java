@@ -13,13 +13,13 @@ final class ShopWords {
   private static final Part CRUCIBLE =
       Part.of(
           "crucible",
-          must("name", new Kind.Name(), "what you call it"),
-          must("holds", new Kind.Holds(), "full to the brim"));
+          must("name", Single.NAME, "what you call it"),
+          must("holds", Single.HOLDS, "full to the brim"));
 
   private static final Part KILN =
       Part.of(
           "kiln",
-          must("inside", new Kind.Pair(), "wide x deep"),
+          must("inside", Single.PAIR, "wide x deep"),
           must("tall", length("20 mm", "3 m"), "inside height").twins("height", "high"));
 
   private static final Part THERMOCOUPLE =
@@ -35,7 +35,7 @@ final class ShopWords {
   private static final Part INVESTMENT =
       Part.of(
           "investment",
-          may("follow", new Kind.Free(), "whose sheet you go by"),
+          may("follow", Single.FREE, "whose sheet you go by"),
           may(
               "never above",
               Amount.of(Dimension.HEAT, "400 degC", "1200 degC"),
@@ -44,9 +44,9 @@ final class ShopWords {
   private static final Part SHELF =
       Part.of(
           "metal on the shelf",
-          must("name", new Kind.Name(), "what you call it"),
-          must("alloy", new Kind.AlloyName(), "what it is"),
-          may("lot", new Kind.Free(), "what is stamped on it"),
+          must("name", Single.NAME, "what you call it"),
+          must("alloy", Single.ALLOY, "what it is"),
+          may("lot", Single.FREE, "what is stamped on it"),
           may("weighs", Amount.of(Dimension.MASS, "1 g", "10000 kg"), "how much there is"));
 
   private static final Part SCALE =
@@ -58,12 +58,11 @@ final class ShopWords {
   static final Part SHOP =
       Part.of(
           "shop",
-          must("format", new Kind.Free(), "last inch shop 1"),
+          must("format", Single.FREE, "last inch shop 1"),
           may("crucibles", new Kind.Named(CRUCIBLE), "what you melt in"),
-          may("sprue pins", new Kind.ListOf(new Kind.Pin()), "what you form sprues with"),
+          may("sprue pins", new Kind.ListOf(Single.PIN), "what you form sprues with"),
           may("gate cutters", new Kind.ListOf(length("1 mm", "300 mm")), "widths"),
-          may("runner strip", new Kind.ListOf(new Kind.Pair()), "wide x deep")
-              .twins("runner strips"),
+          may("runner strip", new Kind.ListOf(Single.PAIR), "wide x deep").twins("runner strips"),
           may("flasks", new Kind.ListOf(new Kind.Group(MouldWords.FLASK)), "cans for investment"),
           may("kiln", new Kind.Group(KILN), "its inside"),
           may("thermocouple", new Kind.Group(THERMOCOUPLE), "how you read temperature")

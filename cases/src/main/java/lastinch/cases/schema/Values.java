@@ -1,5 +1,7 @@
 package lastinch.cases.schema;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -146,6 +148,20 @@ public final class Values {
       return Optional.empty();
     }
     return Optional.of(name);
+  }
+
+  /** The name of another file. */
+  static Optional<Path> fileName(Node value, Problems problems) {
+    Optional<String> text = text(value, problems);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(Path.of(text.get()));
+    } catch (InvalidPathException e) {
+      problems.add(value.span(), "wrong.cannotNameFile");
+      return Optional.empty();
+    }
   }
 
   /** Single spaces, nothing at the ends. */

@@ -21,11 +21,11 @@ public final class Vocabulary {
   public static final Part CASE =
       Part.of(
           "case",
-          must("format", new Kind.Free(), "last inch case 1"),
-          must("title", new Kind.Free(), "what you call this plan"),
-          may("based on", new Kind.FileName(), "another case; this one says only what differs"),
-          may("shop", new Kind.FileName(), "what your shop owns"),
-          may("materials", new Kind.FileName(), "metals and moulds of your own"),
+          must("format", Single.FREE, "last inch case 1"),
+          must("title", Single.FREE, "what you call this plan"),
+          may("based on", Single.FILE, "another case; this one says only what differs"),
+          may("shop", Single.FILE, "what your shop owns"),
+          may("materials", Single.FILE, "metals and moulds of your own"),
           must("piece", new Kind.Group(PieceWords.PIECE), "what you want to cast"),
           must("mould", new Kind.Group(MouldWords.MOULD), "what it is cast in").twins("mold"),
           must("gating", new Kind.Group(GatingWords.GATING), "how metal gets in"),
@@ -33,7 +33,7 @@ public final class Vocabulary {
           may("pour", new Kind.Group(MetalWords.POUR), "how fast"),
           may(
               "pours from the same crucible",
-              new Kind.ListOf(new Kind.FileName()),
+              new Kind.ListOf(Single.FILE),
               "plans poured before this one from one melt, in order"),
           may(
               "seconds between",

@@ -5,7 +5,7 @@
  * <p>The rows are in {@code PieceWords}, {@code MouldWords}, {@code GatingWords}, {@code
  * MetalWords} and {@code ShopWords}; a {@code Part} is a group of rows, {@code Vocabulary} all of
  * them. {@code PartCheck} goes through a file by the rows and reads each value by its {@code Kind}
- * ({@code Reader}, {@code Values}, {@code Compounds}, {@code Tables}). {@code Documentation} prints
+ * ({@code Single}, {@code Values}, {@code Compounds}, {@code Tables}). {@code Documentation} prints
  * the same rows for people; {@code NearestWord} finds what was probably meant.
  *
  * <p>Conventions: checking, documentation and the nearest-word list all come from the rows, so a

@@ -18,6 +18,7 @@ import lastinch.cases.schema.Documentation;
 import lastinch.cases.schema.Kind;
 import lastinch.cases.schema.Part;
 import lastinch.cases.schema.PartCheck;
+import lastinch.cases.schema.Single;
 import lastinch.cases.schema.Vocabulary;
 import lastinch.cases.schema.Word;
 import org.junit.jupiter.api.Test;
@@ -52,23 +53,23 @@ class EveryWordTest {
   }
 
   private static String single(Kind kind) {
-    if (kind instanceof Kind.Rate) {
+    if (kind == Single.RATE) {
       return "0.3 kg/s +- 30 %";
-    } else if (kind instanceof Kind.Stands) {
+    } else if (kind == Single.STANDS) {
       return "'upright, tip down'";
-    } else if (kind instanceof Kind.Heading) {
+    } else if (kind == Single.HEADING) {
       return "30 deg left";
-    } else if (kind instanceof Kind.LimbEnd) {
+    } else if (kind == Single.LIMB_END) {
       return "boss";
-    } else if (kind instanceof Kind.Distance) {
+    } else if (kind == Single.DISTANCE) {
       return "12 mm";
-    } else if (kind instanceof Kind.Into) {
+    } else if (kind == Single.INTO) {
       return "boss";
-    } else if (kind instanceof Kind.Pin) {
+    } else if (kind == Single.PIN) {
       return "18 to 14 mm";
-    } else if (kind instanceof Kind.Pair) {
+    } else if (kind == Single.PAIR) {
       return "15 x 12 mm";
-    } else if (kind instanceof Kind.Holds) {
+    } else if (kind == Single.HOLDS) {
       return "2 kg bronze";
     }
     return "some text";

@@ -23,8 +23,11 @@ class SourceTextTest {
   private static final List<String> MODULES = List.of("solver", "cases", "ui", "validation");
 
   @Test
-  void zeroOfTheDegreeScaleIsWrittenOnce() throws IOException {
+  void zeroOfTheDegreeScaleAndTheShopAreWrittenOnce() throws IOException {
     assertThat(linesWith("main", Pattern.compile("\\b273\\.15"))).hasSize(1);
+    assertThat(linesWith("main", Pattern.compile("\\b293\\.15")))
+        .as("temperature of the shop")
+        .hasSize(1);
   }
 
   @Test

@@ -13,6 +13,7 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.Quantity;
 import lastinch.cases.units.QuantityText;
 import lastinch.cases.units.Saying;
+import lastinch.cases.units.Unit;
 import lastinch.solver.material.Basis;
 
 /** Reads what stands behind one word of a material. */
@@ -158,40 +159,27 @@ final class FactReader {
   Optional<BandedQuantity> banded(Property property, Node.Text t) {
     Optional<BandedQuantity> read =
         problems.taken(t.span(), QuantityText.banded(t.text(), property.dimension()));
-    return read.filter(b -> allowed(property, b.best(), t) && endsAllowed(property, b, t));
+    return read.filter(b -> allowed(property, b.low(), b.high(), b.best().unit(), t));
   }
 
   private Optional<Quantity> quantity(Property property, String text, Node at) {
     Optional<Quantity> read =
         problems.taken(at.span(), QuantityText.quantity(text, property.dimension()));
-    return read.filter(q -> allowed(property, q, at));
+    return read.filter(q -> allowed(property, q.si(), q.si(), q.unit(), at));
   }
 
-  private boolean endsAllowed(Property property, BandedQuantity b, Node at) {
-    if (b.low() >= property.low() && b.high() <= property.high()) {
+  private boolean allowed(Property property, double low, double high, Unit unit, Node at) {
+    if (low >= property.low() && high <= property.high()) {
       return true;
     }
-    outside(property, b.best(), at);
-    return false;
-  }
-
-  private boolean allowed(Property property, Quantity q, Node at) {
-    if (q.si() >= property.low() && q.si() <= property.high()) {
-      return true;
-    }
-    outside(property, q, at);
-    return false;
-  }
-
-  private void outside(Property property, Quantity q, Node at) {
-    String unit = q.unit().symbol();
     problems.add(
         at.span(),
         "wrong.may",
         property.word(),
-        plain(q.unit().fromSi(property.low())),
-        plain(q.unit().fromSi(property.high())),
-        unit.isEmpty() ? Saying.NONE : " " + unit);
+        plain(unit.fromSi(property.low())),
+        plain(unit.fromSi(property.high())),
+        unit.symbol().isEmpty() ? Saying.NONE : " " + unit.symbol());
+    return false;
   }
 
   private Optional<Fact> wording(Property property, Node.Entry entry) {
@@ -201,9 +189,9 @@ final class FactReader {
       text = t;
       ground = Optional.of(bareGround(entry));
     } else if (entry.value() instanceof Node.Entries map
-        && TypedFact.text(map, "value").isPresent()) {
+        && map.get("value", Node.Text.class).isPresent()) {
       onlyWords(map, List.of("value"));
-      text = TypedFact.text(map, "value").get();
+      text = map.get("value", Node.Text.class).get();
       ground = ground(map, entry);
     } else {
       problems.add(entry.value().span(), "wrong.wordBelongsNot", entry.value().words());
@@ -245,7 +233,7 @@ final class FactReader {
   /** Rows of a table with two columns; the first strictly rising. */
   List<Fact.Row> rows(Node.Entries map, Node.Entry entry, Dimension first, Property second) {
     List<String> units = map.get("units").map(n -> cells(n, 2)).orElse(List.of());
-    Optional<Node.Items> items = TypedFact.items(map, "rows");
+    Optional<Node.Items> items = map.get("rows", Node.Items.class);
     if (units.size() != 2 || items.isEmpty()) {
       problems.add(entry.keySpan(), "wrong.tableNeedsUnitsFirst");
       return List.of();

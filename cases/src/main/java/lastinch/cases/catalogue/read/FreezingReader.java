@@ -96,7 +96,7 @@ final class FreezingReader {
   }
 
   private Optional<Fact.Table> below(Node.Entries map, Node.Entry entry, Fact.Ground ground) {
-    Optional<Node.Entries> table = TypedFact.entries(map, MaterialWords.BELOW_TABLE);
+    Optional<Node.Entries> table = map.get(MaterialWords.BELOW_TABLE, Node.Entries.class);
     if (table.isEmpty()) {
       problems.add(entry.keySpan(), "wrong.missing", MaterialWords.BELOW_TABLE);
       return Optional.empty();

@@ -45,7 +45,7 @@ public final class Index {
   public static Index read(Node.Entries top, Problems problems) {
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     MaterialsReader.checkFormat(top, problems);
-    Optional<Node.Entries> all = TypedFact.entries(top, "index");
+    Optional<Node.Entries> all = top.get("index", Node.Entries.class);
     if (all.isEmpty()) {
       problems.add(top.span(), "wrong.indexMissing");
       return new Index(groups);
@@ -64,8 +64,8 @@ public final class Index {
 
   private static Optional<Line> line(Node item, Problems problems) {
     if (item instanceof Node.Entries map) {
-      Optional<Node.Text> name = TypedFact.text(map, "name");
-      Optional<Node.Text> file = TypedFact.text(map, "file");
+      Optional<Node.Text> name = map.get("name", Node.Text.class);
+      Optional<Node.Text> file = map.get("file", Node.Text.class);
       if (name.isPresent() && file.isPresent()) {
         List<String> others =
             map.get("also called").map(n -> MaterialsReader.texts(n, problems)).orElse(List.of());
@@ -78,7 +78,7 @@ public final class Index {
 
   private static Map<String, String> standIns(Node.Entries map) {
     Map<String, String> read = new LinkedHashMap<>();
-    TypedFact.items(map, "read as this")
+    map.get("read as this", Node.Items.class)
         .ifPresent(items -> Sources.pairs(items, "name", "because").forEach(read::put));
     return read;
   }

@@ -24,7 +24,7 @@ public final class Sources {
 
   public static Sources read(Node.Entries top, Problems problems) {
     MaterialsReader.checkFormat(top, problems);
-    Optional<Node.Items> items = TypedFact.items(top, "sources");
+    Optional<Node.Items> items = top.get("sources", Node.Items.class);
     if (items.isEmpty()) {
       problems.add(top.span(), "wrong.listSourcesMissing");
       return new Sources(Map.of());
@@ -37,9 +37,9 @@ public final class Sources {
     Map<String, String> read = new LinkedHashMap<>();
     for (Node item : items.items()) {
       if (item instanceof Node.Entries map) {
-        TypedFact.text(map, first)
+        map.get(first, Node.Text.class)
             .ifPresent(
-                a -> TypedFact.text(map, second).ifPresent(b -> read.put(a.text(), b.text())));
+                a -> map.get(second, Node.Text.class).ifPresent(b -> read.put(a.text(), b.text())));
       }
     }
     return read;

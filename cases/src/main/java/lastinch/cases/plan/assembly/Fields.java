@@ -10,7 +10,6 @@ import lastinch.cases.format.Span;
 import lastinch.cases.schema.Compounds;
 import lastinch.cases.schema.Kind;
 import lastinch.cases.schema.Part;
-import lastinch.cases.schema.Reader;
 import lastinch.cases.schema.Tables;
 import lastinch.cases.schema.Values;
 import lastinch.cases.units.BandedQuantity;
@@ -66,7 +65,7 @@ public final class Fields {
       return Optional.empty();
     }
     Kind kind = part.word(key).orElseThrow().kind();
-    return Reader.read(kind, node.get(), new Problems()).map(type::cast);
+    return kind.read(node.get(), new Problems()).map(type::cast);
   }
 
   public Optional<BandedQuantity> amount(String key) {
@@ -143,7 +142,7 @@ public final class Fields {
     if (node.isPresent() && node.get() instanceof Node.Items items) {
       Kind.ListOf kind = (Kind.ListOf) part.word(key).orElseThrow().kind();
       for (Node item : items.items()) {
-        Reader.read(kind.item(), item, new Problems()).map(type::cast).ifPresent(found::add);
+        kind.item().read(item, new Problems()).map(type::cast).ifPresent(found::add);
       }
     }
     return found;
