@@ -19,6 +19,8 @@ import lastinch.cases.catalogue.read.RequiredFacts;
 import lastinch.cases.catalogue.read.Sources;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
+import lastinch.cases.plan.Materials;
+import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
@@ -219,7 +221,6 @@ public final class Catalogue {
   public MouldMedium medium(String name, MetalKind kind, Ramming ramming) {
     Entry entry = entry(media, name);
     Sources sources = Library.only().sources();
-    CommonFigures common = commonFigures();
     boolean sand = entry.wording(MaterialWords.FAMILY).equals("sand");
     return MediumMaker.make(
         entry,
@@ -227,12 +228,8 @@ public final class Catalogue {
         kind,
         sand ? common("air through sand rammed " + ramming.words()).si() : 1.0,
         sand ? common("density of sand rammed " + ramming.words()).si() : 1.0,
-        common.skinFrees(),
-        common.gapOpen());
-  }
-
-  private Optional<Band> figure(MaterialSet shelf, String name, String word) {
-    return entry(shelf, name).figure(word).map(f -> AlloyMaker.band(f, Library.only().sources()));
+        commonBand("skin starts to free"),
+        commonBand("gap fully open"));
   }
 
   /**
@@ -240,27 +237,27 @@ public final class Catalogue {
    *
    * @param name any name that {@link #findSteel} knows
    */
-  public FlaskSteel steel(String name) {
-    return new FlaskSteel(
-        entry(steels, name).name(),
-        figure(steels, name, MaterialWords.CONDUCTS).orElseThrow(),
-        figure(steels, name, "density").orElseThrow(),
-        figure(steels, name, MaterialWords.TAKES).orElseThrow(),
-        figure(steels, name, "grows with heat").orElseThrow());
+  public Materials.FlaskSteel steel(String name) {
+    Entry steel = entry(steels, name);
+    return new Materials.FlaskSteel(
+        steel.name(),
+        steel.figure("density").orElseThrow().si(),
+        steel.figure(MaterialWords.TAKES).orElseThrow().si(),
+        common("glow of hot surfaces").si());
   }
 
   /** Figures that hold for every pour until a case says otherwise. */
-  public CommonFigures commonFigures() {
-    return new CommonFigures(
-        commonBand("skin starts to free"),
-        commonBand("gap fully open"),
-        commonBand("range ratio scale"),
+  public Materials.Common commonFigures() {
+    return new Materials.Common(
         commonBand("parting crack"),
-        commonBand("vent discharge"),
-        commonBand("glow of hot surfaces"),
         commonBand("crucible cools by"),
         commonBand("lip and stream cost"),
-        commonBand("air takes from outside"));
+        new ModelCoefficients(
+            ModelCoefficients.USUAL.spreading(),
+            commonBand("range ratio scale"),
+            commonBand("vent discharge"),
+            commonBand("air takes from outside"),
+            commonBand("glow of hot surfaces")));
   }
 
   private Band commonBand(String word) {

@@ -11,7 +11,6 @@ import lastinch.cases.catalogue.read.Index;
 import lastinch.cases.format.Node;
 import lastinch.cases.format.Problems;
 import lastinch.cases.plan.Materials;
-import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.material.Alloy;
 import lastinch.solver.material.MouldMedium;
 
@@ -122,25 +121,11 @@ public final class CatalogueMaterials implements Materials {
 
   @Override
   public Common common() {
-    CommonFigures common = catalogue.commonFigures();
-    return new Common(
-        common.partingCrack(),
-        common.crucibleCooling(),
-        common.lipLoss(),
-        new ModelCoefficients(
-            ModelCoefficients.USUAL.spreading(),
-            common.rangeRatioScale(),
-            common.ventDischarge(),
-            common.airConvection(),
-            common.emissivity()));
+    return catalogue.commonFigures();
   }
 
   @Override
   public Optional<FlaskSteel> flaskSteel(String name) {
-    double glow = catalogue.commonFigures().emissivity().value();
-    return catalogue
-        .findSteel(name)
-        .map(catalogue::steel)
-        .map(s -> new FlaskSteel(s.name(), s.density().value(), s.specificHeat().value(), glow));
+    return catalogue.findSteel(name).map(catalogue::steel);
   }
 }

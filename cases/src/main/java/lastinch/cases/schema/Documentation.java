@@ -27,22 +27,8 @@ public final class Documentation {
     for (Word word : part.words()) {
       String path = lead + word.key();
       rows.add(new Row(path, word));
-      under(word.kind()).ifPresent(p -> collect(path + "/", p, rows));
+      word.kind().under().ifPresent(p -> collect(path + "/", p, rows));
     }
-  }
-
-  /** The part that stands under a word of this kind. */
-  static Optional<Part> under(Kind kind) {
-    if (kind instanceof Kind.Group group) {
-      return Optional.of(group.part());
-    }
-    if (kind instanceof Kind.Named named) {
-      return Optional.of(named.part());
-    }
-    if (kind instanceof Kind.ListOf list) {
-      return under(list.item());
-    }
-    return Optional.empty();
   }
 
   /** The words under which a key of a case file belongs, in plain words. */
@@ -87,7 +73,7 @@ public final class Documentation {
 
   /** How a word is written, in plain words; empty where other words stand under it. */
   public static String how(Word word) {
-    String how = under(word.kind()).isPresent() ? "" : word.kind().words();
+    String how = word.kind().under().isPresent() ? "" : word.kind().words();
     String tail = tail(word);
     return how.isEmpty() && !tail.isEmpty() ? tail.substring(2) : how + tail;
   }

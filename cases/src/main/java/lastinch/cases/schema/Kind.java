@@ -16,6 +16,11 @@ public sealed interface Kind
   /** What it is and how it is written, for documentation. */
   String words();
 
+  /** The words that stand under it, where words do. */
+  default Optional<Part> under() {
+    return Optional.empty();
+  }
+
   /** The value, in the Java type of its kind; reports what is wrong. */
   default Optional<?> read(Node value, Problems problems) {
     return Values.text(value, problems);
@@ -86,6 +91,11 @@ public sealed interface Kind
   /** Words under a word. */
   record Group(Part part) implements Kind {
     @Override
+    public Optional<Part> under() {
+      return Optional.of(part);
+    }
+
+    @Override
     public String words() {
       return "words: " + part.listing();
     }
@@ -94,6 +104,11 @@ public sealed interface Kind
   /** A list of groups, each with a name. */
   record Named(Part part) implements Kind {
     @Override
+    public Optional<Part> under() {
+      return Optional.of(part);
+    }
+
+    @Override
     public String words() {
       return "a list, each with: " + part.listing();
     }
@@ -101,6 +116,11 @@ public sealed interface Kind
 
   /** A list of values of one kind. */
   record ListOf(Kind item) implements Kind {
+    @Override
+    public Optional<Part> under() {
+      return item.under();
+    }
+
     @Override
     public String words() {
       return "a list of: " + item.words();

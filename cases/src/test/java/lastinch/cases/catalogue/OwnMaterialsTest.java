@@ -131,7 +131,7 @@ class OwnMaterialsTest {
   @Test
   void commonFiguresMayBeChanged() {
     Catalogue own = sound(HEAD + "common figures:\n  crucible cools by: 4 degF/s\n");
-    assertThat(own.commonFigures().crucibleCooling().value()).isEqualTo(4.0 * 5.0 / 9.0);
+    assertThat(own.commonFigures().coolingRate().value()).isEqualTo(4.0 * 5.0 / 9.0);
     assertThat(own.commonFigures().lipLoss().value()).isEqualTo(15.0);
     assertThat(own.commonSheet().rows())
         .anyMatch(r -> r.changed().orElse("").contains("the catalogue says 2 K/s"));

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import lastinch.cases.plan.Materials;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -118,8 +119,8 @@ class PinnedFiguresTest {
   @ParameterizedTest
   @CsvSource({"carbon steel, 7850, 600", "stainless 304, 7900, 550"})
   void flaskSteelsStandAsTheyWereCollected(String name, double density, double specificHeat) {
-    FlaskSteel steel = CATALOGUE.steel(name);
-    assertThat(steel.density().value()).isEqualTo(density);
-    assertThat(steel.specificHeat().value()).isEqualTo(specificHeat);
+    Materials.FlaskSteel steel = CATALOGUE.steel(name);
+    assertThat(steel.density()).isEqualTo(density);
+    assertThat(steel.specificHeat()).isEqualTo(specificHeat);
   }
 }

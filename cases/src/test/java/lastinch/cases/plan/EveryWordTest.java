@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import lastinch.cases.format.CaseText;
@@ -118,7 +117,7 @@ class EveryWordTest {
     for (Part file : List.of(Vocabulary.CASE, Vocabulary.SHOP)) {
       Set<Part> parts = new HashSet<>(Set.of(file));
       for (Documentation.Row row : Documentation.rows(file)) {
-        partOf(row.word().kind()).ifPresent(parts::add);
+        row.word().kind().under().ifPresent(parts::add);
       }
       for (Part part : parts) {
         for (Word word : part.words()) {
@@ -147,16 +146,6 @@ class EveryWordTest {
           : fields.values(word.key(), Object.class).size() == 1;
     }
     return fields.compound(word.key(), Object.class).isPresent();
-  }
-
-  private static Optional<Part> partOf(Kind kind) {
-    if (kind instanceof Kind.Group group) {
-      return Optional.of(group.part());
-    }
-    if (kind instanceof Kind.Named named) {
-      return Optional.of(named.part());
-    }
-    return kind instanceof Kind.ListOf list ? partOf(list.item()) : Optional.empty();
   }
 
   @Test
@@ -219,7 +208,7 @@ class EveryWordTest {
     Set<String> clashes = new TreeSet<>();
     for (Part file : List.of(Vocabulary.CASE, Vocabulary.SHOP)) {
       Set<Part> parts = new HashSet<>(Set.of(file));
-      Documentation.rows(file).forEach(r -> partOf(r.word().kind()).ifPresent(parts::add));
+      Documentation.rows(file).forEach(r -> r.word().kind().under().ifPresent(parts::add));
       for (Part part : parts) {
         List<String> seen = new ArrayList<>();
         for (Word word : part.words()) {

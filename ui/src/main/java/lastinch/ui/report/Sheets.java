@@ -3,8 +3,8 @@ package lastinch.ui.report;
 import java.util.ArrayList;
 import java.util.List;
 import lastinch.cases.catalogue.Catalogue;
-import lastinch.cases.catalogue.FlaskSteel;
 import lastinch.cases.catalogue.MaterialSheet;
+import lastinch.cases.plan.Materials;
 import lastinch.solver.casting.Flask;
 import lastinch.solver.casting.PourCase;
 
@@ -32,8 +32,8 @@ public final class Sheets {
   }
 
   /** A case keeps the figures of its steel, not the name. */
-  private static boolean isOf(FlaskSteel steel, Flask flask) {
-    return steel.density().value() == flask.steelDensity()
-        && steel.specificHeat().value() == flask.steelSpecificHeat();
+  private static boolean isOf(Materials.FlaskSteel steel, Flask flask) {
+    return steel.density() == flask.steelDensity()
+        && steel.specificHeat() == flask.steelSpecificHeat();
   }
 }

@@ -63,7 +63,17 @@ public final class MeasuredLengthsStudy implements Study {
           row("A356 plate", "A356", 720, "green sand", SAND, 100, 3.2, 100, 200),
           row("silumin as A356, 8 x 8 mm", "A356", 700, "steel", 300, 8, 8, 700, 800),
           new MeasuredLength(
-              "A356, stainless tube", "A356", 650, "steel", 20, 6.5e-3, 6.5e-3, 0.2, 0.5, 130, 130));
+              "A356, stainless tube",
+              "A356",
+              650,
+              "steel",
+              20,
+              6.5e-3,
+              6.5e-3,
+              0.2,
+              0.5,
+              130,
+              130));
 
   private static MeasuredLength row(
       String name,

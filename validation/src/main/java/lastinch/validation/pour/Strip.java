@@ -82,7 +82,7 @@ record Strip(double celsius, double mould, double thickness, double sprue, doubl
             2.0,
             Band.typed(celsius + Celsius.ZERO),
             Band.typed(10.0),
-            catalogue.commonFigures().crucibleCooling(),
+            catalogue.commonFigures().coolingRate(),
             catalogue.commonFigures().lipLoss()),
         new Pour.AtRate(Band.typed(rate)),
         Checking.NONE);

@@ -176,7 +176,7 @@ public final class ThinRimStudy implements Study {
                 2.0,
                 Band.typed(1150.0 + ICE),
                 Band.typed(15.0),
-                catalogue.commonFigures().crucibleCooling(),
+                catalogue.commonFigures().coolingRate(),
                 catalogue.commonFigures().lipLoss()),
             new Pour.AtRate(Band.typed(rate)),
             Checking.NONE);

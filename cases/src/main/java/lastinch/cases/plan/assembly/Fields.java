@@ -111,9 +111,12 @@ public final class Fields {
   public Optional<Fields> group(String key) {
     Optional<Node> node = map.get(key);
     return node.isPresent() && node.get() instanceof Node.Entries entries
-        ? Optional.of(
-            new Fields(((Kind.Group) part.word(key).orElseThrow().kind()).part(), entries))
+        ? Optional.of(new Fields(under(key), entries))
         : Optional.empty();
+  }
+
+  private Part under(String key) {
+    return part.word(key).orElseThrow().kind().under().orElseThrow();
   }
 
   /** The groups of a list; none when the word is absent. */
@@ -121,11 +124,7 @@ public final class Fields {
     List<Fields> found = new ArrayList<>();
     Optional<Node> node = map.get(key);
     if (node.isPresent() && node.get() instanceof Node.Items items) {
-      Kind kind = part.word(key).orElseThrow().kind();
-      Part of =
-          kind instanceof Kind.Named named
-              ? named.part()
-              : ((Kind.Group) ((Kind.ListOf) kind).item()).part();
+      Part of = under(key);
       for (Node item : items.items()) {
         if (item instanceof Node.Entries entries) {
           found.add(new Fields(of, entries));
