@@ -6,8 +6,8 @@
  *       Sheet}: axes and plots as on ruled paper.
  *   <li>{@code Look}, {@code Pens}, {@code Drawing}: inks, hatching, curves, marks; {@code Labels}
  *       moves words until they hide nothing.
- *   <li>{@code Glow}, {@code GlowScale}, {@code GlowRaster}, {@code Swatches}: hot metal in the
- *       colour in which it glows, lightness rising evenly with temperature.
+ *   <li>{@code Glow}, {@code GlowScale}, {@code Swatches}: hot metal in the colour in which it
+ *       glows, lightness rising evenly with temperature.
  *   <li>{@code View} and {@code Frame}: from where the mould is looked at, turned as it is poured,
  *       gravity down the page.
  * </ul>
