@@ -9,6 +9,7 @@ import lastinch.solver.material.Band;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.Citation;
 import lastinch.solver.result.PourResult;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.VerdictWord;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.OneAtATimeEffect;
@@ -41,7 +42,12 @@ public final class HandMadeBands {
   private static OneAtATimeEffect swing(UncertainInput unknown, Band band, double share) {
     PourCase job = HandMade.pourCase(Checking.NONE);
     return new OneAtATimeEffect(
-        unknown, band, Studied.glance(job, 0.5 * share), Studied.glance(job, -0.4 * share), share);
+        unknown,
+        band,
+        Studied.glance(job, 0.5 * share),
+        Studied.glance(job, -0.4 * share),
+        Measure.MARGIN,
+        share);
   }
 
   private static PouredPlan of(

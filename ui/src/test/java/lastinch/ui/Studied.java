@@ -27,6 +27,7 @@ import lastinch.solver.search.GatePlacement;
 import lastinch.solver.search.OperatingMap;
 import lastinch.solver.search.SmallestChange;
 import lastinch.solver.study.Goal;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -84,20 +85,7 @@ public final class Studied {
     PourResult result = result(spare);
     RunSummary g = RunSummary.of(job, result);
     return new RunSummary(
-        g.end(),
-        g.heat(),
-        g.reach(),
-        g.missing(),
-        g.signed(),
-        g.time(),
-        g.coldest(),
-        g.worstLap(),
-        g.edgesRounded(),
-        g.gateSpeed(),
-        g.meeting(),
-        FlowLimit.HAND,
-        g.reason(),
-        g.findings());
+        g.end(), g.measured(), g.coldest(), g.meeting(), FlowLimit.HAND, g.reason(), g.findings());
   }
 
   /** Answers by a law. */
@@ -124,7 +112,8 @@ public final class Studied {
     Lever seconds = Levers.find(levers, "emptiesIn", "").orElseThrow();
     Lever reading = Levers.find(levers, "reading", "").orElseThrow();
     OperatingMap.Question question =
-        new OperatingMap.Question(seconds, 2.0, 8.0, reading, 1373.15, 1573.15, 7, 6, 0.2);
+        new OperatingMap.Question(
+            seconds, 2.0, 8.0, reading, 1373.15, 1573.15, 7, 6, Goal.heat(0.2));
     try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
       return OperatingMap.of(studies, plan.pourCase(), question);
     }
@@ -133,7 +122,7 @@ public final class Studied {
   /** How sure a plan is, by a law. */
   public static FillProbability sure(Plan plan, ToDoubleFunction<PourCase> law, boolean thorough) {
     try (RunCache studies = new RunCache(by(law), 2, RunCache.Watch.NONE, () -> false)) {
-      return FillProbability.of(studies, plan.pourCase(), 256, thorough);
+      return FillProbability.of(studies, plan.pourCase(), Measure.MARGIN, 256, thorough);
     }
   }
 
@@ -160,7 +149,7 @@ public final class Studied {
           studies,
           plan.pourCase(),
           OwnedThings.of(plan, MATERIALS, DisplayUnits.METRIC),
-          0.2,
+          Goal.heat(0.2),
           GatePlacement.MOST);
     }
   }

@@ -26,7 +26,7 @@ public final class Levers {
   public static List<Lever> of(PourCase job, Owned owned) {
     List<Lever> levers = new ArrayList<>();
     for (LeverEntry entry : ALL) {
-      levers.addAll(entry.maker().on(job, owned));
+      levers.addAll(entry.maker().apply(job, owned));
     }
     return List.copyOf(levers);
   }

@@ -18,6 +18,8 @@ public enum ParameterUnit {
   MASS,
   /** [kg/s]. */
   MASS_RATE,
+  /** [m/s]. */
+  SPEED,
   /** [m3]. */
   VOLUME,
   /** [rad]. */

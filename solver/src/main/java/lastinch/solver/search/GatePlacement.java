@@ -12,6 +12,7 @@ import lastinch.solver.casting.Limb;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Owned;
 import lastinch.solver.result.Finding;
+import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 
@@ -20,11 +21,11 @@ import lastinch.solver.study.RunSummary;
  * end.
  *
  * @param plan as it stands
- * @param wanted heat to spare that is asked for [-]
+ * @param goal what is asked for
  * @param answers best first
  * @param runs made for all this
  */
-public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers, int runs) {
+public record GatePlacement(RunSummary plan, Goal goal, List<Answer> answers, int runs) {
   /** More gates are not cut for one piece. */
   public static final int MOST = 6;
 
@@ -94,17 +95,17 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
   }
 
   /**
-   * Better is more. First that it fills and nothing meets cold; then that there is as much heat to
-   * spare as was asked for without a splash at any gate; then heat.
+   * Better is more. First that it fills and nothing meets cold; then that it has what was asked for
+   * without a splash at any gate; then heat.
    */
-  static double goodness(RunSummary g, double wanted) {
+  static double goodness(RunSummary g, Goal goal) {
     if (!g.answered()) {
       return -10.0;
     }
     if (!g.filled()) {
       return g.end() == RunSummary.End.APART ? g.heat() - 1.0 : g.signed() - 2.0;
     }
-    return g.heat() + (!splashes(g) && g.heat() >= wanted ? 1.0 : 0.0);
+    return g.heat() + (!splashes(g) && goal.isMetBy(g) ? 1.0 : 0.0);
   }
 
   /** Runs that so many gates at the most take, as a rule. */
@@ -118,19 +119,18 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
    * @param studies makes the runs
    * @param job the plan; {@link GateLayout#suits} it
    * @param owned cutters and strips
-   * @param wanted heat to spare [-]
+   * @param goal what is wanted
    * @param most gates at the most, 1 to {@value #MOST}
    * @throws RunCache.Cancelled when stopped before its end
    */
-  public static GatePlacement of(
-      RunCache studies, PourCase job, Owned owned, double wanted, int most) {
+  public static GatePlacement of(RunCache studies, PourCase job, Owned owned, Goal goal, int most) {
     RunSummary plan = studies.pour(job);
     List<Double> widths = widths(job, owned);
     List<Supplier<Optional<Answer>>> tasks = new ArrayList<>();
     for (int number = 1; number <= most; number++) {
       for (boolean thickEnd : new boolean[] {true, false}) {
         int sides = number - (thickEnd ? 1 : 0);
-        tasks.add(() -> new Search(studies, job, owned, wanted).best(sides, thickEnd, widths));
+        tasks.add(() -> new Search(studies, job, owned, goal).best(sides, thickEnd, widths));
       }
     }
     studies.expect(usualRuns(most));
@@ -138,7 +138,7 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
     for (Optional<Optional<Answer>> done : studies.all(tasks)) {
       done.orElseThrow(RunCache.Cancelled::new).ifPresent(found::add);
     }
-    return new GatePlacement(plan, wanted, ranked(found, wanted), studies.runs());
+    return new GatePlacement(plan, goal, ranked(found, goal), studies.runs());
   }
 
   private static List<Double> widths(PourCase job, Owned owned) {
@@ -149,28 +149,28 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
   }
 
   /** Best first; the fewest gates of those that are as good as the best. */
-  private static List<Answer> ranked(List<Answer> found, double wanted) {
+  private static List<Answer> ranked(List<Answer> found, Goal goal) {
     List<Answer> all = new ArrayList<>(found);
-    all.sort(Comparator.comparingDouble(a -> -goodness(a.glance(), wanted)));
+    all.sort(Comparator.comparingDouble(a -> -goodness(a.glance(), goal)));
     if (all.isEmpty()) {
       return all;
     }
-    double most = goodness(all.get(0).glance(), wanted);
+    double most = goodness(all.get(0).glance(), goal);
     Answer first =
         all.stream()
-            .filter(a -> goodness(a.glance(), wanted) >= most - TIE)
+            .filter(a -> goodness(a.glance(), goal) >= most - TIE)
             .min(Comparator.comparingInt(a -> a.layout().number()))
             .orElseThrow();
     all.remove(first);
     all.add(0, first);
     List<Answer> told = new ArrayList<>();
     for (Answer a : all) {
-      told.add(new Answer(a.layout(), a.job(), a.glance(), why(a, first, wanted)));
+      told.add(new Answer(a.layout(), a.job(), a.glance(), why(a, first, goal)));
     }
     return told;
   }
 
-  private static Loses why(Answer a, Answer first, double wanted) {
+  private static Loses why(Answer a, Answer first, Goal goal) {
     if (a.layout().equals(first.layout())) {
       return Loses.BEST;
     }
@@ -181,7 +181,7 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
     if (!g.filled()) {
       return g.end() == RunSummary.End.APART ? Loses.MEETS_COLD : Loses.STOPS_SHORT;
     }
-    if (goodness(g, wanted) >= goodness(first.glance(), wanted) - TIE) {
+    if (goodness(g, goal) >= goodness(first.glance(), goal) - TIE) {
       return Loses.MORE_GATES;
     }
     return splashes(g) && !splashes(first.glance()) ? Loses.SPLASHES : Loses.LESS_HEAT;
@@ -192,16 +192,16 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
     private final RunCache studies;
     private final PourCase job;
     private final Owned owned;
-    private final double wanted;
+    private final Goal goal;
     private final double length;
     private final TreeMap<String, Answer> tried = new TreeMap<>();
     private int runs;
 
-    Search(RunCache studies, PourCase job, Owned owned, double wanted) {
+    Search(RunCache studies, PourCase job, Owned owned, Goal goal) {
       this.studies = studies;
       this.job = job;
       this.owned = owned;
-      this.wanted = wanted;
+      this.goal = goal;
       this.length = job.piece().limbs().stream().mapToDouble(Limb::length).sum();
     }
 
@@ -261,7 +261,7 @@ public record GatePlacement(RunSummary plan, double wanted, List<Answer> answers
       if (best.isEmpty() || other.isEmpty()) {
         return best.or(() -> other);
       }
-      double gain = goodness(other.get().glance(), wanted) - goodness(best.get().glance(), wanted);
+      double gain = goodness(other.get().glance(), goal) - goodness(best.get().glance(), goal);
       return gain > 1e-6 ? other : best;
     }
 

@@ -66,17 +66,17 @@ final class MapLines {
   }
 
   private boolean isInside(OperatingMap.Parts parts, RunSummary g) {
-    return parts == OperatingMap.Parts.FILLS ? g.filled() : g.fillsWith(q.spare());
+    return parts == OperatingMap.Parts.FILLS ? g.filled() : q.goal().isMetBy(g);
   }
 
   /** How far a run lies inside a line [-]; below zero outside, never zero. */
   private double inside(OperatingMap.Parts parts, RunSummary g) {
     if (!isInside(parts, g)) {
-      double heat = g.filled() ? g.heat() - q.spare() : Math.min(g.signed(), 0.0);
+      double heat = g.filled() ? q.goal().inside(g) : Math.min(g.signed(), 0.0);
       return Math.min(-LineCrossing.NEXT_TO_NOTHING, heat);
     }
     double heat =
-        parts == OperatingMap.Parts.FILLS ? Math.min(g.heat(), g.signed()) : g.heat() - q.spare();
+        parts == OperatingMap.Parts.FILLS ? Math.min(g.heat(), g.signed()) : q.goal().inside(g);
     return Math.max(LineCrossing.NEXT_TO_NOTHING, heat);
   }
 

@@ -20,7 +20,7 @@ import lastinch.solver.study.RunSummary;
  * @param upValues rising
  * @param glances row by row from the lowest {@code up}; empty where the study was stopped before
  * @param lines where one outcome turns into another
- * @param spare heat to spare that was asked for [-]
+ * @param goal what was asked for
  * @param plan the job as it stands
  * @param own each lever alone, all else as it stands: where filling begins or ends
  * @param runs made for all this
@@ -32,7 +32,7 @@ public record OperatingMap(
     List<Double> upValues,
     List<Optional<RunSummary>> glances,
     List<Line> lines,
-    double spare,
+    Goal goal,
     RunSummary plan,
     SmallestChange own,
     int runs) {
@@ -43,6 +43,7 @@ public record OperatingMap(
     upValues = List.copyOf(upValues);
     glances = List.copyOf(glances);
     lines = List.copyOf(lines);
+    Objects.requireNonNull(goal, "goal");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(own, "own");
   }
@@ -61,7 +62,7 @@ public record OperatingMap(
   public enum Parts {
     /** Fills from does not fill. */
     FILLS,
-    /** Fills with the spare heat from fills with less. */
+    /** Fills as was asked for from fills otherwise. */
     SPARE
   }
 
@@ -94,7 +95,7 @@ public record OperatingMap(
    * @param upTo last value, larger
    * @param columns how many values across
    * @param rows how many values up
-   * @param spare heat to spare of the second line [-]
+   * @param goal of the second line
    */
   public record Question(
       Lever across,
@@ -105,10 +106,11 @@ public record OperatingMap(
       double upTo,
       int columns,
       int rows,
-      double spare) {
+      Goal goal) {
     public Question {
       Objects.requireNonNull(across, "across");
       Objects.requireNonNull(up, "up");
+      Objects.requireNonNull(goal, "goal");
       if (columns < 2 || rows < 2) {
         throw new IllegalArgumentException(columns + " by " + rows + " values, at least 2 by 2");
       }
@@ -154,7 +156,7 @@ public record OperatingMap(
     SmallestChange own =
         SmallestChange.of(studies, job, List.of(q.across(), q.up()), Goal.heat(0.0));
     return new OperatingMap(
-        q.across(), q.up(), xs, ys, glances, lines, q.spare(), plan, own, studies.runs());
+        q.across(), q.up(), xs, ys, glances, lines, q.goal(), plan, own, studies.runs());
   }
 
   private static List<Double> values(Lever lever, double from, double to, int count) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.Range;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.ChanceInterval;
 import lastinch.solver.uncertainty.FillProbability;
@@ -121,7 +122,8 @@ public record SureChange(Lever lever, double value, ChanceInterval chance, boole
       RunCache studies, PourCase job, Lever lever, double value, double wanted) {
     double marked = lever.mark(lever.nearestMark(value));
     double set = lever.practical().holds(marked) ? marked : value;
-    ChanceInterval chance = FillProbability.of(studies, lever.set(job, set), DAYS, false).chance();
+    ChanceInterval chance =
+        FillProbability.of(studies, lever.set(job, set), Measure.MARGIN, DAYS, false).chance();
     return new SureChange(lever, set, chance, chance.share() >= wanted);
   }
 }

@@ -14,7 +14,12 @@ import lastinch.solver.run.UnsupportedCase;
 @FunctionalInterface
 public interface Pourer {
   /** The real thing: a dry pour. */
-  Pourer DRY = of((job, stop) -> DryPour.run(job, RunObserver.NONE, stop));
+  Pourer DRY = dry();
+
+  /** The same, asked for other measures besides. */
+  static Pourer dry(Measure... also) {
+    return of((job, stop) -> DryPour.run(job, RunObserver.NONE, stop), also);
+  }
 
   /**
    * Pours over the plane.
@@ -51,8 +56,10 @@ public interface Pourer {
   /**
    * Answers by runs of which a glance is kept. A run that breaks down or needs a part that is not
    * there gives a glance that says so.
+   *
+   * @param also measures that are asked for besides {@link Measure#ALL}
    */
-  static Pourer of(Run run) {
+  static Pourer of(Run run, Measure... also) {
     return (job, stop) -> {
       PourResult result;
       try {
@@ -63,7 +70,7 @@ public interface Pourer {
       if (result.outcome() instanceof Outcome.Cancelled) {
         throw new RunCache.Cancelled();
       }
-      return RunSummary.of(job, result);
+      return RunSummary.of(job, result, also);
     };
   }
 }

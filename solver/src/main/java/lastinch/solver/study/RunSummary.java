@@ -2,17 +2,18 @@ package lastinch.solver.study;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
-import lastinch.solver.result.GateRecord;
 import lastinch.solver.result.LapStretch;
 import lastinch.solver.result.Meeting;
-import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PassageRecord;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
@@ -22,16 +23,8 @@ import lastinch.solver.result.StopReason;
  * keep ten thousand.
  *
  * @param end how it ended
- * @param heat to spare [-], 0 when it stopped
- * @param reach furthest metal on the piece's ruler [m]
- * @param missing length left empty [m], 0 when it is full
- * @param signed distance to spare over the piece's length when it fills, minus the share that is
- *     missing when it stops or breaks off when it does not join [-]; how sure and maps go by this
- * @param time of the end [s]
+ * @param measured value of each measure that it was asked for
  * @param coldest leading metal on arrival anywhere in the piece [K]; 0 where none got in
- * @param worstLap lap index in the piece [-]
- * @param edgesRounded whether the rim stays rounded somewhere
- * @param gateSpeed fastest through any gate [m/s]
  * @param meeting worst meeting of two fronts
  * @param limitedBy what held the flow back
  * @param reason why it stopped
@@ -39,21 +32,15 @@ import lastinch.solver.result.StopReason;
  */
 public record RunSummary(
     End end,
-    double heat,
-    double reach,
-    double missing,
-    double signed,
-    double time,
+    Map<Measure, Double> measured,
     double coldest,
-    double worstLap,
-    boolean edgesRounded,
-    double gateSpeed,
     Optional<Meeting.Kind> meeting,
     FlowLimit limitedBy,
     Optional<StopReason> reason,
     Set<Finding.Kind> findings) {
   public RunSummary {
     Objects.requireNonNull(end, "end");
+    measured = Collections.unmodifiableMap(new LinkedHashMap<>(measured));
     Objects.requireNonNull(meeting, "meeting");
     Objects.requireNonNull(limitedBy, "limitedBy");
     Objects.requireNonNull(reason, "reason");
@@ -90,6 +77,54 @@ public record RunSummary(
     NO_ANSWER
   }
 
+  /**
+   * The value of a measure; of a run without an answer 0, but the least {@link Measure#MARGIN}.
+   *
+   * @throws IllegalArgumentException when the run was not asked for it
+   */
+  public double get(Measure measure) {
+    Double value = measured.get(measure);
+    if (value == null && answered()) {
+      throw new IllegalArgumentException("the run was not asked for " + measure.key());
+    }
+    return value == null ? 0.0 : value;
+  }
+
+  /** Heat to spare [-], 0 when it stopped. */
+  public double heat() {
+    return get(Measure.HEAT);
+  }
+
+  /** Furthest metal on the piece's ruler [m]. */
+  public double reach() {
+    return get(Measure.REACH);
+  }
+
+  /** Length left empty [m], 0 when it is full. */
+  public double missing() {
+    return get(Measure.MISSING);
+  }
+
+  /** See {@link SignedMargin} [-]. */
+  public double signed() {
+    return get(Measure.MARGIN);
+  }
+
+  /** Worst lap index in the piece [-]. */
+  public double worstLap() {
+    return get(Measure.LAP);
+  }
+
+  /** Fastest through any gate [m/s]. */
+  public double gateSpeed() {
+    return get(Measure.GATE_SPEED);
+  }
+
+  /** Whether the rim stays rounded somewhere. */
+  public boolean edgesRounded() {
+    return get(Measure.EDGE) > 0.0;
+  }
+
   /** Whether the piece filled and came out in one piece; see {@link VerdictWord#fills}. */
   public boolean filled() {
     return end == End.FILLED;
@@ -97,7 +132,7 @@ public record RunSummary(
 
   /** Whether it filled with so much heat to spare. */
   public boolean fillsWith(double spare) {
-    return filled() && heat >= spare;
+    return filled() && heat() >= spare;
   }
 
   /** Whether there is an answer at all. */
@@ -114,9 +149,9 @@ public record RunSummary(
       return Double.NEGATIVE_INFINITY;
     }
     if (end == End.APART) {
-      return 0.5 * (1.0 + heat);
+      return 0.5 * (1.0 + heat());
     }
-    return filled() ? 1.0 + heat : Math.min(0.0, signed);
+    return filled() ? 1.0 + heat() : Math.min(0.0, signed());
   }
 
   /** What a map shows. */
@@ -127,24 +162,17 @@ public record RunSummary(
     if (!filled()) {
       return end == End.APART ? Mark.APART : Mark.STOPS;
     }
-    if (heat < VerdictWord.JUST) {
+    if (heat() < VerdictWord.JUST) {
       return Mark.JUST;
     }
-    return worstLap >= LapStretch.PLAIN ? Mark.LAPS : Mark.FILLS;
+    return worstLap() >= LapStretch.PLAIN ? Mark.LAPS : Mark.FILLS;
   }
 
   /** A glance at a run that gave no answer. */
   public static RunSummary none(End end) {
     return new RunSummary(
         end,
-        0.0,
-        0.0,
-        0.0,
-        -1.0,
-        0.0,
-        0.0,
-        0.0,
-        false,
+        Collections.singletonMap(Measure.MARGIN, -1.0),
         0.0,
         Optional.empty(),
         FlowLimit.HAND,
@@ -152,29 +180,32 @@ public record RunSummary(
         EnumSet.noneOf(Finding.Kind.class));
   }
 
-  /** What is kept of a whole result. */
-  public static RunSummary of(PourCase job, PourResult result) {
-    if (result.outcome() instanceof Outcome.BrokeDown
-        || result.outcome() instanceof Outcome.Cancelled) {
+  /** The same with another value of a measure. */
+  public RunSummary with(Measure measure, double value) {
+    Map<Measure, Double> all = new LinkedHashMap<>(measured);
+    all.put(measure, value);
+    return new RunSummary(end, all, coldest, meeting, limitedBy, reason, findings);
+  }
+
+  /**
+   * What is kept of a whole result.
+   *
+   * @param also measures that it is asked for besides {@link Measure#ALL}
+   */
+  public static RunSummary of(PourCase job, PourResult result, Measure... also) {
+    if (!VerdictWord.isDecided(result)) {
       return none(End.BROKE_DOWN);
     }
-    boolean full = VerdictWord.isFull(result);
-    boolean filled = VerdictWord.fills(result);
-    double length = job.piece().limbs().stream().mapToDouble(l -> l.length()).sum();
-    double distance = result.margin().distance().orElse(full ? 0.0 : result.reach() - length);
+    Map<Measure, Double> measured = new LinkedHashMap<>();
+    Stream.concat(Measure.ALL.stream(), Stream.of(also))
+        .forEach(m -> measured.put(m, m.value().applyAsDouble(job, result)));
     EnumSet<Finding.Kind> kinds = EnumSet.noneOf(Finding.Kind.class);
     result.findings().forEach(f -> kinds.add(f.kind()));
+    boolean full = VerdictWord.isFull(result);
     return new RunSummary(
-        filled ? End.FILLED : full ? End.APART : End.STOPPED,
-        full ? result.margin().heat() : 0.0,
-        result.reach(),
-        full ? 0.0 : Math.max(0.0, -distance),
-        SignedMargin.of(job, result),
-        result.outcome().time(),
+        VerdictWord.fills(result) ? End.FILLED : full ? End.APART : End.STOPPED,
+        measured,
         coldest(result.passages()),
-        result.laps().stream().mapToDouble(LapStretch::worstIndex).max().orElse(0.0),
-        filled && VerdictWord.isEdgeRounded(result),
-        result.gates().stream().mapToDouble(GateRecord::peakSpeed).max().orElse(0.0),
         result.meetings().stream().map(Meeting::kind).max(Enum::compareTo),
         result.flowLimitedBy(),
         result.stops().stream().findFirst().map(s -> s.reason()),

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Finding;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -20,10 +20,10 @@ import lastinch.solver.study.VerdictWord;
  * Pours a job again with each unknown at both ends of its band, then once on an unlucky and once on
  * a lucky day.
  *
- * <p>With c half the change of signed margin from one end to the other, a day moves each unknown by
- * its half-band times |c| over the root of the sum of all c squared, towards the end that its sign
- * says is bad (or good), on the scale of the logarithm where a band is wide. To first order that is
- * the likeliest of the days that come once in twenty.
+ * <p>With c half the change of a measure, as a rule the signed margin, from one end to the other, a
+ * day moves each unknown by its half-band times |c| over the root of the sum of all c squared,
+ * towards the end that its sign says is bad (or good), on the scale of the logarithm where a band
+ * is wide. To first order that is the likeliest of the days that come once in twenty.
  */
 public final class Bands {
   /** Share of the slurry between which the laws of mush are run at their ends [-]. */
@@ -41,12 +41,13 @@ public final class Bands {
    *
    * @param job a job of which {@code best} is the result
    * @param best filled or stopped short
+   * @param measure by which good and bad ends are told apart
    * @param workers how many pours at once, at least 1; the answer is the same for all
    * @param stopRequested polled often, from several threads
    * @return empty when asked to stop, or when the run itself has no verdict
    */
   public static Optional<BandStudy> around(
-      PourCase job, PourResult best, int workers, BooleanSupplier stopRequested) {
+      PourCase job, PourResult best, Measure measure, int workers, BooleanSupplier stopRequested) {
     if (VerdictWord.of(best).isEmpty()) {
       return Optional.empty();
     }
@@ -56,9 +57,10 @@ public final class Bands {
       jobs.add(unknown.set(job, unknown.towards(job, false, 1.0)));
       jobs.add(unknown.set(job, unknown.towards(job, true, 1.0)));
     }
-    try (RunCache studies = new RunCache(Pourer.DRY, workers, RunCache.Watch.NONE, stopRequested)) {
-      List<RunSummary> ends = allOf(studies.all(glances(jobs, stopRequested)));
-      List<OneAtATimeEffect> swings = swings(job, unknowns, ends);
+    try (RunCache studies =
+        new RunCache(Pourer.dry(measure), workers, RunCache.Watch.NONE, stopRequested)) {
+      List<RunSummary> ends = allOf(studies.pourAll(jobs));
+      List<OneAtATimeEffect> swings = swings(job, measure, unknowns, ends);
       List<PourResult> days =
           allOf(
               studies.<PourResult>all(
@@ -77,15 +79,6 @@ public final class Bands {
     } catch (RunCache.Cancelled e) {
       return Optional.empty();
     }
-  }
-
-  /** No job comes twice here, so none is kept. */
-  private static List<Supplier<RunSummary>> glances(List<PourCase> jobs, BooleanSupplier stop) {
-    List<Supplier<RunSummary>> tasks = new ArrayList<>();
-    for (PourCase job : jobs) {
-      tasks.add(() -> Pourer.DRY.pour(job, stop));
-    }
-    return tasks;
   }
 
   private static <T> List<T> allOf(List<Optional<T>> found) {
@@ -118,31 +111,32 @@ public final class Bands {
   }
 
   private static List<OneAtATimeEffect> swings(
-      PourCase job, List<UncertainInput> unknowns, List<RunSummary> ends) {
+      PourCase job, Measure measure, List<UncertainInput> unknowns, List<RunSummary> ends) {
     double sum = 0.0;
     for (int i = 0; i < unknowns.size(); i++) {
-      double c = half(ends.get(2 * i), ends.get(2 * i + 1));
+      double c = half(measure, ends.get(2 * i), ends.get(2 * i + 1));
       sum += c * c;
     }
     List<OneAtATimeEffect> swings = new ArrayList<>();
     for (int i = 0; i < unknowns.size(); i++) {
       RunSummary low = ends.get(2 * i);
       RunSummary high = ends.get(2 * i + 1);
-      double c = half(low, high);
+      double c = half(measure, low, high);
       swings.add(
           new OneAtATimeEffect(
               unknowns.get(i),
               unknowns.get(i).band(job).orElseThrow(),
               low,
               high,
+              measure,
               sum > 0.0 ? c * c / sum : 0.0));
     }
     return swings;
   }
 
-  /** Half the change of signed margin; nothing where one of the runs has no verdict. */
-  private static double half(RunSummary low, RunSummary high) {
-    return low.answered() && high.answered() ? 0.5 * (high.signed() - low.signed()) : 0.0;
+  /** Half the change; nothing where one of the runs has no verdict. */
+  private static double half(Measure measure, RunSummary low, RunSummary high) {
+    return low.answered() && high.answered() ? OneAtATimeEffect.half(measure, low, high) : 0.0;
   }
 
   /** The job on a day when all unknowns lean the same way. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import lastinch.solver.casting.PourCase;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 
@@ -83,11 +84,13 @@ public record FillProbability(
    *
    * @param studies makes the runs
    * @param job as it stands
+   * @param measure whose spread is split among the unknowns
    * @param days how many, taken up to a whole number of samples
    * @param thorough whether to look for interplay as well; takes many more runs
    * @throws RunCache.Cancelled when stopped before its end
    */
-  public static FillProbability of(RunCache studies, PourCase job, int days, boolean thorough) {
+  public static FillProbability of(
+      RunCache studies, PourCase job, Measure measure, int days, boolean thorough) {
     List<UncertainInput> unknowns = UncertainInput.openIn(job);
     RunSummary plan = studies.pour(job);
     if (unknowns.isEmpty()) {
@@ -115,8 +118,8 @@ public record FillProbability(
         }
       }
     }
-    List<Influence> influences = influences(unknowns, points, glances);
-    List<Double> inAll = thorough ? inAll(studies, job, unknowns, influences) : List.of();
+    List<Influence> influences = influences(measure, unknowns, points, glances);
+    List<Double> inAll = thorough ? inAll(studies, job, measure, unknowns, influences) : List.of();
     return new FillProbability(
         plan,
         ChanceInterval.of(yes, counted),
@@ -166,10 +169,13 @@ public record FillProbability(
    * for, so that chance likenesses with a large one do not pass for a share of a small one.
    */
   private static List<Influence> influences(
-      List<UncertainInput> unknowns, List<double[]> points, List<RunSummary> glances) {
+      Measure measure,
+      List<UncertainInput> unknowns,
+      List<double[]> points,
+      List<RunSummary> glances) {
     int[] kept =
         IntStream.range(0, glances.size()).filter(i -> glances.get(i).answered()).toArray();
-    double[] left = Arrays.stream(kept).mapToDouble(i -> glances.get(i).signed()).toArray();
+    double[] left = Arrays.stream(kept).mapToDouble(i -> glances.get(i).get(measure)).toArray();
     double whole = FirstOrderIndex.variance(left);
     List<Influence> all = new ArrayList<>();
     List<UncertainInput> open = new ArrayList<>(unknowns);
@@ -200,7 +206,11 @@ public record FillProbability(
   }
 
   private static List<Double> inAll(
-      RunCache studies, PourCase job, List<UncertainInput> unknowns, List<Influence> influences) {
+      RunCache studies,
+      PourCase job,
+      Measure measure,
+      List<UncertainInput> unknowns,
+      List<Influence> influences) {
     int d = unknowns.size();
     double[][] both = ScrambledSobol.points(2 * d, PAIRED_DAYS, OTHER_SEED);
     List<double[]> points = new ArrayList<>();
@@ -218,13 +228,13 @@ public record FillProbability(
         points.add(mixed);
       }
     }
-    double[] signed =
-        pour(studies, job, unknowns, points).stream().mapToDouble(RunSummary::signed).toArray();
-    double[] a = Arrays.copyOfRange(signed, 0, PAIRED_DAYS);
-    double[] b = Arrays.copyOfRange(signed, PAIRED_DAYS, 2 * PAIRED_DAYS);
+    double[] values =
+        pour(studies, job, unknowns, points).stream().mapToDouble(g -> g.get(measure)).toArray();
+    double[] a = Arrays.copyOfRange(values, 0, PAIRED_DAYS);
+    double[] b = Arrays.copyOfRange(values, PAIRED_DAYS, 2 * PAIRED_DAYS);
     List<Double> all = new ArrayList<>();
     for (int i = 0; i < influences.size(); i++) {
-      double[] mixed = Arrays.copyOfRange(signed, (i + 2) * PAIRED_DAYS, (i + 3) * PAIRED_DAYS);
+      double[] mixed = Arrays.copyOfRange(values, (i + 2) * PAIRED_DAYS, (i + 3) * PAIRED_DAYS);
       all.add(PairedTrials.inAll(a, b, mixed));
     }
     return all;

@@ -2,6 +2,7 @@ package lastinch.solver.uncertainty;
 
 import java.util.Objects;
 import lastinch.solver.material.Band;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunSummary;
 
 /**
@@ -11,19 +12,32 @@ import lastinch.solver.study.RunSummary;
  * @param band its band in the case
  * @param low what comes of the pour with the figure at its low end
  * @param high the same at its high end
- * @param share of the spread of the signed margin that comes from it [-]; all shares make 1
+ * @param measure by which it is judged
+ * @param share of the spread of the measure that comes from it [-]; all shares make 1
  */
 public record OneAtATimeEffect(
-    UncertainInput unknown, Band band, RunSummary low, RunSummary high, double share) {
+    UncertainInput unknown,
+    Band band,
+    RunSummary low,
+    RunSummary high,
+    Measure measure,
+    double share) {
   public OneAtATimeEffect {
     Objects.requireNonNull(unknown, "unknown");
     Objects.requireNonNull(band, "band");
     Objects.requireNonNull(low, "low");
     Objects.requireNonNull(high, "high");
+    Objects.requireNonNull(measure, "measure");
   }
 
-  /** Half the change of signed margin from low to high [-]; positive when more is better. */
+  /**
+   * Half the change of the measure from low to high; positive when more of the figure is better.
+   */
   public double half() {
-    return 0.5 * (high.signed() - low.signed());
+    return half(measure, low, high);
+  }
+
+  static double half(Measure measure, RunSummary low, RunSummary high) {
+    return 0.5 * (measure.goodness(high.get(measure)) - measure.goodness(low.get(measure)));
   }
 }

@@ -18,6 +18,7 @@ import lastinch.solver.material.Band;
 import lastinch.solver.material.Basis;
 import lastinch.solver.material.Citation;
 import lastinch.solver.run.SampleJob;
+import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +57,7 @@ class GatePlacementExactSolutionTest {
 
   private static GatePlacement search(int most) {
     try (RunCache studies = InventedPours.studies(InventedPours.by(j -> heat(j)))) {
-      return GatePlacement.of(studies, plate(), OWNED, 0.2, most);
+      return GatePlacement.of(studies, plate(), OWNED, Goal.heat(0.2), most);
     }
   }
 
@@ -107,7 +108,8 @@ class GatePlacementExactSolutionTest {
   @Test
   void ofLayoutsAsGoodTheOneWithFewestGatesWins() {
     try (RunCache studies = InventedPours.studies(InventedPours.by(j -> 0.5))) {
-      GatePlacement gates = GatePlacement.of(studies, plate(), OWNED, 0.2, GatePlacement.MOST);
+      GatePlacement gates =
+          GatePlacement.of(studies, plate(), OWNED, Goal.heat(0.2), GatePlacement.MOST);
       assertThat(gates.best().layout().number()).isEqualTo(1);
       assertThat(gates.answers().subList(1, gates.answers().size()))
           .filteredOn(a -> a.layout().number() > 1)

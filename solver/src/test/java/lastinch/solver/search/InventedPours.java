@@ -1,6 +1,7 @@
 package lastinch.solver.search;
 
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
@@ -14,6 +15,7 @@ import lastinch.solver.result.Finding;
 import lastinch.solver.result.FlowLimit;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.SampleJob;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -35,19 +37,34 @@ public final class InventedPours {
     };
   }
 
+  /** Of a piece 320 mm long. */
+  static Map<Measure, Double> measured(double spare, double gateSpeed) {
+    boolean fills = spare >= 0.0;
+    return Map.of(
+        Measure.HEAT,
+        fills ? Math.min(1.0, spare) : 0.0,
+        Measure.REACH,
+        fills ? 0.32 : 0.32 * (1.0 + Math.max(-1.0, spare)),
+        Measure.MISSING,
+        fills ? 0.0 : 0.32 * Math.min(1.0, -spare),
+        Measure.MARGIN,
+        Math.max(-1.0, spare),
+        Measure.TIME,
+        1.0,
+        Measure.LAP,
+        0.0,
+        Measure.GATE_SPEED,
+        gateSpeed,
+        Measure.EDGE,
+        0.0);
+  }
+
   public static RunSummary glance(double spare) {
     boolean fills = spare >= 0.0;
     return new RunSummary(
         fills ? RunSummary.End.FILLED : RunSummary.End.STOPPED,
-        fills ? Math.min(1.0, spare) : 0.0,
-        fills ? 0.32 : 0.32 * (1.0 + Math.max(-1.0, spare)),
-        fills ? 0.0 : 0.32 * Math.min(1.0, -spare),
-        Math.max(-1.0, spare),
-        1.0,
+        measured(spare, 0.4),
         1200.0,
-        0.0,
-        false,
-        0.4,
         Optional.empty(),
         FlowLimit.HAND,
         fills ? Optional.empty() : Optional.of(StopReason.SLUSH),

@@ -16,6 +16,7 @@ import lastinch.solver.result.Meeting;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.result.StopReason;
 import lastinch.solver.run.DryPour;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -57,15 +58,8 @@ class NextStepLimitsTest {
     boolean fills = spare >= 0.0;
     return new RunSummary(
         fills ? RunSummary.End.FILLED : RunSummary.End.STOPPED,
-        fills ? Math.min(1.0, spare) : 0.0,
-        fills ? 0.32 : 0.32 * (1.0 + Math.max(-1.0, spare)),
-        fills ? 0.0 : 0.32 * Math.min(1.0, -spare),
-        Math.max(-1.0, spare),
-        1.0,
+        InventedPours.measured(spare, speed),
         1200.0,
-        0.0,
-        false,
-        speed,
         Optional.empty(),
         FlowLimit.HAND,
         fills ? Optional.empty() : Optional.of(StopReason.SLUSH),
@@ -82,15 +76,8 @@ class NextStepLimitsTest {
     RunSummary met =
         new RunSummary(
             stopped.end(),
-            stopped.heat(),
-            stopped.reach(),
-            stopped.missing(),
-            stopped.signed(),
-            stopped.time(),
+            stopped.measured(),
             stopped.coldest(),
-            stopped.worstLap(),
-            stopped.edgesRounded(),
-            stopped.gateSpeed(),
             Optional.of(Meeting.Kind.COLD_SHUT),
             stopped.limitedBy(),
             stopped.reason(),
@@ -189,7 +176,7 @@ class NextStepLimitsTest {
   @Test
   void whatIsOfferedIsWhatAPourOfItGives() {
     PourCase slow = InventedPours.feather();
-    BandStudy bands = Bands.around(slow, RUN, 2, () -> false).orElseThrow();
+    BandStudy bands = Bands.around(slow, RUN, Measure.MARGIN, 2, () -> false).orElseThrow();
     try (RunCache studies = RunCache.onAllCores(RunCache.Watch.NONE, () -> false)) {
       NextStep next =
           NextStep.of(studies, slow, bands, Owned.nothing(InventedPours.marks()), WANTED)

@@ -13,6 +13,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
+import lastinch.solver.study.Goal;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -87,7 +88,7 @@ class OperatingMapExactSolutionTest {
     double cold = 350.0 + SampleJob.ZERO;
     double hot = 550.0 + SampleJob.ZERO;
     OperatingMap.Question question =
-        new OperatingMap.Question(heat, cold, hot, thick, -0.6e-3, 0.0, 4, 3, SPARE);
+        new OperatingMap.Question(heat, cold, hot, thick, -0.6e-3, 0.0, 4, 3, Goal.heat(SPARE));
     try (RunCache studies = InventedPours.studies(Pourer.DRY)) {
       OperatingMap room = OperatingMap.of(studies, job, question);
       List<OperatingMap.Line> fills = lines(room, OperatingMap.Parts.FILLS);
@@ -149,7 +150,8 @@ class OperatingMapExactSolutionTest {
     wrong.add(new double[] {2.0, 2.0});
     wrong.add(new double[] {-1.0, 2.0});
     for (double[] r : wrong) {
-      assertThatThrownBy(() -> new OperatingMap.Question(s, r[0], r[1], w, 5.0, 40.0, 5, 5, SPARE))
+      assertThatThrownBy(
+              () -> new OperatingMap.Question(s, r[0], r[1], w, 5.0, 40.0, 5, 5, Goal.heat(SPARE)))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("emptiesIn");
     }
@@ -172,7 +174,7 @@ class OperatingMapExactSolutionTest {
         40.0,
         steps,
         steps,
-        SPARE);
+        Goal.heat(SPARE));
   }
 
   private static double wait(PourCase job) {

@@ -14,6 +14,7 @@ import lastinch.solver.levers.Owned;
 import lastinch.solver.run.SampleFoundry;
 import lastinch.solver.run.SampleJob;
 import lastinch.solver.study.Goal;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -126,7 +127,7 @@ class SmallestChangeExactSolutionTest {
     PourCase job = InventedPours.feather();
     LeverAnswer rounded = notEnough(InventedPours.lever(job, "emptiesIn"), 0.15, true);
     LeverAnswer sharp = notEnough(InventedPours.lever(job, "emptiesIn"), 0.10, false);
-    Goal edge = new Goal(SPARE, true);
+    Goal edge = Goal.heat(SPARE).withFullEdge();
     assertThat(SmallestChange.cost(sharp, edge)).isLessThan(SmallestChange.cost(rounded, edge));
     Goal heat = Goal.heat(SPARE);
     assertThat(SmallestChange.cost(sharp, heat)).isGreaterThan(SmallestChange.cost(rounded, heat));
@@ -135,24 +136,7 @@ class SmallestChangeExactSolutionTest {
   /** An answer of which the best leaves so much heat to spare, at the value as it is. */
   private static LeverAnswer notEnough(Lever lever, double heat, boolean rounded) {
     RunSummary g = InventedPours.glance(heat);
-    Trial best =
-        new Trial(
-            lever.now(),
-            new RunSummary(
-                g.end(),
-                g.heat(),
-                g.reach(),
-                g.missing(),
-                g.signed(),
-                g.time(),
-                g.coldest(),
-                g.worstLap(),
-                rounded,
-                g.gateSpeed(),
-                g.meeting(),
-                g.limitedBy(),
-                g.reason(),
-                g.findings()));
+    Trial best = new Trial(lever.now(), g.with(Measure.EDGE, rounded ? 1.0 : 0.0));
     return new LeverAnswer(
         lever,
         LeverAnswer.Kind.NOT_ENOUGH,

@@ -10,6 +10,7 @@ import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.Outcome;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.SignedMargin;
 import lastinch.solver.study.VerdictWord;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,7 @@ class BandsLimitsTest {
   }
 
   private static BandStudy study(PourCase job, int workers) {
-    return Bands.around(job, pour(job), workers, () -> false).orElseThrow();
+    return Bands.around(job, pour(job), Measure.MARGIN, workers, () -> false).orElseThrow();
   }
 
   private static PourCase atEnd(PourCase job, boolean up) {
@@ -115,7 +116,9 @@ class BandsLimitsTest {
     PourResult best = pour(job);
     for (int workers : List.of(1, 2)) {
       AtomicInteger polls = new AtomicInteger();
-      assertThat(Bands.around(job, best, workers, () -> polls.incrementAndGet() > 50)).isEmpty();
+      assertThat(
+              Bands.around(job, best, Measure.MARGIN, workers, () -> polls.incrementAndGet() > 50))
+          .isEmpty();
     }
   }
 
@@ -125,6 +128,6 @@ class BandsLimitsTest {
     AtomicInteger polls = new AtomicInteger();
     PourResult stopped = DryPour.run(job, RunObserver.NONE, () -> polls.incrementAndGet() > 50);
     assertThat(stopped.outcome()).isInstanceOf(Outcome.Cancelled.class);
-    assertThat(Bands.around(job, stopped, 1, () -> false)).isEmpty();
+    assertThat(Bands.around(job, stopped, Measure.MARGIN, 1, () -> false)).isEmpty();
   }
 }

@@ -14,6 +14,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.material.Band;
 import lastinch.solver.material.MouldMedium;
 import lastinch.solver.search.InventedPours;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
@@ -25,7 +26,7 @@ class FillProbabilityLimitsTest {
 
   private static FillProbability sure(Pourer pourer, PourCase job, int threads) {
     try (RunCache studies = new RunCache(pourer, threads, RunCache.Watch.NONE, () -> false)) {
-      return FillProbability.of(studies, job, 1024, false);
+      return FillProbability.of(studies, job, Measure.MARGIN, 1024, false);
     }
   }
 
@@ -203,7 +204,7 @@ class FillProbabilityLimitsTest {
         InventedPours.by(
             j -> (6.0 - InventedPours.seconds(j)) * (InventedPours.reading(j) / reading - 1.0));
     try (RunCache studies = InventedPours.studies(product)) {
-      FillProbability sure = FillProbability.of(studies, job, 1024, true);
+      FillProbability sure = FillProbability.of(studies, job, Measure.MARGIN, 1024, true);
       assertThat(sure.influences()).allMatch(i -> i.alone() < 0.1);
       assertThat(sure.inAll()).allMatch(t -> t > 0.8);
     }
@@ -215,7 +216,7 @@ class FillProbabilityLimitsTest {
     AtomicInteger polls = new AtomicInteger();
     try (RunCache studies =
         new RunCache(bySeconds(), 2, RunCache.Watch.NONE, () -> polls.incrementAndGet() > 50)) {
-      assertThatThrownBy(() -> FillProbability.of(studies, job, 1024, false))
+      assertThatThrownBy(() -> FillProbability.of(studies, job, Measure.MARGIN, 1024, false))
           .isInstanceOf(RunCache.Cancelled.class);
     }
   }

@@ -21,6 +21,7 @@ import lastinch.solver.result.PourResult;
 import lastinch.solver.result.Poured;
 import lastinch.solver.run.DryPour;
 import lastinch.solver.search.NextStep;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.Bands;
@@ -69,7 +70,7 @@ final class Shop implements Workshop {
   public Optional<BandStudy> bands(
       PourCase pourCase, PourResult best, BooleanSupplier stopRequested) {
     int workers = Math.max(1, Runtime.getRuntime().availableProcessors());
-    return Bands.around(pourCase, best, workers, stopRequested);
+    return Bands.around(pourCase, best, Measure.MARGIN, workers, stopRequested);
   }
 
   @Override

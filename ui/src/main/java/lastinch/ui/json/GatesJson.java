@@ -23,7 +23,7 @@ public final class GatesJson {
         .put("file", file)
         .put("title", plan.title())
         .put("digest", plan.digest())
-        .put("asked_percent", 100.0 * gates.wanted(), StudyJson.DIGITS)
+        .put("asked_percent", 100.0 * gates.goal().spare(), StudyJson.DIGITS)
         .put("solved", gates.solved());
     StudyJson.how(json, how);
     StudyJson.glance(json.open("plan", '{'), gates.plan()).close('}');

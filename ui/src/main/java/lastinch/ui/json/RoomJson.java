@@ -21,7 +21,7 @@ public final class RoomJson {
         .put("file", file)
         .put("title", plan.title())
         .put("digest", plan.digest())
-        .put("spare_percent", 100.0 * room.spare(), StudyJson.DIGITS)
+        .put("spare_percent", 100.0 * room.goal().spare(), StudyJson.DIGITS)
         .put("whole", room.whole())
         .put("runs", room.runs());
     StudyJson.how(json, how);

@@ -4,6 +4,7 @@ import lastinch.cases.units.Dimension;
 import lastinch.cases.units.DisplayUnits;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.ParameterUnit;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunSummary;
 import lastinch.ui.words.study.HowPoured;
 
@@ -28,15 +29,15 @@ final class StudyJson {
     if (!g.answered()) {
       return json;
     }
-    json.put("heat_percent", 100.0 * g.heat(), DIGITS)
-        .put("reach_mm", MILLI * g.reach(), DIGITS)
-        .put("missing_mm", MILLI * g.missing(), DIGITS)
-        .put("margin", g.signed(), DIGITS)
-        .put("time_s", g.time(), DIGITS)
-        .put("worstLap", g.worstLap(), DIGITS)
-        .put("gate_m_per_s", g.gateSpeed(), DIGITS)
-        .put("edgesRounded", g.edgesRounded())
-        .put("heldBackBy", ResultJson.camel(g.limitedBy()));
+    for (Measure measure : Measure.ALL) {
+      if (measure.unit() == ParameterUnit.CHOICE) {
+        json.put(measure.key(), g.get(measure) > 0.0);
+      } else {
+        String key = measure.key() + suffix(measure.unit());
+        json.put(key, number(measure.unit(), g.get(measure)), DIGITS);
+      }
+    }
+    json.put("heldBackBy", ResultJson.camel(g.limitedBy()));
     if (g.meeting().isPresent()) {
       json.put("meeting", ResultJson.camel(g.meeting().get()));
     } else {
@@ -84,6 +85,15 @@ final class StudyJson {
     };
   }
 
+  private static String suffix(ParameterUnit unit) {
+    return switch (unit) {
+      case SHARE -> "_percent";
+      case SPEED -> "_m_per_s";
+      case FACTOR, COUNT -> "";
+      default -> "_" + unit(unit);
+    };
+  }
+
   static String unit(ParameterUnit unit) {
     return switch (unit) {
       case HEAT -> "degC";
@@ -93,6 +103,7 @@ final class StudyJson {
       case LENGTH, LENGTH_CHANGE -> "mm";
       case MASS -> "kg";
       case MASS_RATE -> "kg/s";
+      case SPEED -> "m/s";
       case VOLUME -> "cm3";
       case ANGLE -> "deg";
       case HEAT_PULL -> "W/m2K";

@@ -12,6 +12,7 @@ import lastinch.solver.casting.PourCase;
 import lastinch.solver.filling.RunObserver;
 import lastinch.solver.result.PourResult;
 import lastinch.solver.run.DryPour;
+import lastinch.solver.study.Measure;
 import lastinch.solver.uncertainty.BandStudy;
 import lastinch.solver.uncertainty.Bands;
 import lastinch.ui.words.pour.VerdictSentence;
@@ -37,7 +38,7 @@ class TeachingCasesPinnedValueTest {
     ReadResult read = CaseReader.read(file, new CatalogueMaterials(Catalogue.builtIn()));
     PourCase job = ((ReadResult.Sound) read).plan().pourCase();
     PourResult best = DryPour.run(job, RunObserver.NONE, () -> false);
-    Optional<BandStudy> bands = Bands.around(job, best, 2, () -> false);
+    Optional<BandStudy> bands = Bands.around(job, best, Measure.MARGIN, 2, () -> false);
     assertThat(VerdictSentence.valueOf(bands.orElseThrow().verdict().name()).key()).isEqualTo(word);
   }
 }

@@ -18,6 +18,7 @@ import lastinch.solver.run.DryPour;
 import lastinch.solver.search.GatePlacement;
 import lastinch.solver.search.SmallestChange;
 import lastinch.solver.study.Goal;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.uncertainty.FillProbability;
@@ -63,7 +64,7 @@ public class DemoQuestions {
   @Benchmark
   public FillProbability sure() {
     try (RunCache studies = studies()) {
-      return FillProbability.of(studies, job(), FillProbability.USUAL_DAYS, false);
+      return FillProbability.of(studies, job(), Measure.MARGIN, FillProbability.USUAL_DAYS, false);
     }
   }
 
@@ -103,7 +104,7 @@ public class DemoQuestions {
           studies,
           job(),
           OwnedThings.of(demo.plan(), materials, DisplayUnits.METRIC),
-          SPARE,
+          Goal.heat(SPARE),
           GatePlacement.MOST);
     }
   }

@@ -83,7 +83,15 @@ public class DemoStudy {
           studies,
           demo.plan().pourCase(),
           new OperatingMap.Question(
-              seconds, 2.0, 8.0, reads, heat(1080.0), heat(1250.0), steps, steps, SPARE));
+              seconds,
+              2.0,
+              8.0,
+              reads,
+              heat(1080.0),
+              heat(1250.0),
+              steps,
+              steps,
+              Goal.heat(SPARE)));
     }
   }
 

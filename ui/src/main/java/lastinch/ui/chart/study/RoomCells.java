@@ -80,7 +80,7 @@ final class RoomCells {
   private boolean inside(int column, int row) {
     Optional<RunSummary> g = room.at(column, row);
     return g.isPresent()
-        && (parts == OperatingMap.Parts.FILLS ? g.get().filled() : g.get().fillsWith(room.spare()));
+        && (parts == OperatingMap.Parts.FILLS ? g.get().filled() : room.goal().isMetBy(g.get()));
   }
 
   /** The region, in values of the two levers. */

@@ -148,7 +148,7 @@ public final class RoomChart {
     Area stops = new Area(area);
     stops.subtract(fills);
     fills.subtract(good);
-    String spare = figures.percent(room.spare());
+    String spare = figures.percent(room.goal().spare());
     inside(g, area, good, sentences.say("room.chart.good", "spare", spare));
     inside(g, area, fills, sentences.say("room.chart.less"));
     inside(g, area, stops, sentences.say("room.chart.stops"));

@@ -14,7 +14,7 @@ final class RoomWords {
 
   static String message(OperatingMap room, Sentences sentences, Figures figures) {
     String outcome = new GlanceWords(sentences, figures).outcome(room.plan());
-    if (room.plan().fillsWith(room.spare())) {
+    if (room.goal().isMetBy(room.plan())) {
       return PlainLetters.of(sentences.say("room.says.good", "outcome", outcome));
     }
     double nearest = Double.POSITIVE_INFINITY;
@@ -22,8 +22,7 @@ final class RoomWords {
     int row = 0;
     for (int r = 0; r < room.upValues().size(); r++) {
       for (int c = 0; c < room.acrossValues().size(); c++) {
-        boolean good =
-            room.at(c, r).filter((RunSummary g) -> g.fillsWith(room.spare())).isPresent();
+        boolean good = room.at(c, r).filter((RunSummary g) -> room.goal().isMetBy(g)).isPresent();
         double far = Math.hypot(across(room, c), up(room, r));
         if (good && far < nearest) {
           nearest = far;
@@ -33,7 +32,7 @@ final class RoomWords {
       }
     }
     if (nearest == Double.POSITIVE_INFINITY) {
-      String spare = figures.percent(room.spare());
+      String spare = figures.percent(room.goal().spare());
       return PlainLetters.of(sentences.say("room.says.none", "outcome", outcome, "spare", spare));
     }
     LeverWords levers = new LeverWords(sentences, figures);

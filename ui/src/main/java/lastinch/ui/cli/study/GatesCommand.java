@@ -17,6 +17,7 @@ import lastinch.solver.casting.Place;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.casting.gating.Gate;
 import lastinch.solver.search.GatePlacement;
+import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 import lastinch.ui.chart.StudyCharts;
@@ -90,7 +91,11 @@ public final class GatesCommand extends OnePlanCommand {
     double wanted = spare.of(plan);
     GatePlacement gates =
         GatePlacement.of(
-            studies, plan.pourCase(), asked.owned(), wanted, Integer.parseInt(most.strip()));
+            studies,
+            plan.pourCase(),
+            asked.owned(),
+            Goal.heat(wanted),
+            Integer.parseInt(most.strip()));
     GatesText text = new GatesText(sentences, asked.figures());
     Map<String, OutFolder.Content> files = new LinkedHashMap<>();
     files.put(READY, f -> Files.write(f, ready(plan, gates), StandardCharsets.UTF_8));

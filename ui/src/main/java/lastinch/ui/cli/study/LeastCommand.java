@@ -87,10 +87,10 @@ public final class LeastCommand extends OnePlanCommand {
 
   @Override
   Answer answer(Request asked, RunCache studies) {
-    double wanted = spare.of(asked.plan());
+    Goal heat = Goal.heat(spare.of(asked.plan()));
     SmallestChange least =
         SmallestChange.of(
-            studies, asked.plan().pourCase(), chosen(asked), new Goal(wanted, fullEdge));
+            studies, asked.plan().pourCase(), chosen(asked), fullEdge ? heat.withFullEdge() : heat);
     LeastText text = new LeastText(sentences, asked.figures());
     Optional<SureChange.Wanted> sures =
         chance()

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.levers.ParameterUnit;
 import lastinch.solver.search.OperatingMap;
+import lastinch.solver.study.Goal;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 import lastinch.ui.chart.StudyCharts;
@@ -105,7 +106,7 @@ public final class RoomCommand extends OnePlanCommand {
     Side a = sides.across().orElseThrow();
     Side b = sides.up().orElseThrow();
     return new OperatingMap.Question(
-        a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, wanted);
+        a.lever(), a.from(), a.to(), b.lever(), b.from(), b.to(), steps, steps, Goal.heat(wanted));
   }
 
   private Answer answer(Request asked, OperatingMap room) {

@@ -3,6 +3,7 @@ package lastinch.ui.cli.study;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lastinch.solver.study.Measure;
 import lastinch.solver.study.RunCache;
 import lastinch.solver.study.RunSummary;
 import lastinch.solver.uncertainty.FillProbability;
@@ -60,7 +61,8 @@ public final class SureCommand extends OnePlanCommand {
 
   @Override
   Answer answer(Request asked, RunCache studies) {
-    FillProbability sure = FillProbability.of(studies, asked.plan().pourCase(), count(), thorough);
+    FillProbability sure =
+        FillProbability.of(studies, asked.plan().pourCase(), Measure.MARGIN, count(), thorough);
     SureText text = new SureText(sentences, asked.figures());
     return new Answer(
         text.full(asked.plan(), asked.how().typed(file()), sure),

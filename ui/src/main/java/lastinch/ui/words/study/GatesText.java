@@ -49,8 +49,8 @@ public final class GatesText {
   private List<String> page(Plan plan, GatePlacement gates, boolean all) {
     Page page = new Page();
     page.paragraph(verdict(gates));
-    if (gates.solved() && gates.best().glance().heat() < gates.wanted()) {
-      page.paragraph(sentences.say("gates.less", "spare", figures.percent(gates.wanted())));
+    if (gates.solved() && !gates.goal().isMetBy(gates.best().glance())) {
+      page.paragraph(sentences.say("gates.less", "spare", figures.percent(gates.goal().spare())));
     }
     gates
         .best()

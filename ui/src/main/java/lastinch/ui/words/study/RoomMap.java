@@ -80,7 +80,7 @@ final class RoomMap {
         String name = "room.key." + key.name();
         parts.add(
             key == Key.SPARE
-                ? sentences.say(name, "spare", figures.percent(room.spare()))
+                ? sentences.say(name, "spare", figures.percent(room.goal().spare()))
                 : sentences.say(name));
       }
     }
@@ -154,7 +154,7 @@ final class RoomMap {
     if (!practical) {
       return Key.BEYOND.mark;
     }
-    if (!glance.get().fillsWith(room.spare())) {
+    if (!room.goal().isMetBy(glance.get())) {
       return Key.LESS.mark;
     }
     return glance.get().worstLap() >= LapStretch.PLAIN ? Key.LAPS.mark : Key.SPARE.mark;

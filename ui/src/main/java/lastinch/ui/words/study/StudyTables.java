@@ -99,7 +99,7 @@ public final class StudyTables {
           List.of(
               levers.value(room.up(), room.upValues().get(row)),
               text.where(room, row, RunSummary::filled),
-              text.where(room, row, g -> g.fillsWith(room.spare()))));
+              text.where(room, row, g -> room.goal().isMetBy(g))));
     }
     return List.of(
         new Table(
@@ -107,7 +107,7 @@ public final class StudyTables {
             List.of(
                 levers.name(room.up()),
                 say("table.room.fills"),
-                say("table.room.spare", "spare", figures.percent(room.spare()))),
+                say("table.room.spare", "spare", figures.percent(room.goal().spare()))),
             rows),
         ends(List.of(room.across(), room.up())));
   }
