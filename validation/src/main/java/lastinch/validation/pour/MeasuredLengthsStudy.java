@@ -49,8 +49,10 @@ public final class MeasuredLengthsStudy implements Study {
 
   private static final double MOST_LOSS = 6.0;
 
+  /** Longer than any metal here runs [m]; chosen. */
   private static final double LONG = 4.0;
 
+  /** Sand as it stands in the shop [degC]. */
   private static final double SAND = 20.0;
 
   /** Every row that metals and moulds of the catalogue can pour. */
@@ -261,25 +263,9 @@ public final class MeasuredLengthsStudy implements Study {
 
   /** The usual laws, fed from a head that is held. */
   private static Checking held(double head, double loss) {
-    Checking none = Checking.NONE;
-    return new Checking(
-        none.mouldStaysAtHeat(),
-        none.frictionFactor(),
-        none.spreading(),
-        OptionalDouble.of(loss),
-        none.pushesBack(),
-        none.freezingStraight(),
-        OptionalDouble.of(head),
-        none.entersAt(),
-        none.startsWet(),
-        none.fluid(),
-        none.cellLength(),
-        none.frontCourant(),
-        none.heatStep(),
-        none.mushShare(),
-        none.perfectContact(),
-        none.wallCurvature(),
-        none.lipLoss());
+    return Checking.NONE
+        .with(Checking.Figure.ENTRY_LOSS, loss)
+        .with(Checking.Figure.CUP_KEPT_AT, head);
   }
 
   @Override
