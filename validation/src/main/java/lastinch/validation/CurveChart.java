@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.Base64;
 import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.LogarithmicAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -39,6 +40,11 @@ final class CurveChart {
     XYSeriesCollection data = new XYSeriesCollection();
     data.addSeries(expected);
     data.addSeries(got);
+    for (StudyCurve.Point p : curve.points()) {
+      if (p.isRange()) {
+        data.addSeries(range(p, data.getSeriesCount()));
+      }
+    }
     XYLineAndShapeRenderer pens = new XYLineAndShapeRenderer(true, false);
     pens.setSeriesPaint(0, INK);
     pens.setSeriesStroke(0, new BasicStroke(1.6f));
@@ -48,7 +54,12 @@ final class CurveChart {
     pens.setSeriesShapesFilled(1, false);
     pens.setSeriesPaint(1, INK);
     pens.setSeriesOutlineStroke(1, new BasicStroke(1.4f));
-    XYPlot plot = new XYPlot(data, axis(curve.across()), axis(curve.up()), pens);
+    for (int i = 2; i < data.getSeriesCount(); i++) {
+      pens.setSeriesPaint(i, INK);
+      pens.setSeriesStroke(i, new BasicStroke(0.7f));
+    }
+    boolean byRatio = curve.isByRatio();
+    XYPlot plot = new XYPlot(data, axis(curve.across(), byRatio), axis(curve.up(), byRatio), pens);
     plot.setBackgroundPaint(Color.WHITE);
     plot.setDomainGridlinePaint(Color.LIGHT_GRAY);
     plot.setRangeGridlinePaint(Color.LIGHT_GRAY);
@@ -64,8 +75,16 @@ final class CurveChart {
     return "data:image/png;base64," + Base64.getEncoder().encodeToString(png.toByteArray());
   }
 
-  private static NumberAxis axis(String label) {
-    NumberAxis axis = new NumberAxis(label);
+  /** A thin line from end to end of a point's range. */
+  private static XYSeries range(StudyCurve.Point point, int key) {
+    XYSeries line = new XYSeries(key);
+    line.add(point.at(), point.low());
+    line.add(point.at(), point.high());
+    return line;
+  }
+
+  private static NumberAxis axis(String label, boolean byRatio) {
+    NumberAxis axis = byRatio ? new LogarithmicAxis(label) : new NumberAxis(label);
     axis.setAutoRangeIncludesZero(false);
     axis.setLabelFont(AXIS);
     axis.setTickLabelFont(TICKS);

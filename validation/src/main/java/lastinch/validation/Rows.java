@@ -35,7 +35,15 @@ public final class Rows {
    * @param up quantity and unit
    */
   public StudyCurve curve(String title, String across, String up) {
-    StudyCurve curve = new StudyCurve(title, across, up);
+    return add(new StudyCurve(title, across, up, false));
+  }
+
+  /** A curve whose axes both go by ratio; quantities and units as above. */
+  public StudyCurve ratioCurve(String title, String across, String up) {
+    return add(new StudyCurve(title, across, up, true));
+  }
+
+  private StudyCurve add(StudyCurve curve) {
     curves.add(curve);
     return curve;
   }

@@ -128,6 +128,9 @@ final class StudyPage {
     html.append(CurveChart.dataUri(curve)).append("\"/>\n<figcaption>");
     html.append(escape(curve.title()));
     html.append(". Line: expected. Rings: got; they should lie on the line.");
+    if (curve.points().stream().anyMatch(StudyCurve.Point::isRange)) {
+      html.append(" Thin lines: the range of what was got.");
+    }
     html.append("</figcaption></figure>\n");
   }
 

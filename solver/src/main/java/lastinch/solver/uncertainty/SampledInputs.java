@@ -22,7 +22,7 @@ public final class SampledInputs {
   private SampledInputs() {}
 
   /** The job with every unknown drawn; {@code point} has a number from 0 to 1 for each. */
-  static PourCase of(PourCase job, List<UncertainInput> unknowns, double[] point) {
+  public static PourCase of(PourCase job, List<UncertainInput> unknowns, double[] point) {
     PourCase day = job;
     for (int i = 0; i < unknowns.size(); i++) {
       day = put(day, unknowns.get(i), drawn(job, unknowns.get(i), point[i]));
@@ -37,13 +37,22 @@ public final class SampledInputs {
    */
   static double drawn(PourCase job, UncertainInput unknown, double share) {
     Band band = unknown.band(job).orElseThrow();
+    return Math.max(unknown.least(band.value()), Math.min(unknown.most(), drawn(band, share)));
+  }
+
+  /**
+   * The value below which a figure with an open band lies in a share of all days, wherever it
+   * belongs.
+   *
+   * @param share of the days [-], between 0 and 1
+   */
+  public static double drawn(Band band, double share) {
     double below = part(band, false);
     double weight = below / (below + part(band, true));
     boolean up = share >= weight;
     double tail = up ? (1.0 - share) / (1.0 - weight) : share / weight;
     double part = -BELL.inverseCumulativeProbability(0.5 * Math.min(1.0, tail)) / END;
-    double value = unknown.towards(job, up, Math.min(RAREST, part));
-    return Math.max(unknown.least(band.value()), Math.min(unknown.most(), value));
+    return UncertainInput.towards(band, up, Math.min(RAREST, part));
   }
 
   /** Length of one half of a band, on its own scale. */

@@ -14,7 +14,7 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
  * Scientific Computing, 1995; Burley, Practical Hash-based Owen Scrambling, J. Computer Graphics
  * Techniques 9 (4), 2020.
  */
-final class ScrambledSobol {
+public final class ScrambledSobol {
   /** Bits of the library's numbers, and those that are scrambled. */
   private static final int BITS = 52;
 
@@ -30,7 +30,7 @@ final class ScrambledSobol {
    * @param seed which sample
    * @return {@code count} points, each coordinate above 0 and below 1
    */
-  static double[][] points(int dimensions, int count, int seed) {
+  public static double[][] points(int dimensions, int count, int seed) {
     SobolSequenceGenerator sobol = new SobolSequenceGenerator(dimensions);
     double[][] points = new double[count][];
     int[] dealt = dealt(dimensions, seed);

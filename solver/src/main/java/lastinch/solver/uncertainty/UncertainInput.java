@@ -216,8 +216,13 @@ public enum UncertainInput {
    * @param part of the way [-], 0 = best, 1 = the end
    */
   public double towards(PourCase job, boolean up, double part) {
-    Band known =
-        band(job).orElseThrow(() -> new IllegalArgumentException("the job has no " + name()));
+    return towards(
+        band(job).orElseThrow(() -> new IllegalArgumentException("the job has no " + name())),
+        up,
+        part);
+  }
+
+  static double towards(Band known, boolean up, double part) {
     double end = up ? known.high() : known.low();
     if (isWide(known)) {
       return known.value() * StrictMath.exp(part * StrictMath.log(end / known.value()));
