@@ -134,6 +134,10 @@ final class MetalWords {
           may("share that freezes as mush", number("0", "1"), "of the new solid"),
           may("gap conducts perfectly", YES_NO, "nothing between metal and mould"),
           may("wall curvature", Choice.of("on", "off"), "mould round a thin section opens out"),
+          may(
+              "rims",
+              Choice.of("on", "off"),
+              "rims of a flat section have their own heat and flow"),
           may("lip costs nothing", YES_NO, "the metal enters as it reads"));
 
   private MetalWords() {}

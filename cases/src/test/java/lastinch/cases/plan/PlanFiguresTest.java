@@ -157,6 +157,7 @@ class PlanFiguresTest {
           share that freezes as mush: 0.3
           gap conducts perfectly: yes
           wall curvature: off
+          rims: off
           lip costs nothing: yes
         """;
     Checking checking = Bench.plan(bench.read(Bench.flat() + options)).pourCase().checking();
@@ -178,6 +179,7 @@ class PlanFiguresTest {
                 OptionalDouble.of(0.002),
                 OptionalDouble.of(0.3),
                 true,
+                false,
                 false,
                 false));
     assertThat(Bench.plan(bench.read(Bench.flat() + options)).pourCase().checking().isOn())

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  * @param perfectContact no resistance between metal and mould face
  * @param wallCurvature whether the mould round a convex section widens with depth
  * @param lipLoss whether metal cools between reading and cup
+ * @param rims whether a flat section of the network is parted into a middle and rims
  */
 public record Checking(
     boolean mouldStaysAtHeat,
@@ -43,7 +44,8 @@ public record Checking(
     OptionalDouble mushShare,
     boolean perfectContact,
     boolean wallCurvature,
-    boolean lipLoss) {
+    boolean lipLoss,
+    boolean rims) {
   /**
    * Longest thermal cell of a usual run of the network [m]; chosen. Halved: no stop of a demo moves
    * by over 1 %.
@@ -78,6 +80,7 @@ public record Checking(
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           false,
+          true,
           true,
           true);
 
@@ -144,6 +147,7 @@ public record Checking(
         changed == Figure.MUSH_SHARE ? OptionalDouble.of(value) : mushShare,
         perfectContact,
         wallCurvature,
-        lipLoss);
+        lipLoss,
+        rims);
   }
 }

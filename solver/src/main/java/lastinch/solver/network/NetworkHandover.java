@@ -5,10 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import lastinch.solver.filling.FilledState;
 import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.Lane;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.heat.CellHeat;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
+import lastinch.solver.network.layout.SectionRims;
 import lastinch.solver.result.PassageRecord.Role;
 import lastinch.solver.wall.WallColumns;
 
@@ -40,7 +42,7 @@ final class NetworkHandover {
       parts.add(new FilledState.Part(c.shape.name, c.shape.role));
     }
     cells = new FilledState.Builder(state.time, state.melt.table, state.melt.density, parts);
-    number = new int[state.allCells];
+    number = new int[state.columns];
     Arrays.fill(number, NONE);
   }
 
@@ -49,13 +51,18 @@ final class NetworkHandover {
     for (Channel c : state.channels) {
       for (int i = 0; i < c.shape.cells; i++) {
         if (c.wet[i] > TRACE * c.shape.volume[i] && c.wettedShare[i] > 0.0) {
-          addCell(c, i);
+          for (Lane lane : c.lanes) {
+            addCell(c, lane, i);
+          }
         }
       }
     }
     for (Channel c : state.channels) {
-      for (int i = 1; i < c.shape.cells; i++) {
-        join(number[c.firstCell + i - 1], number[c.firstCell + i], c.shape.faceArea[i], c.shape.dx);
+      for (Lane lane : c.lanes) {
+        joinAlong(c, lane);
+      }
+      if (c.hasRims()) {
+        joinAcross(c);
       }
     }
     for (int j = 0; j < state.ends.length; j++) {
@@ -78,20 +85,40 @@ final class NetworkHandover {
         .faces(wetted, touched, false, columns, heat.cupColumn());
   }
 
-  private void addCell(Channel c, int i) {
+  private void addCell(Channel c, Lane lane, int i) {
     ChannelShape shape = c.shape;
-    int cell = c.firstCell + i;
+    int column = lane.firstColumn + i;
     double height = shape.heightAt((i + 0.5) * shape.dx);
-    number[cell] =
-        cells.cell(1 + c.index, c.wet[i], shape.volume[i], height, heat.gap(cell), isSurface(c, i));
+    double mass = c.mass(lane, i, state.melt.density);
+    double volume = lane.share[i] * c.wet[i];
+    double room = lane.share[i] * shape.volume[i];
+    number[column] = cells.cell(1 + c.index, volume, room, height, lane.gap[i], isSurface(c, i));
     cells
-        .heat(c.enthalpy(i, state.melt.density), c.skinShare(i, state.melt.density), c.mostSolid[i])
+        .heat(lane.heat[i] / mass, c.skinShare(lane, i, state.melt.density), lane.mostSolid[i])
         .faces(
-            c.wettedShare[i] * shape.wall[i],
+            c.wettedShare[i] * lane.wall[i],
             c.fill(i) / c.wettedShare[i],
-            heat.isThick(cell),
+            heat.isThick(column),
             columns,
-            cell);
+            column);
+  }
+
+  private void joinAlong(Channel c, Lane lane) {
+    for (int i = 1; i < c.shape.cells; i++) {
+      double area = 0.5 * (lane.share[i - 1] + lane.share[i]) * c.shape.faceArea[i];
+      join(number[lane.firstColumn + i - 1], number[lane.firstColumn + i], area, c.shape.dx);
+    }
+  }
+
+  /** Rims touch the middle at both sides. */
+  private void joinAcross(Channel c) {
+    Lane rims = c.lanes[Lane.RIMS];
+    for (int i = 0; i < c.shape.cells; i++) {
+      SectionRims section = c.shape.rims(i);
+      double area = 2.0 * section.join() * c.shape.dx * c.fill(i);
+      int one = number[c.middle.firstColumn + i];
+      join(one, number[rims.firstColumn + i], area, section.breadth());
+    }
   }
 
   /** Whether a front stands in a cell; a full feeder has one at its end. */

@@ -70,7 +70,7 @@ class CarriedHeatOrderOfConvergenceTest {
   private static Bench rise(int cells) {
     Bench pipe = Bench.full(LENGTH, 0.0, LENGTH / cells, 0.1, 0.0, s -> ROUND);
     for (int i = 0; i < cells; i++) {
-      pipe.channel.heat[i] = pipe.density * pipe.channel.wet[i] * mean(i, cells, 0.0);
+      pipe.channel.middle.heat[i] = pipe.density * pipe.channel.wet[i] * mean(i, cells, 0.0);
     }
     pipe.state.cupEnthalpy = 1e5;
     return pipe;

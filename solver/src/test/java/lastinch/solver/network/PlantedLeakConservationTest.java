@@ -51,7 +51,7 @@ class PlantedLeakConservationTest {
             name,
             run -> {
               Channel c = piece(run);
-              c.heat[wettest(c)] -= LEAK * 3e5 * 7880.0 * run.books.metalVolume();
+              c.middle.heat[wettest(c)] -= LEAK * 3e5 * 7880.0 * run.books.metalVolume();
             });
     assertThat(accounts.heatError()).isBetween(0.1 * LEAK, 10.0 * LEAK);
   }

@@ -108,11 +108,11 @@ class WholeRunLimitsTest {
 
   @Test
   void contactWithAnOpenGapDoesNotMatterWhileNothingHasFrozenSoFar() {
-    PourResult tight =
-        pour(SampleJob.featherInSand(7.0).medium(SampleFoundry.sand(1200.0, 20.0)).build());
-    PourResult wide =
-        pour(SampleJob.featherInSand(7.0).medium(SampleFoundry.sand(1200.0, 600.0)).build());
-    // flow stops at 0.3 solid, the skin frees itself from 0.4 on
+    // whole sections: flow stops at 0.3 solid, the skin frees itself from 0.4 on
+    SampleJob.Options whole = SampleJob.Options.ordinary().wholeSections();
+    SampleJob feather = SampleJob.featherInSand(7.0).checking(whole);
+    PourResult tight = pour(feather.medium(SampleFoundry.sand(1200.0, 20.0)).build());
+    PourResult wide = pour(feather.medium(SampleFoundry.sand(1200.0, 600.0)).build());
     assertThat(tight.outcome()).isInstanceOf(Outcome.Misrun.class);
     assertThat(wide.reach()).isCloseTo(tight.reach(), within(1e-9));
   }

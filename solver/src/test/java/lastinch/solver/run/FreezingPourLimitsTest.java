@@ -60,9 +60,12 @@ class FreezingPourLimitsTest {
 
   @Test
   void contactAcrossAGapDoesNotMatterWhileNoSkinFreesItself() {
-    PourResult wide = poured(SampleJob.featherInSand(7.0));
+    PourResult wide = poured(SampleJob.featherInSand(7.0).checking(whole()));
     PourResult narrow =
-        poured(SampleJob.featherInSand(7.0).medium(SampleFoundry.sand(1200.0, 10.0)));
+        poured(
+            SampleJob.featherInSand(7.0)
+                .checking(whole())
+                .medium(SampleFoundry.sand(1200.0, 10.0)));
     assertThat(wide.outcome()).isInstanceOf(Outcome.Misrun.class);
     assertThat(wide.findings()).noneMatch(f -> f.kind() == Finding.Kind.GAP_COUNTS);
     assertThat(narrow.reach()).isEqualTo(wide.reach());
@@ -71,9 +74,9 @@ class FreezingPourLimitsTest {
 
   @Test
   void contactWithLiquidMatters() {
-    PourResult usual = poured(SampleJob.featherInSand(7.0));
+    PourResult usual = poured(SampleJob.featherInSand(12.0));
     PourResult better =
-        poured(SampleJob.featherInSand(7.0).medium(SampleFoundry.sand(1300.0, 85.0)));
+        poured(SampleJob.featherInSand(12.0).medium(SampleFoundry.sand(1300.0, 85.0)));
     assertThat(better.reach()).isLessThan(0.97 * usual.reach());
   }
 
@@ -107,6 +110,11 @@ class FreezingPourLimitsTest {
   private static List<Double> reaches(
       java.util.function.DoubleFunction<SampleJob> job, double... levers) {
     return DoubleStream.of(levers).mapToObj(x -> poured(job.apply(x)).reach()).toList();
+  }
+
+  /** Whole sections, whose rims do not free themselves before the middle stops. */
+  private static SampleJob.Options whole() {
+    return SampleJob.Options.ordinary().wholeSections();
   }
 
   /** A round channel under constant head, poured half a degree above freezing. */

@@ -27,8 +27,9 @@ class PouringLimitsTest {
     PourResult thick = poured(byHand(4e-3));
     assertThat(thin.flowLimitedBy()).isEqualTo(FlowLimit.HAND);
     assertThat(thick.flowLimitedBy()).isEqualTo(FlowLimit.HAND);
-    // twice the thickness lasts twice as long at half the speed; a standing head would double it
-    assertThat(thick.reach() / thin.reach()).isBetween(0.9, 1.5);
+    // twice the thickness lasts twice as long at half the speed, a little more as rims stiffen; a
+    // standing head makes it over 1.8 times
+    assertThat(thick.reach() / thin.reach()).isBetween(0.9, 1.65);
   }
 
   @Test

@@ -309,8 +309,12 @@ public final class SampleJob {
     private boolean perfect;
     private boolean curved;
     private boolean cools;
+    private boolean rims;
 
-    /** No spreading, no entry loss, nothing pushes back, all solid rides along, flat walls. */
+    /**
+     * No spreading, no entry loss, nothing pushes back, all solid rides along, flat walls, whole
+     * sections.
+     */
     public static Options bare() {
       return new Options();
     }
@@ -324,6 +328,7 @@ public final class SampleJob {
       options.pushesBack = true;
       options.curved = true;
       options.cools = true;
+      options.rims = true;
       return options;
     }
 
@@ -397,6 +402,16 @@ public final class SampleJob {
       return this;
     }
 
+    public Options rims() {
+      rims = true;
+      return this;
+    }
+
+    public Options wholeSections() {
+      rims = false;
+      return this;
+    }
+
     public Checking build() {
       return new Checking(
           mouldStays,
@@ -415,7 +430,8 @@ public final class SampleJob {
           mush,
           perfect,
           curved,
-          cools);
+          cools,
+          rims);
     }
   }
 }

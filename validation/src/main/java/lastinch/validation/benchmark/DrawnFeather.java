@@ -244,6 +244,7 @@ final class DrawnFeather {
         OptionalDouble.of(1.0),
         false,
         false,
-        false);
+        false,
+        true);
   }
 }

@@ -109,6 +109,7 @@ public final class MeasuredTrendsStudy implements Study {
             bare.mushShare(),
             false,
             false,
+            false,
             false);
     PourCase job =
         Rig.channel(

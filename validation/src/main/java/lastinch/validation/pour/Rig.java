@@ -159,6 +159,7 @@ final class Rig {
         OptionalDouble.of(1.0),
         perfectContact,
         false,
+        false,
         false);
   }
 }

@@ -34,7 +34,8 @@ final class CheckingAssembly {
         f.si("share that freezes as mush"),
         yes(f, "gap conducts perfectly", false),
         f.word("wall curvature").orElse("on").equals("on"),
-        !yes(f, "lip costs nothing", false));
+        !yes(f, "lip costs nothing", false),
+        f.word("rims").orElse("on").equals("on"));
   }
 
   private static boolean yes(Fields f, String key, boolean otherwise) {

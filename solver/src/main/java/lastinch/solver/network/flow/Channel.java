@@ -17,6 +17,15 @@ public final class Channel {
    */
   private static final double CLOSED_SHARE = 1e-9;
 
+  /**
+   * Power of the width of a gap that turbulent speed goes with under one push [-]; derived from
+   * Blasius's law, f with Re to the power -1/4.
+   */
+  private static final double BLASIUS = 5.0 / 7.0;
+
+  /** Stands for the rims' first column of mould where there are none. */
+  static final int NO_RIMS = -1;
+
   public final ChannelShape shape;
   public final int index;
 
@@ -48,27 +57,34 @@ public final class Channel {
   public final FrontMarker frontB;
   public final FallingStream stream;
 
-  /** By cell: metal volume in plugs [m3], its heat content [J], skin on the walls [kg]. */
+  /** By cell: metal volume in plugs [m3]. */
   public final double[] wet;
 
-  public final double[] heat;
-  public final double[] skin;
-
-  /** By cell: largest wetted share so far, largest solid share so far [-]. */
+  /** By cell: largest wetted share so far [-]. */
   public final double[] wettedShare;
 
-  public final double[] mostSolid;
+  /** Its middle and its rims, or its whole section alone. */
+  public final Lane[] lanes;
 
-  /** By cell: slurry solid share [-] and enthalpy of what moves [J/kg], kept by the heat step. */
-  public final double[] slurry;
+  /** The lane that carries the most: the middle, or the whole section. */
+  public final Lane middle;
 
-  public final double[] mobile;
+  /**
+   * By cell: how turbulent its flow is, from 0 to 1, and what cold has left of how rims flow
+   * against the middle [-]; kept by the heat step where there are rims.
+   */
+  public final double[] turbulence;
 
-  /** By cell: what carried solid multiplies the viscosity by [-], kept by the heat step. */
-  public final double[] thickening;
+  public final double[] rimEase;
 
-  /** By cell: share of the gap that skin leaves open [-], kept by the heat step. */
-  public final double[] openShare;
+  /**
+   * By cell: speed of liquid rims over that of the middle, slow and turbulent [-]; and what a
+   * turbulent section passes with each lane on its own width, over what it passes as one [-].
+   */
+  private final double[] slowPace;
+
+  private final double[] turbulentPace;
+  private final double[] parted;
 
   /** By cell: time for which heat has not been exchanged yet [s]. */
   public final double[] due;
@@ -81,10 +97,8 @@ public final class Channel {
   /** By cell: seconds since first metal [s]. */
   public final double[] age;
 
-  /** By face: volume that crosses in the step [m3] and enthalpy it carries [J/kg]. */
+  /** By face: volume that crosses in the step [m3]. */
   final double[] crossing;
-
-  final double[] carried;
 
   Channel(
       ChannelShape shape,
@@ -94,7 +108,8 @@ public final class Channel {
       int jointA,
       int jointB,
       ChannelGraph.EndLosses losses,
-      double mushShare) {
+      double mushShare,
+      int rimColumn) {
     this.shape = shape;
     this.index = index;
     this.firstCell = firstCell;
@@ -108,20 +123,67 @@ public final class Channel {
     placedB = shape.length;
     int n = shape.cells;
     wet = new double[n];
-    heat = new double[n];
-    skin = new double[n];
     wettedShare = new double[n];
-    mostSolid = new double[n];
-    slurry = new double[n];
-    mobile = new double[n];
-    thickening = new double[n];
-    Arrays.fill(thickening, 1.0);
-    openShare = new double[n];
-    Arrays.fill(openShare, 1.0);
+    lanes =
+        rimColumn == NO_RIMS
+            ? new Lane[] {Lane.whole(shape, firstCell)}
+            : new Lane[] {Lane.middle(shape, firstCell), Lane.rims(shape, rimColumn)};
+    middle = lanes[Lane.MIDDLE];
+    turbulence = new double[n];
+    rimEase = new double[n];
+    Arrays.fill(rimEase, 1.0);
+    slowPace = new double[n];
+    turbulentPace = new double[n];
+    parted = new double[n];
+    for (int i = 0; i < n && hasRims(); i++) {
+      setPace(i);
+    }
     due = new double[n];
     age = new double[n];
     crossing = new double[n + 1];
-    carried = new double[n + 1];
+  }
+
+  private void setPace(int i) {
+    Lane rims = lanes[Lane.RIMS];
+    double narrow = rims.gap[i] / middle.gap[i];
+    slowPace[i] = narrow * narrow;
+    turbulentPace[i] = StrictMath.pow(narrow, BLASIUS);
+    double wide = StrictMath.pow(2.0 * middle.gap[i] / shape.hydraulicDiameter[i], BLASIUS);
+    parted[i] = wide * (middle.share[i] + rims.share[i] * turbulentPace[i]);
+  }
+
+  /** Whether its section is parted into a middle and rims. */
+  public boolean hasRims() {
+    return lanes.length > 1;
+  }
+
+  /**
+   * Share of the flow through a cell that its rims carry [-], less than their share of the section.
+   *
+   * @param ease what cold has left of how they flow against the middle [-]
+   */
+  double rimFlow(int i, double ease) {
+    double pace = slowPace[i] + turbulence[i] * (turbulentPace[i] - slowPace[i]);
+    double rims = lanes[Lane.RIMS].share[i] * pace * ease;
+    return rims / (middle.share[i] + rims);
+  }
+
+  /**
+   * Speed of the middle of a cell over that in liquid metal of the same flow which knows its
+   * section as one [-]: more where cold rims hold back, less where a turbulent lens passes more
+   * than its hydraulic diameter says.
+   */
+  public double hurry(int i) {
+    if (!hasRims()) {
+      return 1.0;
+    }
+    double held = (1.0 - rimFlow(i, rimEase[i])) / (1.0 - rimFlow(i, 1.0));
+    return held / (1.0 + turbulence[i] * (parted[i] - 1.0));
+  }
+
+  /** Speed of the middle over the mean of the section at a cell [-]. */
+  public double lead(int i) {
+    return hasRims() ? (1.0 - rimFlow(i, rimEase[i])) / middle.share[i] : 1.0;
   }
 
   /** Where plug A's front stands [m]. */
@@ -280,14 +342,39 @@ public final class Channel {
       double part = Math.min(high, below[i + 1]) - Math.max(low, below[i]);
       if (part > 0.0) {
         wet[i] += part;
-        heat[i] += density * part * enthalpy;
+        for (Lane lane : lanes) {
+          lane.heat[i] += density * (lane.share[i] * part) * enthalpy;
+        }
       }
     }
   }
 
   /** Enthalpy of all metal in a cell [J/kg]; 0 where there is none. */
   public double enthalpy(int i, double density) {
-    return wet[i] > 0.0 ? heat[i] / (density * wet[i]) : 0.0;
+    return wet[i] > 0.0 ? heat(i) / (density * wet[i]) : 0.0;
+  }
+
+  /** Heat content of a cell [J]. */
+  double heat(int i) {
+    return hasRims() ? middle.heat[i] + lanes[Lane.RIMS].heat[i] : middle.heat[i];
+  }
+
+  /** Enthalpy of what moves in a cell, both lanes taken together [J/kg]. */
+  double mobile(int i) {
+    if (!hasRims()) {
+      return middle.mobile[i];
+    }
+    Lane rims = lanes[Lane.RIMS];
+    return middle.share[i] * middle.mobile[i] + rims.share[i] * rims.mobile[i];
+  }
+
+  /** Largest solid share that a cell has had, its lanes taken together [-]. */
+  public double mostSolid(int i) {
+    double most = 0.0;
+    for (Lane lane : lanes) {
+      most += lane.share[i] * lane.mostSolid[i];
+    }
+    return most;
   }
 
   /** Share of a cell that holds metal [-]. */
@@ -296,12 +383,13 @@ public final class Channel {
     return share < 1.0 ? share : 1.0;
   }
 
-  /** Skin over all metal in a cell [-]. */
-  public double skinShare(int i, double density) {
-    if (wet[i] <= 0.0 || skin[i] == 0.0) {
-      return 0.0;
-    }
-    double share = skin[i] / (density * wet[i]);
-    return share < 1.0 ? share : 1.0;
+  /** Mass of metal in one lane of a cell [kg]. */
+  public double mass(Lane lane, int i, double density) {
+    return density * (lane.share[i] * wet[i]);
+  }
+
+  /** Skin over all metal of one lane in a cell [-]. */
+  public double skinShare(Lane lane, int i, double density) {
+    return lane.skinShare(i, mass(lane, i, density));
   }
 }

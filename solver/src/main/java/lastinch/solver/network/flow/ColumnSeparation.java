@@ -77,7 +77,7 @@ public final class ColumnSeparation {
       c.full = false;
       c.frontA.start();
       c.frontA.motion = -1;
-      c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
+      c.frontA.takeFrom(c, c.shape.cells - 1);
       return true;
     }
     if (dryA && c.flowA > 0.0) {
@@ -97,7 +97,7 @@ public final class ColumnSeparation {
     c.frontB.takeFrozen(c.frontA);
     c.frontB.start();
     c.frontB.motion = -1;
-    c.frontB.enthalpy = c.mobile[0];
+    c.frontB.takeFrom(c, 0);
   }
 
   /**
@@ -177,7 +177,7 @@ public final class ColumnSeparation {
           c.full = false;
           c.frontA.start();
           c.frontA.motion = -1;
-          c.frontA.enthalpy = c.mobile[c.shape.cells - 1];
+          c.frontA.takeFrom(c, c.shape.cells - 1);
         }
       } else {
         fallApart(c, NetworkState.isEndA(end));
@@ -226,19 +226,24 @@ public final class ColumnSeparation {
 
   /** The share of a cell that belongs to a plug falls; what another plug has in it stays. */
   private void loosen(Channel c, int i, double part, double speed, double fallen) {
-    double h = c.heat[i] / (state.melt.density * c.wet[i]);
+    double h = c.enthalpy(i, state.melt.density);
     boolean whole = part > 0.999999 * c.wet[i];
     double volume = whole ? c.wet[i] : part;
     double half = 0.5 * c.shape.dx * part / c.shape.volume[i];
     c.stream.add(volume, h, speed, fallen - half, fallen + half);
     double kept = whole ? 0.0 : 1.0 - part / c.wet[i];
     c.wet[i] = whole ? 0.0 : c.wet[i] - part;
-    c.heat[i] *= kept;
-    c.skin[i] *= kept;
+    for (Lane lane : c.lanes) {
+      lane.heat[i] *= kept;
+      lane.skin[i] *= kept;
+      if (whole) {
+        lane.slurry[i] = 0.0;
+        lane.thickening[i] = 1.0;
+        lane.openShare[i] = 1.0;
+      }
+    }
     if (whole) {
-      c.slurry[i] = 0.0;
-      c.thickening[i] = 1.0;
-      c.openShare[i] = 1.0;
+      c.rimEase[i] = 1.0;
     }
   }
 }

@@ -1,7 +1,6 @@
 package lastinch.solver.network.flow;
 
 import lastinch.solver.charge.DispersionLaw;
-import lastinch.solver.material.MetalTable;
 import lastinch.solver.network.heat.FrontMarker;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.numerics.ImplicitDiffusion;
@@ -18,6 +17,7 @@ public final class ColumnTransport {
   private static final double DROP = 1e-12;
 
   private final NetworkState state;
+  private final LaneFlow lanes;
   private final double[] mixVolume;
   private final double[] mixHeat;
   private final double[] capacity;
@@ -34,6 +34,7 @@ public final class ColumnTransport {
     for (Channel c : state.channels) {
       longest = Math.max(longest, c.shape.cells);
     }
+    lanes = new LaneFlow(state.melt, longest);
     capacity = new double[longest];
     link = new double[longest];
     spreadEnthalpy = new double[longest];
@@ -43,7 +44,6 @@ public final class ColumnTransport {
 
   /** Moves all plugs on by a step [s]. */
   public void advance(double dt) {
-    double density = state.melt.density;
     for (int j = 0; j < mixVolume.length; j++) {
       mixVolume[j] = 0.0;
       mixHeat[j] = 0.0;
@@ -56,7 +56,10 @@ public final class ColumnTransport {
       double newB = c.full ? 0.0 : Math.max(0.0, c.volumeB - c.flowB * dt);
       refreshMobile(c);
       c.setCrossings(newA, newB, dt);
-      carryInside(c);
+      lanes.part(c);
+      for (int k = 0; k < c.lanes.length; k++) {
+        carryInside(c, k);
+      }
       collectOutflow(c);
       c.volumeA = newA;
       c.volumeB = newB;
@@ -75,7 +78,7 @@ public final class ColumnTransport {
     for (Channel c : state.channels) {
       if (!c.isEmpty()) {
         takeInflow(c);
-        apply(c, density);
+        apply(c);
       }
     }
   }
@@ -97,7 +100,7 @@ public final class ColumnTransport {
       if (c.wet[cell] > 0.0) {
         double face = c.shape.faceArea[NetworkState.isEndA(end) ? 0 : last + 1];
         area += face;
-        sum += face * c.mobile[cell];
+        sum += face * c.mobile(cell);
       }
     }
     return area > 0.0 ? sum / area : otherwise;
@@ -142,55 +145,49 @@ public final class ColumnTransport {
   }
 
   /** Recomputes the enthalpy of what moves in each cell. */
-  void refreshMobile(Channel c) {
-    MetalTable table = state.melt.table;
+  private void refreshMobile(Channel c) {
     double density = state.melt.density;
-    for (int i = 0; i < c.wet.length; i++) {
-      if (c.wet[i] <= 0.0) {
-        continue;
+    for (Lane lane : c.lanes) {
+      for (int i = 0; i < c.wet.length; i++) {
+        if (c.wet[i] > 0.0) {
+          double mass = c.mass(lane, i, density);
+          lane.mobile[i] = lanes.mobile(lane.heat[i] / mass, lane.skinShare(i, mass));
+        }
       }
-      double h = c.heat[i] / (density * c.wet[i]);
-      if (c.skin[i] <= 0.0) {
-        c.mobile[i] = h;
-        continue;
-      }
-      double share = c.skinShare(i, density);
-      double solid = table.solid(h);
-      double carried = share < 1.0 ? Math.max(0.0, (solid - share) / (1.0 - share)) : solid;
-      c.mobile[i] = h + table.latentHeat() * (solid - carried);
     }
   }
 
-  private void carryInside(Channel c) {
+  private void carryInside(Channel c, int which) {
+    Lane lane = c.lanes[which];
     int n = c.shape.cells;
-    double density = state.melt.density;
     double tipA = c.volumeA;
     double tipB = c.shape.totalVolume() - c.volumeB;
     for (int f = 1; f < n; f++) {
-      double crossing = c.crossing[f];
+      double crossing = lane.crossing[f];
       if (crossing == 0.0) {
         continue;
       }
       boolean forward = crossing > 0.0;
       double below = c.shape.volumeTo[f];
       if (forward && !c.full && c.frontA.isPresent() && tipA <= below && tipB > below) {
-        c.carried[f] = c.frontA.enthalpy;
+        lane.carried[f] = c.frontA.of(which);
         continue;
       }
       if (!forward && !c.full && c.frontB.isPresent() && tipB >= below && tipA < below) {
-        c.carried[f] = c.frontB.enthalpy;
+        lane.carried[f] = c.frontB.of(which);
         continue;
       }
       int up = forward ? f - 1 : f;
       int down = forward ? f : f - 1;
       int before = forward ? f - 2 : f + 1;
-      double hUp = c.mobile[up];
-      double hDown = isFull(c, down) ? c.mobile[down] : tipOr(c, forward, hUp);
-      double hBefore = before >= 0 && before < n && isFull(c, before) ? c.mobile[before] : hUp;
-      double free = c.skin[up] == 0.0 ? c.wet[up] : c.wet[up] - c.skin[up] / density;
+      double hUp = lane.mobile[up];
+      double hDown = isFull(c, down) ? lane.mobile[down] : tipOr(c, forward, which, hUp);
+      double hBefore = before >= 0 && before < n && isFull(c, before) ? lane.mobile[before] : hUp;
+      double wet = lane.share[up] * c.wet[up];
+      double free = lane.skin[up] == 0.0 ? wet : wet - lane.skin[up] / state.melt.density;
       double courant = free > 0.0 ? Math.min(1.0, Math.abs(crossing) / free) : 1.0;
       double carried = VanLeerFlux.face(hBefore, hUp, hDown, courant);
-      c.carried[f] = withSkin(c, up, Math.abs(crossing), carried);
+      lane.carried[f] = withSkin(c, lane, up, Math.abs(crossing), carried);
     }
   }
 
@@ -198,18 +195,18 @@ public final class ColumnTransport {
    * Enthalpy of what leaves a cell [J/kg]: metal that runs dry takes the skin of its place along,
    * so that no heat stays where no metal is.
    */
-  private double withSkin(Channel c, int i, double out, double carried) {
+  private double withSkin(Channel c, Lane lane, int i, double out, double carried) {
     double density = state.melt.density;
-    double skin = c.skin[i] / density;
+    double skin = lane.skin[i] / density;
     if (skin == 0.0) {
       return carried;
     }
-    double after = Math.max(0.0, c.wet[i] + c.crossing[i] - c.crossing[i + 1]);
+    double after = lane.share[i] * Math.max(0.0, c.wet[i] + c.crossing[i] - c.crossing[i + 1]);
     if (skin <= after) {
       return carried;
     }
-    double free = Math.max(0.0, c.wet[i] - skin);
-    double skinHeat = (c.heat[i] / density - free * c.mobile[i]) / skin;
+    double free = Math.max(0.0, lane.share[i] * c.wet[i] - skin);
+    double skinHeat = (lane.heat[i] / density - free * lane.mobile[i]) / skin;
     double taken = Math.min(out, skin - after);
     return carried + taken / out * (skinHeat - carried);
   }
@@ -218,20 +215,24 @@ public final class ColumnTransport {
     return c.wet[i] > 0.999999 * c.shape.volume[i];
   }
 
-  private static double tipOr(Channel c, boolean forward, double otherwise) {
+  private static double tipOr(Channel c, boolean forward, int lane, double otherwise) {
     FrontMarker front = forward ? c.frontA : c.frontB;
-    return front.isPresent() ? front.enthalpy : otherwise;
+    return front.isPresent() ? front.of(lane) : otherwise;
   }
 
   private void collectOutflow(Channel c) {
     int n = c.shape.cells;
-    if (c.crossing[0] < 0.0) {
-      c.carried[0] = withSkin(c, 0, -c.crossing[0], c.mobile[0]);
-      addTo(c.jointA, -c.crossing[0], c.carried[0]);
-    }
-    if (c.crossing[n] > 0.0) {
-      c.carried[n] = withSkin(c, n - 1, c.crossing[n], c.mobile[n - 1]);
-      addTo(c.jointB, c.crossing[n], c.carried[n]);
+    for (Lane lane : c.lanes) {
+      if (lane.crossing[0] < 0.0) {
+        double out = -lane.crossing[0];
+        lane.carried[0] = withSkin(c, lane, 0, out, lane.mobile[0]);
+        addTo(c.jointA, out, lane.carried[0]);
+      }
+      if (lane.crossing[n] > 0.0) {
+        double out = lane.crossing[n];
+        lane.carried[n] = withSkin(c, lane, n - 1, out, lane.mobile[n - 1]);
+        addTo(c.jointB, out, lane.carried[n]);
+      }
     }
   }
 
@@ -243,10 +244,16 @@ public final class ColumnTransport {
   private void takeInflow(Channel c) {
     int n = c.shape.cells;
     if (c.crossing[0] > 0.0) {
-      c.carried[0] = inflowFrom(c.jointA, c.crossing[0]);
+      double in = inflowFrom(c.jointA, c.crossing[0]);
+      for (Lane lane : c.lanes) {
+        lane.carried[0] = in;
+      }
     }
     if (c.crossing[n] < 0.0) {
-      c.carried[n] = inflowFrom(c.jointB, -c.crossing[n]);
+      double in = inflowFrom(c.jointB, -c.crossing[n]);
+      for (Lane lane : c.lanes) {
+        lane.carried[n] = in;
+      }
     }
   }
 
@@ -260,28 +267,47 @@ public final class ColumnTransport {
     return state.jointEnthalpy[joint];
   }
 
-  private static void apply(Channel c, double density) {
+  private void apply(Channel c) {
     c.passed += c.crossing[c.shape.cells];
     c.mostPassed = Math.max(c.mostPassed, c.passed);
+    for (Lane lane : c.lanes) {
+      carryHeat(lane);
+    }
     double[] wet = c.wet;
-    double in = c.crossing[0];
-    double heatIn = in == 0.0 ? 0.0 : in * c.carried[0];
     for (int i = 0; i < wet.length; i++) {
+      double in = c.crossing[i];
       double out = c.crossing[i + 1];
-      double heatOut = out == 0.0 ? 0.0 : out * c.carried[i + 1];
       if (in != 0.0 || out != 0.0) {
+        double before = wet[i];
         wet[i] += in - out;
-        c.heat[i] += density * (heatIn - heatOut);
-        double most = wet[i] > 0.0 ? density * wet[i] : 0.0;
-        c.skin[i] = c.skin[i] < most ? c.skin[i] : most;
+        if (c.hasRims()) {
+          lanes.level(c, i, before);
+        }
+        for (Lane lane : c.lanes) {
+          double most = wet[i] > 0.0 ? c.mass(lane, i, state.melt.density) : 0.0;
+          lane.skin[i] = lane.skin[i] < most ? lane.skin[i] : most;
+        }
       }
-      in = out;
-      heatIn = heatOut;
     }
     for (int i = 0; i < wet.length; i++) {
       if (wet[i] != 0.0 && wet[i] < DROP * c.shape.volume[i]) {
         joinDrop(c, i);
       }
+    }
+  }
+
+  private void carryHeat(Lane lane) {
+    double density = state.melt.density;
+    double in = lane.crossing[0];
+    double heatIn = in == 0.0 ? 0.0 : in * lane.carried[0];
+    for (int i = 0; i < lane.heat.length; i++) {
+      double out = lane.crossing[i + 1];
+      double heatOut = out == 0.0 ? 0.0 : out * lane.carried[i + 1];
+      if (in != 0.0 || out != 0.0) {
+        lane.heat[i] += density * (heatIn - heatOut);
+      }
+      in = out;
+      heatIn = heatOut;
     }
   }
 
@@ -294,10 +320,12 @@ public final class ColumnTransport {
     }
     int to = below && (!above || c.wet[i - 1] > c.wet[i + 1]) ? i - 1 : i + 1;
     c.wet[to] += c.wet[i];
-    c.heat[to] += c.heat[i];
     c.wet[i] = 0.0;
-    c.heat[i] = 0.0;
-    c.skin[i] = 0.0;
+    for (Lane lane : c.lanes) {
+      lane.heat[to] += lane.heat[i];
+      lane.heat[i] = 0.0;
+      lane.skin[i] = 0.0;
+    }
   }
 
   /** Spreads heat along the moving metal over a heat step [s]. */
@@ -315,30 +343,34 @@ public final class ColumnTransport {
           i++;
         }
         if (i - from >= 2) {
-          spreadStretch(c, from, i, dt);
+          for (Lane lane : c.lanes) {
+            spreadStretch(c, lane, from, i, dt);
+          }
         }
         i = Math.max(i, from + 1);
       }
     }
   }
 
-  private void spreadStretch(Channel c, int from, int to, double dt) {
+  private void spreadStretch(Channel c, Lane lane, int from, int to, double dt) {
     double density = state.melt.density;
     for (int i = from; i < to; i++) {
-      spreadEnthalpy[i] = c.mobile[i];
-      capacity[i] = Math.max(1e-12, density * c.wet[i] - c.skin[i]);
+      spreadEnthalpy[i] = lane.mobile[i];
+      capacity[i] = Math.max(1e-12, c.mass(lane, i, density) - lane.skin[i]);
     }
     for (int i = from; i < to - 1; i++) {
       double flow = flowAt(c, i);
       double d = state.melt.spreading * spreading(c, i, flow);
+      double moves = lane == c.middle ? 1.0 : c.rimEase[i];
       boolean joined = isFull(c, i) || isFull(c, i + 1);
-      link[i] = joined ? dt * density * c.shape.faceArea[i + 1] * d / c.shape.dx : 0.0;
+      double area = moves * (lane.share[i] * c.shape.faceArea[i + 1]);
+      link[i] = joined ? dt * density * area * d / c.shape.dx : 0.0;
     }
     ImplicitDiffusion.solve(spreadEnthalpy, capacity, link, from, to, scratchA, scratchB);
     for (int i = from; i < to; i++) {
-      double moving = density * c.wet[i] - c.skin[i];
+      double moving = c.mass(lane, i, density) - lane.skin[i];
       if (moving > 0.0) {
-        c.heat[i] += capacity[i] * (spreadEnthalpy[i] - c.mobile[i]);
+        lane.heat[i] += capacity[i] * (spreadEnthalpy[i] - lane.mobile[i]);
       }
     }
   }

@@ -353,7 +353,7 @@ public final class FallingMetal {
     Channel sprue = state.channelOf(state.ends[ChannelGraph.CUP][0]);
     if (!sprue.stream.firstInFlight && sprue.stream.size() == 0 && !sprue.hasPlugB()) {
       FrontMarker first = sprue.stream.first;
-      first.enthalpy = state.melt.enthalpyIn;
+      first.take(state.melt.enthalpyIn);
       first.setEnthalpy(state.cupEnthalpy, sprue.firstCell);
       sprue.stream.firstInFlight = true;
     }

@@ -342,7 +342,7 @@ final class LiquidColumns {
     Channel c = leg.channel;
     ChannelShape shape = c.shape;
     MeltProperties melt = state.melt;
-    double open = c.openShare[i];
+    double open = c.middle.openShare[i];
     double area = shape.meanArea[i] * open;
     double diameter = shape.hydraulicDiameter[i] * open;
     if (frictionFactor.isPresent()) {
@@ -352,19 +352,20 @@ final class LiquidColumns {
       leg.quadraticBackward += quadratic;
       return;
     }
-    double viscosity = melt.viscosity * c.thickening[i];
-    double speed = Math.abs(leg.oldFlow) / area;
+    double viscosity = melt.viscosity * c.middle.thickening[i];
+    double hurry = c.hurry(i);
+    double speed = hurry * Math.abs(leg.oldFlow) / area;
     double reynolds = melt.density * speed * diameter / viscosity;
     double overSpeed =
         viscosity == 0.0
             ? 0.0
             : melt.friction.overSpeed(reynolds, viscosity, diameter, shape.laminarProduct[i]);
     if (reynolds > melt.friction.laminarEnd()) {
-      double quadratic = overSpeed / speed * stretch / (area * area);
+      double quadratic = hurry * hurry * overSpeed / speed * stretch / (area * area);
       leg.quadraticForward += quadratic;
       leg.quadraticBackward += quadratic;
     } else {
-      leg.linear += overSpeed * stretch / area;
+      leg.linear += hurry * overSpeed * stretch / area;
     }
   }
 }

@@ -81,7 +81,7 @@ public final class MetalInPlace {
     boolean atA = from(metal, shape) <= NEAR;
     FrontMarker front = atA ? c.frontA : c.frontB;
     front.start();
-    front.enthalpy = state.melt.enthalpyIn;
+    front.take(state.melt.enthalpyIn);
     if (shape.role == Role.GATE) {
       front.origin = c.index;
     }

@@ -62,6 +62,9 @@ public final class NetworkState {
   public double time;
   public int allCells;
 
+  /** Columns of mould along all lanes: first those of whole sections and middles, by cell. */
+  public final int columns;
+
   public NetworkState(PourCase job, ChannelGraph graph, MeltProperties melt, PouringCup cup) {
     this.graph = graph;
     this.melt = melt;
@@ -73,10 +76,13 @@ public final class NetworkState {
       allCells += shape.cells;
     }
     channels = new Channel[count];
+    boolean parted = job.checking().rims();
     int first = 0;
+    int column = allCells;
     for (int k = 0; k < count; k++) {
       ChannelShape shape = graph.channels().get(k);
       double gap = 2.0 * shape.totalVolume() / sum(shape.wall);
+      boolean rims = parted && shape.hasRims();
       channels[k] =
           new Channel(
               shape,
@@ -86,9 +92,12 @@ public final class NetworkState {
               graph.links().get(k).jointA(),
               graph.links().get(k).jointB(),
               graph.links().get(k).losses(),
-              melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]));
+              melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]),
+              rims ? column : Channel.NO_RIMS);
       first += shape.cells;
+      column += rims ? shape.cells : 0;
     }
+    columns = column;
     wet = new boolean[graph.joints()];
     jointHeight = new double[graph.joints()];
     jointEnthalpy = new double[graph.joints()];
@@ -105,7 +114,7 @@ public final class NetworkState {
       ends[j] = endsAt(j);
       jointEnthalpy[j] = melt.enthalpyIn;
       arrived[j] = new FrontMarker(allCells);
-      arrived[j].enthalpy = melt.enthalpyIn;
+      arrived[j].take(melt.enthalpyIn);
     }
   }
 

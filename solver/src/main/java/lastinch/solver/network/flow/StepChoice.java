@@ -119,7 +119,9 @@ public final class StepChoice {
     double[] volume = c.shape.volume;
     for (int i = 0; i < volume.length; i++) {
       if (c.wet[i] > 0.0 || c.full) {
-        double open = c.skin[i] == 0.0 ? volume[i] : volume[i] - c.skin[i] / density;
+        double skin = c.middle.skin[i];
+        double room = volume[i] / c.lead(i);
+        double open = skin == 0.0 ? room : room - skin / density;
         least = open < least ? open : least;
       }
     }

@@ -1,12 +1,13 @@
 package lastinch.solver.network.heat;
 
+import java.util.Arrays;
 import lastinch.solver.casting.Checking;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.charge.MeltProperties;
 import lastinch.solver.charge.MouldColumns;
 import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.Lane;
 import lastinch.solver.network.flow.NetworkState;
-import lastinch.solver.network.layout.ChannelShape;
 import lastinch.solver.physics.Slurry;
 import lastinch.solver.wall.WallColumns;
 
@@ -33,6 +34,7 @@ public final class CellHeat {
 
   private final NetworkState state;
   private final WallColumns columns;
+  private final LaneCoupling coupling;
   private final boolean curved;
   private final double depthLimit;
   private final int cupColumn;
@@ -40,16 +42,20 @@ public final class CellHeat {
   private double cupShare;
 
   /**
-   * By cell: full gap [m]; whether metal is resolved through it; heat passed before anything is
+   * By column of mould: whether metal is resolved through the gap; heat passed before anything is
    * solid [W/(m2 K)].
    */
-  private final double[] gap;
-
   private final boolean[] thick;
+
   private final double[] liquidConductance;
   private final double[] streamVolume;
   private final double[] streamHeat;
   private final double[] streamAfter;
+
+  /** By lane of the cell at work: enthalpy [J/kg] and solid share [-] before its step. */
+  private final double[] fresh = new double[2];
+
+  private final double[] before = new double[2];
   private double mostSolidAnywhere;
   private int count;
 
@@ -57,28 +63,29 @@ public final class CellHeat {
     this.state = state;
     Checking checking = job.checking();
     curved = checking.wallCurvature();
-    cupColumn = state.allCells;
-    columns = mould.of(state.allCells + 1, state.melt.table);
+    coupling = new LaneCoupling(state);
+    cupColumn = state.columns;
+    columns = mould.of(state.columns + 1, state.melt.table);
     depthLimit = mould.depthLimit;
     this.cupTemperature = cupTemperature;
     streamVolume = new double[state.allCells];
     streamHeat = new double[state.allCells];
     streamAfter = new double[state.allCells];
-    gap = new double[state.allCells];
-    thick = new boolean[state.allCells];
-    liquidConductance = new double[state.allCells];
+    thick = new boolean[state.columns];
+    liquidConductance = new double[state.columns];
     for (Channel c : state.channels) {
-      for (int i = 0; i < c.shape.cells; i++) {
-        measure(c.firstCell + i, 2.0 * c.shape.volume[i] / c.shape.wall[i]);
+      for (Lane lane : c.lanes) {
+        for (int i = 0; i < c.shape.cells; i++) {
+          measure(lane.firstColumn + i, lane.gap[i]);
+        }
       }
     }
   }
 
-  private void measure(int cell, double cellGap) {
+  private void measure(int column, double gap) {
     MeltProperties melt = state.melt;
-    gap[cell] = cellGap;
-    thick[cell] = melt.contact.isThick(cellGap);
-    liquidConductance[cell] = melt.tipConductance(thick[cell] ? 0.0 : cellGap);
+    thick[column] = melt.contact.isThick(gap);
+    liquidConductance[column] = melt.tipConductance(thick[column] ? 0.0 : gap);
   }
 
   /**
@@ -144,65 +151,91 @@ public final class CellHeat {
     state.cupEnthalpy = columns.exchange(cupColumn, dt, conductance, perArea, state.cupEnthalpy);
   }
 
-  /** Makes the column of a cell stand for a wetted share, fresh wall included. */
-  private void wetWall(Channel c, int i, double share, double enthalpy) {
+  /** Makes the columns of a cell stand for a wetted share, fresh wall included. */
+  private void wetWall(Channel c, int i, double share) {
     if (share <= c.wettedShare[i]) {
       return;
     }
-    ChannelShape shape = c.shape;
-    int column = c.firstCell + i;
-    if (c.wettedShare[i] == 0.0) {
-      double curvature = curved ? 2.0 * Math.PI / shape.perimeter[i] : 0.0;
-      if (thick[column]) {
-        columns.openThick(
-            column, shape.mouldTemperature[i], curvature, depthLimit, 0.5 * gap[column], enthalpy);
+    for (Lane lane : c.lanes) {
+      int column = lane.firstColumn + i;
+      if (c.wettedShare[i] == 0.0) {
+        open(c, lane, i);
       } else {
-        columns.open(column, shape.mouldTemperature[i], curvature, depthLimit);
+        columns.widen(column, c.wettedShare[i], share);
       }
-    } else {
-      columns.widen(column, c.wettedShare[i], share);
     }
     c.wettedShare[i] = share;
   }
 
+  private void open(Channel c, Lane lane, int i) {
+    int column = lane.firstColumn + i;
+    double mould = c.shape.mouldTemperature[i];
+    double curvature = curved ? lane.curvature[i] : 0.0;
+    if (thick[column]) {
+      columns.openThick(
+          column, mould, curvature, depthLimit, 0.5 * lane.gap[i], fresh[lane == c.middle ? 0 : 1]);
+    } else {
+      columns.open(column, mould, curvature, depthLimit);
+    }
+  }
+
   private void stepCell(Channel c, int i, double dt) {
-    ChannelShape shape = c.shape;
-    double density = state.melt.density;
-    int column = c.firstCell + i;
-    double h = c.heat[i] / (density * c.wet[i]);
-    double solidBefore = state.melt.table.solid(h);
     double share = c.fill(i);
-    wetWall(c, i, share, h);
+    for (int k = 0; k < c.lanes.length; k++) {
+      Lane lane = c.lanes[k];
+      fresh[k] = lane.heat[i] / c.mass(lane, i, state.melt.density);
+    }
+    wetWall(c, i, share);
     double now = share / c.wettedShare[i];
-    double conductance = conductance(column, c.mostSolid[i]) * now;
-    double perArea = density * c.wet[i] / (c.wettedShare[i] * shape.wall[i]);
     int parts = c.age[i] < FRESH_AGE ? (int) Math.ceil(dt / FRESH_STEP - 1e-9) : 1;
+    for (int k = 0; k < c.lanes.length; k++) {
+      before[k] = state.melt.table.solid(fresh[k]);
+      fresh[k] = cooled(c, c.lanes[k], i, fresh[k], now, dt, parts);
+    }
+    c.age[i] += dt;
+    if (c.hasRims()) {
+      coupling.conduct(c, i, dt, fresh);
+    }
+    for (int k = 0; k < c.lanes.length; k++) {
+      settle(c, c.lanes[k], i, before[k], state.melt.table.solid(fresh[k]));
+    }
+    if (c.hasRims()) {
+      coupling.ease(c, i);
+    }
+  }
+
+  private double cooled(
+      Channel c, Lane lane, int i, double enthalpy, double now, double dt, int parts) {
+    int column = lane.firstColumn + i;
+    double mass = c.mass(lane, i, state.melt.density);
+    double conductance = conductance(column, lane.gap[i], lane.mostSolid[i]) * now;
+    double perArea = mass / (c.wettedShare[i] * lane.wall[i]);
+    double h = enthalpy;
     for (int k = 0; k < parts; k++) {
       h = columns.exchange(column, dt / parts, conductance, perArea, h);
     }
-    c.age[i] += dt;
-    c.heat[i] = h * density * c.wet[i];
-    settle(c, i, solidBefore, state.melt.table.solid(h));
+    lane.heat[i] = h * state.melt.density * (lane.share[i] * c.wet[i]);
+    return h;
   }
 
-  /** Heat passed by lumped metal to the mould face at a cell [W/(m2 K)]. */
-  private double conductance(int cell, double mostSolid) {
+  /** Heat passed by lumped metal to the mould face at a column [W/(m2 K)]. */
+  private double conductance(int column, double gap, double mostSolid) {
     return mostSolid <= state.melt.contact.skinFrees
-        ? liquidConductance[cell]
-        : state.melt.contact.conductance(thick[cell] ? 0.0 : gap[cell], mostSolid);
+        ? liquidConductance[column]
+        : state.melt.contact.conductance(thick[column] ? 0.0 : gap, mostSolid);
   }
 
   /** Shares new solid between skin and slurry. */
-  private void settle(Channel c, int i, double before, double after) {
-    double mass = state.melt.density * c.wet[i];
-    double change = after - before;
-    c.skin[i] = Slurry.skin(c.skin[i], change, mass, c.mushShare, after);
-    c.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(c.mostSolid[i], after);
-    mostSolidAnywhere = Math.max(mostSolidAnywhere, c.mostSolid[i]);
-    double share = c.skin[i] / mass;
-    c.openShare[i] = Slurry.openShare(share);
-    c.slurry[i] = Slurry.carried(after, share);
-    c.thickening[i] = Slurry.viscosityFactor(Math.min(1.0, c.slurry[i]), state.melt.flowStop);
+  private void settle(Channel c, Lane lane, int i, double solidBefore, double after) {
+    double mass = c.mass(lane, i, state.melt.density);
+    double change = after - solidBefore;
+    lane.skin[i] = Slurry.skin(lane.skin[i], change, mass, c.mushShare, after);
+    lane.mostSolid[i] = after <= 0.0 ? 0.0 : Math.max(lane.mostSolid[i], after);
+    mostSolidAnywhere = Math.max(mostSolidAnywhere, lane.mostSolid[i]);
+    double share = lane.skin[i] / mass;
+    lane.openShare[i] = Slurry.openShare(share);
+    lane.slurry[i] = Slurry.carried(after, share);
+    lane.thickening[i] = Slurry.viscosityFactor(Math.min(1.0, lane.slurry[i]), state.melt.flowStop);
   }
 
   private void stepStream(Channel c, double dt) {
@@ -237,14 +270,20 @@ public final class CellHeat {
   }
 
   private double exchangeStream(Channel c, int i, double dt) {
-    ChannelShape shape = c.shape;
     double density = state.melt.density;
     double h = streamHeat[i] / streamVolume[i];
-    double share = Math.min(1.0, streamVolume[i] / shape.volume[i]);
-    wetWall(c, i, share, h);
-    double area = c.wettedShare[i] * shape.wall[i];
-    double conductance = liquidConductance[c.firstCell + i] * share / c.wettedShare[i];
-    return columns.exchange(c.firstCell + i, dt, conductance, density * streamVolume[i] / area, h);
+    double share = Math.min(1.0, streamVolume[i] / c.shape.volume[i]);
+    Arrays.fill(fresh, h);
+    wetWall(c, i, share);
+    double after = 0.0;
+    for (Lane lane : c.lanes) {
+      int column = lane.firstColumn + i;
+      double area = c.wettedShare[i] * lane.wall[i];
+      double conductance = liquidConductance[column] * share / c.wettedShare[i];
+      double perArea = density * (lane.share[i] * streamVolume[i]) / area;
+      after += lane.share[i] * columns.exchange(column, dt, conductance, perArea, h);
+    }
+    return after;
   }
 
   private static int cellOf(Channel c, int parcel) {
@@ -272,20 +311,18 @@ public final class CellHeat {
     return cupShare * state.cup.wall();
   }
 
-  /** Full gap of a cell [m]. */
-  public double gap(int cell) {
-    return gap[cell];
+  /** Whether metal is resolved through the gap at a column. */
+  public boolean isThick(int column) {
+    return thick[column];
   }
 
-  /** Whether metal is resolved through the gap of a cell. */
-  public boolean isThick(int cell) {
-    return thick[cell];
-  }
-
-  /** Mould face temperature at a cell [K]; that of untouched mould where no metal has been. */
-  public double faceTemperature(Channel c, int cell) {
+  /**
+   * Mould face temperature of a lane at a cell [K]; that of untouched mould where no metal has
+   * been.
+   */
+  public double faceTemperature(Channel c, Lane lane, int cell) {
     return c.wettedShare[cell] > 0.0
-        ? columns.faceTemperature(c.firstCell + cell)
+        ? columns.faceTemperature(lane.firstColumn + cell)
         : c.shape.mouldTemperature[cell];
   }
 
@@ -293,9 +330,11 @@ public final class CellHeat {
   public double heldInMould() {
     double sum = cupShare > 0.0 ? columns.held(cupColumn) * cupShare * state.cup.wall() : 0.0;
     for (Channel c : state.channels) {
-      for (int i = 0; i < c.shape.cells; i++) {
-        if (c.wettedShare[i] > 0.0) {
-          sum += columns.held(c.firstCell + i) * c.wettedShare[i] * c.shape.wall[i];
+      for (Lane lane : c.lanes) {
+        for (int i = 0; i < c.shape.cells; i++) {
+          if (c.wettedShare[i] > 0.0) {
+            sum += columns.held(lane.firstColumn + i) * c.wettedShare[i] * lane.wall[i];
+          }
         }
       }
     }
@@ -306,9 +345,11 @@ public final class CellHeat {
   public double lostToAir() {
     double sum = cupShare > 0.0 ? columns.lostToAir(cupColumn) * cupShare * state.cup.wall() : 0.0;
     for (Channel c : state.channels) {
-      for (int i = 0; i < c.shape.cells; i++) {
-        if (c.wettedShare[i] > 0.0) {
-          sum += columns.lostToAir(c.firstCell + i) * c.wettedShare[i] * c.shape.wall[i];
+      for (Lane lane : c.lanes) {
+        for (int i = 0; i < c.shape.cells; i++) {
+          if (c.wettedShare[i] > 0.0) {
+            sum += columns.lostToAir(lane.firstColumn + i) * c.wettedShare[i] * lane.wall[i];
+          }
         }
       }
     }
@@ -333,17 +374,19 @@ public final class CellHeat {
     return !isShut(true, c, i);
   }
 
+  /** A section is shut when its middle is. */
   private boolean isShut(boolean was, Channel c, int i) {
-    double full = gap[c.firstCell + i];
-    double open = full * (1.0 - c.skinShare(i, state.melt.density));
-    return Slurry.isShut(was, c.slurry[i], state.melt.flowStop, open, Slurry.openGapStop(full));
+    double full = c.middle.gap[i];
+    double open = full * (1.0 - c.skinShare(c.middle, i, state.melt.density));
+    return Slurry.isShut(
+        was, c.middle.slurry[i], state.melt.flowStop, open, Slurry.openGapStop(full));
   }
 
-  /** Open gap over what stops it, as a share of what there was [-]. */
+  /** Open gap of the middle over what stops it, as a share of what there was [-]. */
   public double openMargin(Channel c, int i) {
-    double full = gap[c.firstCell + i];
+    double full = c.middle.gap[i];
     double stop = Slurry.openGapStop(full);
-    double open = full * (1.0 - c.skinShare(i, state.melt.density));
+    double open = full * (1.0 - c.skinShare(c.middle, i, state.melt.density));
     return full > stop ? Math.max(0.0, (open - stop) / (full - stop)) : 1.0;
   }
 }

@@ -217,7 +217,7 @@ public final class EdgeStrips {
         if (!c.frontOf(i).isFrozen()) {
           pressed[cell] = Math.max(pressed[cell], pressureAt(c, (i + 0.5) * c.shape.dx) - over);
         }
-        rest(cell, dt, heat.faceTemperature(c, i));
+        rest(cell, dt, heat.faceTemperature(c, c.lanes[c.lanes.length - 1], i));
       }
     }
   }

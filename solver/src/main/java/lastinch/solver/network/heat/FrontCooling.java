@@ -45,8 +45,9 @@ final class FrontCooling {
 
   /** Heat passed per degree and mass of leading metal at the middle of a cell [W/(kg K)]. */
   static double pull(MeltProperties melt, Channel c, int i) {
-    double gap = 2.0 * c.shape.volume[i] / c.shape.wall[i];
-    return melt.tipConductance(gap) * c.shape.wall[i] / (melt.density * c.shape.volume[i]);
+    double gap = c.middle.gap[i];
+    double volume = c.middle.share[i] * c.shape.volume[i];
+    return melt.tipConductance(gap) * c.middle.wall[i] / (melt.density * volume);
   }
 
   /**

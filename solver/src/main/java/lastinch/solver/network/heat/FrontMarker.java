@@ -1,5 +1,8 @@
 package lastinch.solver.network.heat;
 
+import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.Lane;
+
 /**
  * The leading metal of one plug: a massless mark with its own enthalpy, and a ledger of what it
  * lost and gained by place on its way from the cup.
@@ -15,8 +18,11 @@ public final class FrontMarker {
 
   public State state = State.ABSENT;
 
-  /** Enthalpy of the leading metal [J/kg]. */
+  /** Enthalpy of the leading metal [J/kg], of the middle where its section is parted. */
   public double enthalpy;
+
+  /** The same of its rims. */
+  public double rims;
 
   /** Whether the plug's front pushes ahead (+1), stands (0) or draws back (-1). */
   public int motion;
@@ -63,13 +69,31 @@ public final class FrontMarker {
   /** Takes over mark and ledger of another front. */
   public void copyFrom(FrontMarker other) {
     enthalpy = other.enthalpy;
+    rims = other.rims;
     origin = other.origin;
     System.arraycopy(other.lost, 0, lost, 0, lost.length);
     System.arraycopy(other.gained, 0, gained, 0, gained.length);
     System.arraycopy(other.seconds, 0, seconds, 0, seconds.length);
   }
 
-  /** Sets the mark, booking the difference at a place. */
+  /** Starts anew from metal of one enthalpy [J/kg], without booking it. */
+  public void take(double value) {
+    enthalpy = value;
+    rims = value;
+  }
+
+  /** Starts anew from what moves in a cell of its channel, without booking it. */
+  public void takeFrom(Channel c, int i) {
+    enthalpy = c.middle.mobile[i];
+    rims = c.lanes[c.lanes.length - 1].mobile[i];
+  }
+
+  /** Mark of one lane [J/kg]. */
+  public double of(int lane) {
+    return lane == Lane.RIMS ? rims : enthalpy;
+  }
+
+  /** Sets the mark of the whole section, booking the difference at a place. */
   public void setEnthalpy(double value, int globalCell) {
     double change = value - enthalpy;
     if (change < 0.0) {
@@ -78,6 +102,7 @@ public final class FrontMarker {
       gained[globalCell] += change;
     }
     enthalpy = value;
+    rims = value;
   }
 
   public void start() {

@@ -2,6 +2,7 @@ package lastinch.solver.network.heat;
 
 import lastinch.solver.network.flow.Channel;
 import lastinch.solver.network.flow.ColumnTransport;
+import lastinch.solver.network.flow.Lane;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.layout.ChannelGraph;
 import lastinch.solver.network.layout.ChannelShape;
@@ -36,15 +37,19 @@ public final class FrontMarkers {
     this.heat = heat;
   }
 
-  /** Loss rate of leading metal at a place [W/kg]. */
+  /** Loss rate of leading metal at a place, of the middle where the section is parted [W/kg]. */
   public double lossRate(Channel c, double s, double enthalpy, boolean held) {
+    return lossRate(c, c.middle, s, enthalpy, held);
+  }
+
+  private double lossRate(Channel c, Lane lane, double s, double enthalpy, boolean held) {
     ChannelShape shape = c.shape;
-    double area = shape.areaAt(s);
-    double perimeter = shape.carriedTo(shape.perimeter, s);
+    double area = shape.carriedTo(lane.share, s) * shape.areaAt(s);
+    double perimeter = shape.carriedTo(lane.perimeter, s);
     double gap = 2.0 * area / perimeter;
     double wall =
         held
-            ? heat.faceTemperature(c, shape.cellAt(s))
+            ? heat.faceTemperature(c, lane, shape.cellAt(s))
             : shape.interpolate(shape.mouldTemperature, s);
     double flux = state.melt.tipConductance(gap) * (state.melt.table.temperature(enthalpy) - wall);
     return flux * perimeter / (state.melt.density * area);
@@ -59,8 +64,9 @@ public final class FrontMarkers {
     return Math.min(loss, Math.max(0.0, enthalpy - state.melt.table.enthalpy(mould)));
   }
 
-  private double lossStep(Channel c, double s, double enthalpy, double dt, boolean held) {
-    double loss = bounded(c, s, enthalpy, dt * lossRate(c, s, enthalpy, held));
+  private double lossStep(
+      Channel c, Lane lane, double s, double enthalpy, double dt, boolean held) {
+    double loss = bounded(c, s, enthalpy, dt * lossRate(c, lane, s, enthalpy, held));
     if (enthalpy - loss >= 0.0) {
       return loss;
     }
@@ -110,28 +116,30 @@ public final class FrontMarkers {
   }
 
   private double after(Channel c, FrontMarker front, double at, double dt) {
-    return mixed(c, front, at, front.enthalpy - loss(c, front, at, dt), dt);
+    double alone = front.enthalpy - loss(c, Lane.MIDDLE, front, at, dt);
+    return mixed(c, Lane.MIDDLE, front, at, alone, dt);
   }
 
   /** Heat that leading metal loses in a step, by the midpoint of its way [J/kg]. */
-  private double loss(Channel c, FrontMarker front, double at, double dt) {
+  private double loss(Channel c, int which, FrontMarker front, double at, double dt) {
+    Lane lane = c.lanes[which];
     boolean held = front.slowFor > HOLDING_TIME;
     double direction = front == c.frontA ? 1.0 : -1.0;
     double middle =
         Math.max(
             0.0, Math.min(c.shape.length, at + direction * 0.5 * dt * Math.max(0.0, front.speed)));
-    double h = front.enthalpy;
-    double half = h - lossStep(c, middle, h, 0.5 * dt, held);
+    double h = front.of(which);
+    double half = h - lossStep(c, lane, middle, h, 0.5 * dt, held);
     boolean crosses = h >= 0.0 && half < 0.0;
     boolean fast = h - half > FAST * (state.melt.enthalpyIn - state.melt.enthalpyStop);
     return crosses || fast
-        ? lossStep(c, middle, h, dt, held)
-        : lossAtMean(c, middle, h, half, dt, held);
+        ? lossStep(c, lane, middle, h, dt, held)
+        : lossAtMean(c, lane, middle, h, half, dt, held);
   }
 
   private double lossAtMean(
-      Channel c, double s, double start, double half, double dt, boolean held) {
-    double loss = bounded(c, s, start, dt * lossRate(c, s, half, held));
+      Channel c, Lane lane, double s, double start, double half, double dt, boolean held) {
+    double loss = bounded(c, s, start, dt * lossRate(c, lane, s, half, held));
     if (start <= 0.0) {
       return loss * c.mushShare;
     }
@@ -139,11 +147,13 @@ public final class FrontMarkers {
   }
 
   /**
-   * Lets the metal behind warm the mark, implicitly; one over the distance squared in the mean over
-   * the step's way.
+   * Lets the metal behind warm the mark of a lane, implicitly; one over the distance squared in the
+   * mean over the step's way. Of a parted section the middle runs ahead of the mean: it renews its
+   * own mark from behind, and what it has over goes into the rims at the front.
    */
-  private double mixed(Channel c, FrontMarker front, double at, double enthalpy, double dt) {
-    if (state.melt.spreading == 0.0 || front.motion <= 0) {
+  private double mixed(
+      Channel c, int which, FrontMarker front, double at, double enthalpy, double dt) {
+    if (front.motion <= 0) {
       return enthalpy;
     }
     boolean plugA = front == c.frontA;
@@ -153,11 +163,26 @@ public final class FrontMarkers {
       return enthalpy;
     }
     double distance = Math.abs(at - (behind + 0.5) * c.shape.dx);
-    double then = distance + Math.max(0.0, front.speed) * dt;
-    double flow = plugA ? c.flowA : c.flowB;
-    double rate =
-        2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * then);
-    return (enthalpy + dt * rate * c.mobile[behind]) / (1.0 + dt * rate);
+    double ahead = Math.max(0.0, front.speed);
+    double rate = 0.0;
+    if (state.melt.spreading > 0.0) {
+      double then = distance + ahead * dt;
+      double flow = plugA ? c.flowA : c.flowB;
+      rate = 2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * then);
+    }
+    double source = rate * c.lanes[which].mobile[behind];
+    if (c.hasRims()) {
+      double gained = (c.lead(behind) - 1.0) * ahead / Math.max(c.middle.gap[behind], distance);
+      if (which == Lane.MIDDLE) {
+        rate += gained;
+        source += gained * c.middle.mobile[behind];
+      } else {
+        double fed = gained * c.middle.share[behind] / c.lanes[Lane.RIMS].share[behind];
+        source = c.rimEase[behind] * source + fed * front.enthalpy;
+        rate = c.rimEase[behind] * rate + fed;
+      }
+    }
+    return rate == 0.0 ? enthalpy : (enthalpy + dt * source) / (1.0 + dt * rate);
   }
 
   /** Ages all leading metal by a step, before the plugs move. */
@@ -181,16 +206,19 @@ public final class FrontMarkers {
     } else if (front.motion < 0) {
       int cell = c.shape.cellAt(at);
       if (c.wet[cell] > 0.0) {
-        front.setEnthalpy(c.mobile[cell], c.firstCell + cell);
+        front.setEnthalpy(c.middle.mobile[cell], c.firstCell + cell);
+        front.takeFrom(c, cell);
       }
     } else {
       int cell = c.firstCell + c.shape.cellAt(at);
-      double unmixed = front.enthalpy - loss(c, front, at, dt);
-      double next = mixed(c, front, at, unmixed, dt);
+      double unmixed = front.enthalpy - loss(c, Lane.MIDDLE, front, at, dt);
+      double next = mixed(c, Lane.MIDDLE, front, at, unmixed, dt);
+      double rims = c.hasRims() ? rimsAfter(c, front, at, dt) : next;
       front.lost[cell] += front.enthalpy - unmixed;
       front.gained[cell] += next - unmixed;
       front.seconds[cell] += dt;
       front.enthalpy = next;
+      front.rims = rims;
     }
     double slow = Math.abs(front.speed);
     front.slowFor = slow < HOLDING_SPEED ? front.slowFor + dt : 0.0;
@@ -198,6 +226,11 @@ public final class FrontMarkers {
       front.state = FrontMarker.State.STOPPED;
       front.stoodFirst = front.slowFor > HOLDING_TIME;
     }
+  }
+
+  private double rimsAfter(Channel c, FrontMarker front, double at, double dt) {
+    double alone = front.rims - loss(c, Lane.RIMS, front, at, dt);
+    return mixed(c, Lane.RIMS, front, at, alone, dt);
   }
 
   /** A channel has frozen behind a front: notes how it stood and what it had left. */

@@ -124,9 +124,10 @@ public final class RunOutExtrapolation {
     ChannelShape shape = c.shape;
     double end = endB ? shape.length : 0.0;
     double area = shape.areaAt(end);
-    double perimeter = shape.carriedTo(shape.perimeter, end);
-    double gap = 2.0 * area / perimeter;
-    double pull = kept * melt.tipConductance(gap) * perimeter / (melt.density * area);
+    double perimeter = shape.carriedTo(c.middle.perimeter, end);
+    double part = shape.carriedTo(c.middle.share, end) * area;
+    double gap = 2.0 * part / perimeter;
+    double pull = kept * melt.tipConductance(gap) * perimeter / (melt.density * part);
     double wall = shape.mouldTemperature[last];
     double metal = spareVolume();
     double rise = endB ? shape.rise() : -shape.rise();

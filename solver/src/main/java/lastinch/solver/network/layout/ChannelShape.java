@@ -52,6 +52,12 @@ public final class ChannelShape {
   public final double[] hydraulicDiameter;
   public final double[] laminarProduct;
 
+  /** By cell: rims of its section. */
+  private final SectionRims[] rims;
+
+  private final double[] sectionArea;
+  private final boolean parted;
+
   /** By cell: mean of the areas of its faces [m2]. */
   public final double[] meanArea;
 
@@ -100,10 +106,14 @@ public final class ChannelShape {
     hydraulicDiameter = new double[cells];
     laminarProduct = new double[cells];
     meanArea = new double[cells];
+    rims = new SectionRims[cells];
+    sectionArea = new double[cells];
     mouldTemperature = new double[cells];
     for (int f = 0; f <= cells; f++) {
       faceArea[f] = sectionAt.apply(f * dx).area();
     }
+    double flatness = 0.0;
+    boolean thereEverywhere = true;
     for (int i = 0; i < cells; i++) {
       SectionShape middle = sectionAt.apply((i + 0.5) * dx);
       meanArea[i] = 0.5 * (faceArea[i] + faceArea[i + 1]);
@@ -117,8 +127,13 @@ public final class ChannelShape {
       thickness[i] = middle.thickness();
       hydraulicDiameter[i] = middle.hydraulicDiameter();
       laminarProduct[i] = middle.laminarProduct();
+      rims[i] = middle.rims();
+      sectionArea[i] = middle.area();
+      thereEverywhere &= rims[i].areThere();
+      flatness += width[i] / thickness[i] / cells;
       mouldTemperature[i] = mouldAt.apply((i + 0.5) * dx);
     }
+    parted = thereEverywhere && flatness > SectionRims.FLAT;
     rise = (heightB - heightA) / length;
     wholeHeightMoment = heightMoment(length);
   }
@@ -224,6 +239,21 @@ public final class ChannelShape {
     double slope = (faceArea[i + 1] - a) / dx;
     double root = Math.sqrt(Math.max(0.0, a * a + 2.0 * slope * rest));
     return Math.min((i + 1) * dx, i * dx + 2.0 * rest / (a + root));
+  }
+
+  /** Whether its section is flat enough to be parted into a middle and rims. */
+  public boolean hasRims() {
+    return parted;
+  }
+
+  /** Rims of the section at the middle of a cell. */
+  public SectionRims rims(int i) {
+    return rims[i];
+  }
+
+  /** Share of the section at the middle of a cell that its rims take [-]. */
+  public double rimShare(int i) {
+    return rims[i].area() / sectionArea[i];
   }
 
   /** Volume between face 0 and a distance [m3]. */

@@ -16,9 +16,15 @@ import lastinch.solver.physics.Friction;
  * @param perimeter wetted by metal [m]
  * @param laminarProduct Darcy factor times Reynolds number in slow flow, on the hydraulic diameter
  *     [-]
+ * @param rims of a limb; none of other passages
  */
 public record SectionShape(
-    double width, double thickness, double area, double perimeter, double laminarProduct) {
+    double width,
+    double thickness,
+    double area,
+    double perimeter,
+    double laminarProduct,
+    SectionRims rims) {
 
   /**
    * Laminar f Re of a parabolic gap [-], derived: mean of b^3 over mean of b is 24/35 t^2 against
@@ -46,10 +52,15 @@ public record SectionShape(
 
   static SectionShape of(SectionForm form, double width, double thickness) {
     return switch (form) {
-      case FLAT -> flat(width, thickness);
-      case LENS -> lens(width, thickness);
+      case FLAT -> flat(width, thickness).with(form);
+      case LENS -> lens(width, thickness).with(form);
       case ROUND -> ellipse(width, thickness);
     };
+  }
+
+  private SectionShape with(SectionForm form) {
+    SectionRims its = SectionRims.of(form, width, thickness, perimeter);
+    return new SectionShape(width, thickness, area, perimeter, laminarProduct, its);
   }
 
   public static SectionShape flat(double width, double thickness) {
@@ -59,14 +70,15 @@ public record SectionShape(
         thickness,
         width * thickness,
         2.0 * (width + thickness),
-        Friction.laminarProductRectangle(aspect));
+        Friction.laminarProductRectangle(aspect),
+        SectionRims.NONE);
   }
 
   private static SectionShape lens(double width, double thickness) {
     double slender = thickness / width;
     double perimeter = 2.0 * width * (1.0 + 2.0 / 3.0 * slender * slender);
     return new SectionShape(
-        width, thickness, 2.0 / 3.0 * width * thickness, perimeter, LENS_LAMINAR);
+        width, thickness, 2.0 / 3.0 * width * thickness, perimeter, LENS_LAMINAR, SectionRims.NONE);
   }
 
   /**
@@ -81,7 +93,12 @@ public record SectionShape(
     double aspect = Math.min(width, thickness) / Math.max(width, thickness);
     double boxy = Math.max(0.0, Math.min(1.0, 3.0 * full - 2.0));
     double plate = 96.0 + boxy * (Friction.laminarProductRectangle(aspect) - 96.0);
-    return new SectionShape(width, thickness, area, perimeter, plate * full * full * full / cube);
+    double laminar = plate * full * full * full / cube;
+    SectionRims drawn = SectionRims.thinning(width, thickness, perimeter, n);
+    double fits = area / (full * width * thickness);
+    SectionRims rims =
+        new SectionRims(fits * drawn.area(), drawn.perimeter(), drawn.join(), drawn.breadth());
+    return new SectionShape(width, thickness, area, perimeter, laminar, rims);
   }
 
   /** Perimeter by Ramanujan's first approximation; laminar flow exact (Shah and London 1978). */
@@ -92,7 +109,7 @@ public record SectionShape(
     double perimeter = Math.PI * (3.0 * (a + b) - Math.sqrt((3.0 * a + b) * (a + 3.0 * b)));
     double hydraulic = 4.0 * area / perimeter;
     double laminar = 8.0 * hydraulic * hydraulic * (a * a + b * b) / (a * a * b * b);
-    return new SectionShape(width, thickness, area, perimeter, laminar);
+    return new SectionShape(width, thickness, area, perimeter, laminar, SectionRims.NONE);
   }
 
   double hydraulicDiameter() {

@@ -2,6 +2,7 @@ package lastinch.solver.network.record;
 
 import lastinch.solver.network.flow.AirPockets;
 import lastinch.solver.network.flow.Channel;
+import lastinch.solver.network.flow.Lane;
 import lastinch.solver.network.flow.NetworkState;
 import lastinch.solver.network.heat.CellHeat;
 import lastinch.solver.result.ConservationFigures;
@@ -44,8 +45,10 @@ public final class ConservationAudit {
     double density = state.melt.density;
     double sum = density * state.cup.volume() * state.cupEnthalpy;
     for (Channel c : state.channels) {
-      for (double e : c.heat) {
-        sum += e;
+      for (Lane lane : c.lanes) {
+        for (double e : lane.heat) {
+          sum += e;
+        }
       }
       sum += density * c.stream.totalHeat();
     }

@@ -65,7 +65,7 @@ public final class EdgeReport {
       if (rims.isLive(cell) && !isCutOff(c, i)) {
         double height = c.shape.heightAt((i + 0.5) * c.shape.dx);
         rims.notePressure(cell, state.melt.density * Gravity.G * (surface - height) - over);
-        rims.rest(cell, STEP, run.heat.faceTemperature(c, i));
+        rims.rest(cell, STEP, run.heat.faceTemperature(c, c.lanes[c.lanes.length - 1], i));
         live = true;
       }
     }

@@ -65,13 +65,14 @@ class CellHeatExactSolutionTest {
     double before = 0.5;
     double mass = melt.density * c.shape.volume[0];
     c.wet[0] = c.shape.volume[0];
-    c.heat[0] = mass * melt.table.enthalpyAtSolid(before);
-    c.skin[0] = 0.4 * mass;
+    c.middle.heat[0] = mass * melt.table.enthalpyAtSolid(before);
+    c.middle.skin[0] = 0.4 * mass;
     run.heat.step(1.0);
-    double after = melt.table.solid(c.heat[0] / mass);
+    double after = melt.table.solid(c.middle.heat[0] / mass);
     // a good part melts, and some solid beside the skin is left
     assertThat(after).isBetween(0.2, before - 0.02);
-    assertThat(c.skin[0] / mass).isCloseTo(0.4 - (before - after), withinPercentage(1e-9));
-    assertThat(c.openShare[0]).isCloseTo(1.0 - c.skin[0] / mass, withinPercentage(1e-9));
+    assertThat(c.middle.skin[0] / mass).isCloseTo(0.4 - (before - after), withinPercentage(1e-9));
+    assertThat(c.middle.openShare[0])
+        .isCloseTo(1.0 - c.middle.skin[0] / mass, withinPercentage(1e-9));
   }
 }
