@@ -41,7 +41,7 @@ class DiagnosisExactSolutionTest {
           "gate");
 
   private static PourCase plan() {
-    PourCase job = SampleJob.featherInSand(6.0).vent(0.315, 3e-3).build();
+    PourCase job = SampleJob.featherInSand(13.0).vent(0.315, 3e-3).build();
     job = BandedJob.with(job, UncertainInput.POUR_SECONDS, 0.7, 1.3);
     return BandedJob.with(job, UncertainInput.CONTACT_LIQUID, 0.5, 2.0);
   }
@@ -170,7 +170,7 @@ class DiagnosisExactSolutionTest {
   private static double worse(String key, Random chance) {
     double share = chance.nextDouble();
     return switch (key) {
-      case "pour" -> 7.5 + 2.0 * share;
+      case "pour" -> 16.0 + 4.0 * share;
       case "colder" -> 1370.0 + 25.0 * share;
       case "contact" -> 1500.0 + 900.0 * share;
       case "melted" -> 0.34 + 0.08 * share;

@@ -22,7 +22,7 @@ class HeatLossBudgetConservationTest {
 
   static Stream<PourCase> pours() {
     return Stream.of(
-        SampleJob.featherInSand(7.0).build(),
+        SampleJob.featherInSand(14.0).build(),
         SampleJob.featherInSand(12.0).build(),
         SampleJob.featherInSand(20.0).alloy(SampleFoundry.roundBronze()).build());
   }
@@ -75,7 +75,7 @@ class HeatLossBudgetConservationTest {
 
   @Test
   void anAccountWithoutTheMetalBehindDoesNotAddUp() {
-    PourCase job = SampleJob.featherInSand(7.0).build();
+    PourCase job = SampleJob.featherInSand(14.0).build();
     HeatLossBudget account =
         HeatLossBudget.of(job, DryPour.run(job, RunObserver.NONE, () -> false));
     double behind =
@@ -88,7 +88,7 @@ class HeatLossBudgetConservationTest {
 
   @Test
   void everyStretchOfThePieceThatMetalReachedHasItsLine() {
-    PourCase job = SampleJob.featherInSand(7.0).build();
+    PourCase job = SampleJob.featherInSand(14.0).build();
     PourResult result = DryPour.run(job, RunObserver.NONE, () -> false);
     HeatLossBudget account = HeatLossBudget.of(job, result);
     double last =

@@ -6,6 +6,7 @@ import java.util.List;
 import lastinch.solver.casting.PourCase;
 import lastinch.solver.levers.Lever;
 import lastinch.solver.result.FlowLimit;
+import lastinch.solver.run.SampleJob;
 import lastinch.solver.study.Goal;
 import lastinch.solver.study.Pourer;
 import lastinch.solver.study.RunCache;
@@ -17,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class HandHoldsBackLimitsTest {
   @Test
   void thickerAndTallerDoNotFillWhileTheHandHoldsBackAndAFasterHandDoes() {
-    PourCase job = InventedPours.feather();
+    PourCase job = SampleJob.featherInSand(13.0).build();
     List<Lever> levers =
         List.of(
             InventedPours.lever(job, "sprueTall"),
