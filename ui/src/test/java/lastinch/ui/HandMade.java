@@ -180,6 +180,7 @@ public final class HandMade {
         Band.typed(300),
         Band.typed(0.4),
         Band.typed(0.9),
+        Band.typed(0.0),
         Band.typed(ZERO_C + 1400),
         List.of(Hazard.BINDER_SMOKE, Hazard.SILICA_DUST));
   }

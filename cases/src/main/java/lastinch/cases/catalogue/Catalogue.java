@@ -255,6 +255,7 @@ public final class Catalogue {
         new ModelCoefficients(
             ModelCoefficients.USUAL.spreading(),
             commonBand("range ratio scale"),
+            commonBand(MaterialWords.TURNS),
             commonBand("vent discharge"),
             commonBand("air takes from outside"),
             commonBand("glow of hot surfaces")));

@@ -15,7 +15,11 @@ public final class Closures {
   private Closures() {}
 
   static FrictionLaw friction(PourCase job) {
-    return (reynolds, laminarProduct, diameter) -> Friction.smooth(reynolds, laminarProduct);
+    double roughness = job.mould().medium().roughness().value();
+    return roughness == 0.0
+        ? (reynolds, laminarProduct, diameter) -> Friction.smooth(reynolds, laminarProduct)
+        : (reynolds, laminarProduct, diameter) ->
+            Friction.rough(reynolds, laminarProduct, roughness / diameter);
   }
 
   static DispersionLaw dispersion(

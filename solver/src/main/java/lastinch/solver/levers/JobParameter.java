@@ -128,6 +128,14 @@ public record JobParameter(
           (job, ratio) -> job.withLaws(job.laws().withRangeRatio(ratio)),
           Band::at);
 
+  /** Factor on what is lost on entry and where metal turns. */
+  public static final JobParameter TURNS =
+      new JobParameter(
+          FACTOR,
+          job -> Optional.of(job.laws().turns()),
+          (job, factor) -> job.withLaws(job.laws().withTurns(factor)),
+          Band::at);
+
   /** Added to the thickness of every station. */
   public static final JobParameter THICKER =
       stations(ParameterUnit.LENGTH_CHANGE, 0.0, JobParameter::added);

@@ -19,6 +19,7 @@ import java.util.function.Function;
  * @param contactGap the same once a frozen skin has drawn back [W/(m2 K)]
  * @param skinFrees largest solid share at which contact is still that of liquid [-]
  * @param gapOpen solid share at which the gap is fully open [-]
+ * @param roughness of its face, as grains of sand would make it [m]; 0 for a smooth one
  * @param ceiling hottest the medium is used at [K]
  * @param givesOff what it gives off that hurts, in the order of {@link Hazard}
  */
@@ -35,10 +36,11 @@ public record MouldMedium(
     Band contactGap,
     Band skinFrees,
     Band gapOpen,
+    Band roughness,
     Band ceiling,
     List<Hazard> givesOff) {
 
-  /** A medium that gives off nothing that hurts. */
+  /** A medium with a smooth face that gives off nothing that hurts. */
   public MouldMedium(
       String name,
       MouldFamily family,
@@ -66,6 +68,7 @@ public record MouldMedium(
         contactGap,
         skinFrees,
         gapOpen,
+        Band.typed(0.0),
         ceiling,
         List.of());
   }
@@ -84,6 +87,7 @@ public record MouldMedium(
     Checks.within("contactGap", contactGap.value(), 0.0, contactLiquid.value(), "W/(m2 K)");
     Checks.within("skinFrees", skinFrees.value(), 0.0, 1.0, "-");
     Checks.within("gapOpen", gapOpen.value(), skinFrees.value(), 1.0, "-");
+    Checks.within("roughness", roughness.value(), 0.0, 1e-2, "m");
     Checks.within("ceiling", ceiling.value(), 300.0, 3000.0, "K");
   }
 
@@ -96,7 +100,8 @@ public record MouldMedium(
     CONTACT_LIQUID(MouldMedium::contactLiquid),
     CONTACT_GAP(MouldMedium::contactGap),
     SKIN_FREES(MouldMedium::skinFrees),
-    GAP_OPEN(MouldMedium::gapOpen);
+    GAP_OPEN(MouldMedium::gapOpen),
+    ROUGHNESS(MouldMedium::roughness);
 
     private final Function<MouldMedium, Band> of;
 
@@ -134,6 +139,7 @@ public record MouldMedium(
         gapGiven ? gap : gap.at(Math.min(contact.value(), gap.value())),
         openGiven ? frees.at(Math.min(frees.value(), open.value())) : frees,
         openGiven ? open : open.at(Math.max(frees.value(), open.value())),
+        either(changed, Figure.ROUGHNESS, band),
         ceiling,
         givesOff);
   }

@@ -95,7 +95,11 @@ public enum UncertainInput {
   /** Factor on how heat spreads along the flowing metal [-]. */
   SPREADING(Effort.NONE, JobParameter.SPREADING),
   /** Freezing range over the drop in the skin at which half of new solid rides along [-]. */
-  RANGE_RATIO(Effort.NONE, JobParameter.RANGE_RATIO);
+  RANGE_RATIO(Effort.NONE, JobParameter.RANGE_RATIO),
+  /** Factor on what is lost on entry and where metal turns [-]. */
+  TURNS(Effort.TRIAL, JobParameter.TURNS),
+  /** How rough the mould's face is [m]. */
+  ROUGHNESS(Effort.NONE, JobParameter.medium(MouldMedium.Figure.ROUGHNESS, ParameterUnit.LENGTH));
 
   /** What it takes a caster to know it better; our own order. */
   public enum Effort {
@@ -166,7 +170,7 @@ public enum UncertainInput {
       case HEAT, HEAT_DIFFERENCE, COOLING_RATE -> 0.0;
       case TIME -> this == POUR_SECONDS ? LEAST_PART * best : 0.0;
       case ANGLE -> Math.PI / 2;
-      default -> this == FILM_FACTOR ? 1.0 : LEAST_PART * best;
+      default -> this == FILM_FACTOR ? 1.0 : this == SPREADING ? 0.0 : LEAST_PART * best;
     };
   }
 

@@ -35,7 +35,12 @@ class LawsReachTheRunLimitsTest {
 
   private static ModelCoefficients with(ModelCoefficients l, double vent, double air, double glow) {
     return new ModelCoefficients(
-        l.spreading(), l.rangeRatio(), Band.typed(vent), Band.typed(air), Band.typed(glow));
+        l.spreading(),
+        l.rangeRatio(),
+        l.turns(),
+        Band.typed(vent),
+        Band.typed(air),
+        Band.typed(glow));
   }
 
   @ParameterizedTest

@@ -90,7 +90,9 @@ class PlanePourLimitsTest {
   @Test
   void aWidePlateStopsWhereTheNetworkStopsIt() {
     PourCase job =
-        strip(1.1e-3, 1065.0).checking(SampleJob.Options.ordinary().spreading(1)).build();
+        strip(1.1e-3, 1065.0)
+            .checking(SampleJob.Options.ordinary().wholeSections().spreading(1))
+            .build();
     PourResult wide = plane(job).filling();
     PourResult along = network(job);
     assertThat(along.outcome()).isInstanceOf(Outcome.Misrun.class);
@@ -189,6 +191,7 @@ class PlanePourLimitsTest {
   void noMetalHasMorePressureThanPushesIt() {
     Poured pour = plane(strip(1.1e-3, 1065.0).build());
     PlaneField field = pour.field().orElseThrow();
+
     double most = 2.0 * (9.81 * 8500.0 * 0.115 + 2.0 * 2.0 * 1.3 / 1.1e-3);
     int set = 0;
     for (PlaneField.Moment moment : field.moments()) {

@@ -28,7 +28,8 @@ public final class BandedJob {
     ModelCoefficients laws =
         job.laws()
             .withSpreading(Band.typed(job.laws().spreading().value()))
-            .withRangeRatio(Band.typed(job.laws().rangeRatio().value()));
+            .withRangeRatio(Band.typed(job.laws().rangeRatio().value()))
+            .withTurns(Band.typed(job.laws().turns().value()));
     return job.withLaws(laws);
   }
 

@@ -94,8 +94,18 @@ final class LengthPour {
     return days;
   }
 
+  /** A loss on entry that is typed goes with the factor on all such losses. */
+  private static PourCase turned(PourCase job) {
+    double turns = job.laws().turns().value();
+    return job.checking().entryLoss().isPresent()
+        ? job.withChecking(
+            job.checking()
+                .with(Checking.Figure.ENTRY_LOSS, turns * job.checking().entryLoss().getAsDouble()))
+        : job;
+  }
+
   private double[] reaches(List<PourCase> jobs) {
-    return runs.pourAll(jobs).stream()
+    return runs.pourAll(jobs.stream().map(LengthPour::turned).toList()).stream()
         .mapToDouble(r -> 1e3 * r.orElseThrow(RunCache.Cancelled::new).get(Measure.REACH))
         .toArray();
   }
@@ -127,21 +137,22 @@ final class LengthPour {
             "",
             0.0);
     return new PourCase(
-        row.name(),
-        new Piece(List.of(limb), Optional.empty()),
-        row.mould(),
-        new Gating(
-            new Cup(60e-3, 40e-3),
-            new Sprue(0.1, 20e-3, 16e-3, Optional.of(new Place.Into(Limb.ONLY))),
-            Optional.empty(),
-            Optional.empty(),
-            List.of(),
-            List.of(new Vent("end vent", new Place.At(Limb.ONLY, LONG, Side.TIP), 6e-3)),
-            List.of(),
-            List.of()),
-        row.metal(),
-        new Pour.AtRate(rate(row)),
-        checking(row, setUp));
+            row.name(),
+            new Piece(List.of(limb), Optional.empty()),
+            row.mould(),
+            new Gating(
+                new Cup(60e-3, 40e-3),
+                new Sprue(0.1, 20e-3, 16e-3, Optional.of(new Place.Into(Limb.ONLY))),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(new Vent("end vent", new Place.At(Limb.ONLY, LONG, Side.TIP), 6e-3)),
+                List.of(),
+                List.of()),
+            row.metal(),
+            new Pour.AtRate(rate(row)),
+            checking(row, setUp))
+        .withLaws(MeasuredLengths.laws());
   }
 
   /** A basin takes whatever it needs [kg/s]. */

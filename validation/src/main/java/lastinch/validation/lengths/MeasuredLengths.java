@@ -6,6 +6,7 @@ import lastinch.cases.catalogue.Catalogue;
 import lastinch.cases.catalogue.MetalKind;
 import lastinch.cases.catalogue.Ramming;
 import lastinch.solver.casting.Metal;
+import lastinch.solver.casting.ModelCoefficients;
 import lastinch.solver.casting.Mould;
 import lastinch.solver.casting.Orientation;
 import lastinch.solver.material.Alloy;
@@ -127,6 +128,16 @@ final class MeasuredLengths {
 
   private MeasuredLengths() {}
 
+  /** The laws of every plan. */
+  static ModelCoefficients laws() {
+    return CATALOGUE.commonFigures().laws();
+  }
+
+  /** What the catalogue says of liquid bronze and sand [W/(m2 K)]. */
+  static double contactWithSand() {
+    return SAND.contactLiquid().value();
+  }
+
   /** All rows. */
   static List<MeasuredLength> all() {
     return List.of(spirals(), plates(), tubes(), ironSpirals(), textbook()).stream()
@@ -157,7 +168,7 @@ final class MeasuredLengths {
     return new MeasuredLength(
         name,
         metal(alloy, kelvin(celsius, 0.0), glowing(celsius)),
-        mould(SAND, COLD),
+        mould(StudyMaterials.hotter(SAND, celsius + Celsius.ZERO), COLD),
         channel,
         BY_BASIN,
         length,

@@ -28,6 +28,8 @@ public final class MaterialWords {
   static final String TAKES_TABLE = "heat per degree by heat";
   static final String CONTACT = "contact with liquid metal";
   static final String CONTACT_ALUMINIUM = "contact with liquid aluminium";
+  static final String ROUGHNESS = "roughness";
+  public static final String TURNS = "losses on entry and turning";
   static final String GAP = "contact across a gap";
 
   /** Hottest and coldest that any material here is asked about [K]. */
@@ -85,6 +87,7 @@ public final class MaterialWords {
           needed(CONTACT, Dimension.HEAT_PULL, 1, 1e5, "how hard the mould pulls heat at first"),
           extra(CONTACT_ALUMINIUM, Dimension.HEAT_PULL, 1, 1e5, "the same for aluminium alloys"),
           needed(GAP, Dimension.HEAT_PULL, 0, 1e5, "once a frozen skin has drawn back"),
+          extra(ROUGHNESS, Dimension.LENGTH, 0, 1e-2, "of the face, as grains; none is smooth"),
           needed("used up to", Dimension.HEAT, 300, 3000, "hottest the mould may be"),
           extra("usual heat", Dimension.HEAT, COLD, HOT, "mould when poured"),
           extra("usual heat for bronze", Dimension.HEAT, COLD, HOT, "mould when poured"),
@@ -111,6 +114,7 @@ public final class MaterialWords {
       List.of(
           needed("skin starts to free", Dimension.NUMBER, 0, 1, "solid share at the wall"),
           needed("gap fully open", Dimension.NUMBER, 0, 1, "solid share at the wall"),
+          needed(TURNS, Dimension.NUMBER, 0.1, 20, "times those of water in pipes"),
           needed("range ratio scale", Dimension.NUMBER, 0.01, 100, "how much rides as mush"),
           needed("parting crack", Dimension.LENGTH, 0, 1e-3, "leak along the parting"),
           needed("vent discharge", Dimension.NUMBER, 0.05, 1, "orifice coefficient"),

@@ -71,6 +71,9 @@ public final class MediumMaker {
         m.band(MaterialWords.GAP),
         skinFrees,
         gapOpen,
+        entry.figure(MaterialWords.ROUGHNESS).isPresent()
+            ? m.band(MaterialWords.ROUGHNESS)
+            : Band.typed(0.0),
         m.band("used up to"),
         Hazards.of(entry));
   }

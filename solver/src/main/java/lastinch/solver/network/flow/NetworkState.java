@@ -76,6 +76,7 @@ public final class NetworkState {
       allCells += shape.cells;
     }
     channels = new Channel[count];
+    double turns = job.laws().turns().value();
     boolean parted = job.checking().rims();
     int first = 0;
     int column = allCells;
@@ -91,7 +92,7 @@ public final class NetworkState {
               allCells,
               graph.links().get(k).jointA(),
               graph.links().get(k).jointB(),
-              graph.links().get(k).losses(),
+              graph.links().get(k).losses().entering(turns),
               melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]),
               rims ? column : Channel.NO_RIMS);
       first += shape.cells;

@@ -168,7 +168,8 @@ public final class FrontMarkers {
     if (state.melt.spreading > 0.0) {
       double then = distance + ahead * dt;
       double flow = plugA ? c.flowA : c.flowB;
-      rate = 2.0 * state.melt.spreading * transport.spreading(c, behind, flow) / (distance * then);
+      double d = transport.spreading(c, behind, flow, distance);
+      rate = 2.0 * state.melt.spreading * d / (distance * then);
     }
     double source = rate * c.lanes[which].mobile[behind];
     if (c.hasRims()) {

@@ -36,7 +36,12 @@ public record ChannelGraph(
    * @param intoB metal entering at the last face
    * @param outOfB metal leaving at the last face
    */
-  public record EndLosses(double intoA, double outOfA, double intoB, double outOfB) {}
+  public record EndLosses(double intoA, double outOfA, double intoB, double outOfB) {
+    /** The same with what is lost on the way in times a factor [-]; leaving is Borda's, exact. */
+    public EndLosses entering(double factor) {
+      return new EndLosses(factor * intoA, outOfA, factor * intoB, outOfB);
+    }
+  }
 
   /**
    * A vent.

@@ -1,0 +1,73 @@
+package lastinch.validation.lengths;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.function.UnaryOperator;
+import lastinch.solver.casting.PourCase;
+import lastinch.solver.levers.JobParameter;
+import lastinch.solver.material.Band;
+import lastinch.solver.material.MouldMedium;
+import lastinch.solver.study.RunCache;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Lengths that were measured, against the laws and figures as they stand. */
+class MeasuredLengthsPublishedTest {
+  private static final List<MeasuredLength> ROWS = MeasuredLengths.all();
+
+  private static LengthScore score(UnaryOperator<PourCase> laws) {
+    LengthScore score = new LengthScore();
+    try (RunCache runs = RunCache.onAllCores(RunCache.Watch.NONE, () -> false)) {
+      double[] best = new LengthPour(runs, laws).best(ROWS);
+      for (int i = 0; i < best.length; i++) {
+        score.add(ROWS.get(i), new LengthPour.Found(best[i], best[i], best[i]));
+      }
+    }
+    return score;
+  }
+
+  /** Smooth walls, losses of water in pipes, the low end of contact: as before. */
+  private static PourCase before(PourCase job) {
+    MouldMedium smooth = job.mould().medium().with(MouldMedium.Figure.ROUGHNESS, Band.typed(0.0));
+    PourCase bare = job.withMould(job.mould().withMedium(smooth));
+    return JobParameter.TURNS.move(LengthCalibration.with(bare, 1200.0 / 1900.0, 1.0), 1.0);
+  }
+
+  @Test
+  void lengthsAreRightInTheMean() {
+    LengthScore now = score(UnaryOperator.identity());
+    assertThat(now.mean()).isBetween(0.8, 1.25);
+    // 1.6 was hoped for; steel and a steel tube, three and four times too long, make it so wide
+    assertThat(now.spread()).isLessThan(1.95);
+    assertThat(score(MeasuredLengthsPublishedTest::before).mean()).isGreaterThan(2.4);
+  }
+
+  @Test
+  @Tag("nightly")
+  void twoOfThreeLiesInsideItsRange() {
+    LengthScore score = new LengthScore();
+    try (RunCache runs = RunCache.onAllCores(RunCache.Watch.NONE, () -> false)) {
+      List<LengthPour.Found> found = new LengthPour(runs, UnaryOperator.identity()).found(ROWS);
+      for (int i = 0; i < found.size(); i++) {
+        score.add(ROWS.get(i), found.get(i));
+      }
+    }
+    assertThat(score.inside()).isGreaterThanOrEqualTo(2 * score.count() / 3);
+  }
+
+  /** The figures of the catalogue are what the fit finds, to half of its own uncertainty. */
+  @Test
+  @Tag("nightly")
+  void theFitFindsTheFiguresOfTheCatalogue() {
+    try (RunCache runs = RunCache.onAllCores(RunCache.Watch.NONE, () -> false)) {
+      LengthCalibration.Fitted fit = new LengthCalibration(runs, ROWS).fit();
+      double contact = MeasuredLengths.contactWithSand() / 1900.0;
+      assertThat(StrictMath.log(fit.contact() / contact))
+          .isCloseTo(0.0, within(0.5 * Math.sqrt(fit.covariance().getEntry(0, 0))));
+      assertThat(StrictMath.log(fit.turns() / 4.0))
+          .isCloseTo(0.0, within(0.5 * Math.sqrt(fit.covariance().getEntry(1, 1))));
+    }
+  }
+}
