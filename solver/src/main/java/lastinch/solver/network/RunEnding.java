@@ -187,7 +187,8 @@ public final class RunEnding {
   /** Why a front of a channel stands. */
   public StopReason reason(Channel c, FrontMarker front) {
     NetworkState state = run.state;
-    if (!c.full && front.isStopped() && !front.stoodFirst) {
+    boolean stiff = run.melt.enthalpyIn <= run.melt.enthalpyStop && !run.melt.water;
+    if (stiff || (!c.full && front.isStopped() && !front.stoodFirst)) {
       return frozenTip(c);
     }
     if ((c.full ? c.isFrozen() : front.isFrozen()) && !front.stoodFirst) {

@@ -290,6 +290,12 @@ public final class Channel {
     frontB.thaw();
   }
 
+  /**
+   * Whether what landed last came beyond its stop: it lies as it fell and lets nothing more in,
+   * until hotter metal in flight lands on it.
+   */
+  boolean choked;
+
   /** Rate at which falling metal lands on the pool, over about 20 ms [m3/s]. */
   public double landingRate;
 

@@ -227,7 +227,10 @@ public final class FallingMetal {
     double skinDeep = c.shape.areaAt(surface) * c.shape.thickness[cell];
     double mixed = (front.enthalpy * skinDeep + h * volume) / (skinDeep + volume);
     front.setEnthalpy(mixed, c.firstCell + cell);
-    if (front.isStopped() && mixed > state.melt.enthalpyStop) {
+    c.choked = h <= state.melt.enthalpyStop;
+    if (c.choked) {
+      front.state = FrontMarker.State.STOPPED;
+    } else if (front.isStopped() && mixed > state.melt.enthalpyStop) {
       front.state = FrontMarker.State.RUNNING;
     }
   }
@@ -331,7 +334,7 @@ public final class FallingMetal {
   /** Open area of a falling outlet that can still take metal [m2]; 0 otherwise. */
   double outletArea(int end) {
     Channel c = state.channelOf(end);
-    if (!state.fallsAway(end) || c.full || c.gapVolume() <= 0.0) {
+    if (!state.fallsAway(end) || c.full || c.choked || c.gapVolume() <= 0.0) {
       return 0.0;
     }
     boolean hanging = NetworkState.isEndA(end) ? c.hasPlugA() : c.hasPlugB();
@@ -343,7 +346,8 @@ public final class FallingMetal {
 
   /** Lets the cup drain into an unfilled sprue for a step [s]. */
   public void drainCup(double dt) {
-    if (state.wet[ChannelGraph.CUP]) {
+    boolean stiff = state.melt.enthalpyIn <= state.melt.enthalpyStop && !state.melt.water;
+    if (state.wet[ChannelGraph.CUP] || stiff) {
       return;
     }
     double volume = state.cup.drainFree(dt);
