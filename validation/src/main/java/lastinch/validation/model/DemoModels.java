@@ -18,6 +18,12 @@ import java.util.zip.ZipOutputStream;
 public final class DemoModels {
   private static final double DEGREE = Math.PI / 180.0;
 
+  /** Stations of the feather: from the quill, wide and thick [mm]. */
+  private static final double[] AT = {0.0, 40.0, 107.0, 190.0, 260.0, 305.0, 320.0};
+
+  private static final double[] WIDE = {10.0, 15.0, 34.0, 30.0, 22.0, 12.0, 6.0};
+  private static final double[] THICK = {6.0, 5.2, 4.4, 3.4, 2.5, 1.9, 1.6};
+
   private DemoModels() {}
 
   /** Writes all models into a folder. */
@@ -34,14 +40,26 @@ public final class DemoModels {
     return feather(640, 98).stl("fine feather, mm");
   }
 
-  /** The feather of the demo cases: straight taper, lens section. */
+  /** The feather of the demo cases by its stations: quill, widest at a third, rounded tip; lens. */
   static Surface feather(int along, int across) {
     return new Surface()
         .patch(
             along,
             across,
-            (u, v) ->
-                new double[] {320.0 * u, v * (17.0 - 11.0 * u), (6.0 - 4.8 * u) * (1.0 - v * v)});
+            (u, v) -> {
+              double at = 320.0 * u;
+              return new double[] {
+                at, 0.5 * v * between(WIDE, at), between(THICK, at) * (1.0 - v * v)
+              };
+            });
+  }
+
+  private static double between(double[] figures, double at) {
+    int i = 0;
+    while (i < AT.length - 2 && at > AT[i + 1]) {
+      i++;
+    }
+    return figures[i] + (figures[i + 1] - figures[i]) * (at - AT[i]) / (AT[i + 1] - AT[i]);
   }
 
   /** A stalk that opens into a fan with a notch and a wavy rim. */

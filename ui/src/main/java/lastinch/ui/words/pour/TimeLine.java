@@ -247,8 +247,9 @@ final class TimeLine {
       double full = stood.cupFullAt().getAsDouble();
       boolean before = full < scene.result().outcome().time();
       String left = scene.figures().mass(stood.left());
-      String key = before ? "happens.cupFull.first" : "happens.cupFull";
-      moments.add(new Moment(full, scene.say(key, "left", left)));
+      String told =
+          before ? scene.say("happens.cupFull.first") : scene.say("happens.cupFull", "left", left);
+      moments.add(new Moment(full, told));
     }
     for (ToppedUp.Level level : stood.levels()) {
       String percent = scene.figures().percent(level.filled());
