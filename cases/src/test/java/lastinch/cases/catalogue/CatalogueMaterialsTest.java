@@ -51,7 +51,7 @@ class CatalogueMaterialsTest {
   void ramsAndMeetsTheAlloy() {
     Make hard = new Make(Optional.of("oil"), Optional.of("hard"));
     MouldMedium sand = MATERIALS.medium("bonded sand", hard, "A356").orElseThrow();
-    assertThat(sand.contactLiquid().value()).isEqualTo(1670.0);
+    assertThat(sand.contactLiquid().value()).isEqualTo(1500.0);
     assertThat(sand.permeability().value()).isEqualTo(0.6e-11);
   }
 

@@ -256,8 +256,8 @@ class CatalogueTest {
   void contactWhileLiquidDependsOnTheMetal() {
     MouldMedium bronze = CATALOGUE.medium("oil sand", MetalKind.COPPER, Ramming.FIRM);
     MouldMedium aluminium = CATALOGUE.medium("oil sand", MetalKind.ALUMINIUM, Ramming.FIRM);
-    assertThat(bronze.contactLiquid().value()).isEqualTo(2100.0);
-    assertThat(aluminium.contactLiquid().value()).isEqualTo(1670.0);
+    assertThat(bronze.contactLiquid().value()).isEqualTo(1900.0);
+    assertThat(aluminium.contactLiquid().value()).isEqualTo(1500.0);
     MouldMedium gypsum = CATALOGUE.medium("gypsum", MetalKind.ALUMINIUM, Ramming.FIRM);
     assertThat(gypsum.contactLiquid().value()).isEqualTo(1200.0);
   }

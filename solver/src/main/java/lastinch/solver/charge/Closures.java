@@ -53,8 +53,8 @@ public final class Closures {
         vents);
   }
 
-  /** Loss coefficient of the sprue's mouth [-]. */
+  /** Loss coefficient of the sprue's mouth [-], the factor on all such losses in it. */
   public static double entryLoss(PourCase job) {
-    return job.checking().entryLoss().orElse(Losses.SHARP_INLET);
+    return job.checking().entryLoss().orElse(job.laws().turns().value() * Losses.SHARP_INLET);
   }
 }

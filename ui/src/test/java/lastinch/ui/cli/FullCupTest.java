@@ -22,7 +22,7 @@ class FullCupTest {
   void aQuickHandFillsTheCupFirst() throws IOException {
     Path file = folder.resolve("quick.yaml");
     String plan = Files.readString(JOIN);
-    Files.writeString(file, plan.replace("empties in: 2 s", "empties in: 0.8 s"));
+    Files.writeString(file, plan.replace("empties in: 1.5 s", "empties in: 0.8 s"));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     PrintStream printed = new PrintStream(out, true, StandardCharsets.US_ASCII);
     Console here =

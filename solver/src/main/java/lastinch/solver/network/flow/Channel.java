@@ -385,8 +385,7 @@ public final class Channel {
 
   /** Share of a cell that holds metal [-]. */
   public double fill(int i) {
-    double share = wet[i] / shape.volume[i];
-    return share < 1.0 ? share : 1.0;
+    return Math.min(1.0, wet[i] / shape.volume[i]);
   }
 
   /** Mass of metal in one lane of a cell [kg]. */

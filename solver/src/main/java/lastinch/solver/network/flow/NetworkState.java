@@ -92,7 +92,7 @@ public final class NetworkState {
               allCells,
               graph.links().get(k).jointA(),
               graph.links().get(k).jointB(),
-              graph.links().get(k).losses().entering(turns),
+              losses(graph.links().get(k), turns),
               melt.mushShare(gap, shape.mouldTemperature[shape.cells / 2]),
               rims ? column : Channel.NO_RIMS);
       first += shape.cells;
@@ -117,6 +117,11 @@ public final class NetworkState {
       arrived[j] = new FrontMarker(allCells);
       arrived[j].take(melt.enthalpyIn);
     }
+  }
+
+  /** Losses of a channel with their factor; that of a mouth in the cup has it already. */
+  private static ChannelGraph.EndLosses losses(ChannelGraph.Link link, double turns) {
+    return link.jointA() == ChannelGraph.CUP ? link.losses() : link.losses().entering(turns);
   }
 
   /** Heat content of what has run over the cup's rim [J]. */
