@@ -38,12 +38,6 @@ final class AxialDispersion implements DispersionLaw {
         factor(reynolds, laminarProduct, hydraulicDiameter));
   }
 
-  @Override
-  public double nearFront(double speed, double hydraulicDiameter, double distance) {
-    double reynolds = density * speed * hydraulicDiameter / viscosity;
-    return TaylorArisDispersion.mostNearFront(speed, distance, reynolds);
-  }
-
   private double factor(double reynolds, double laminarProduct, double hydraulicDiameter) {
     return reynolds > TaylorArisDispersion.TURBULENT
         ? friction.factor(reynolds, laminarProduct, hydraulicDiameter)

@@ -13,13 +13,4 @@ public interface DispersionLaw {
 
   /** In a round passage; the parameters as in {@link #plates}. */
   double round(double speed, double hydraulicDiameter, double laminarProduct);
-
-  /**
-   * The most that heat spreads near a front.
-   *
-   * @param speed mean, not negative [m/s]
-   * @param hydraulicDiameter [m]
-   * @param distance from the front [m]
-   */
-  double nearFront(double speed, double hydraulicDiameter, double distance);
 }

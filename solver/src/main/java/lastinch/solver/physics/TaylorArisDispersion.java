@@ -38,28 +38,7 @@ public final class TaylorArisDispersion {
    */
   private static final double TURBULENT_FACTOR = 5.0;
 
-  /**
-   * Share of the flow by which the middle of a slot runs ahead of the mean [-]: of a parabola 1/(3
-   * root 3), derived; of the one-seventh power of turbulent flow 0.0491, derived.
-   */
-  private static final double LAMINAR_AHEAD = 1.0 / (3.0 * Math.sqrt(3.0));
-
-  private static final double TURBULENT_AHEAD = 0.0491;
-
   private TaylorArisDispersion() {}
-
-  /**
-   * The most that spreads near a front [m2/s]: no more heat can come to it than the metal brings
-   * that runs ahead of the mean, however steep the law far behind would have it.
-   *
-   * @param speed mean, either sign [m/s]
-   * @param distance from the front [m]
-   * @param reynolds on the hydraulic diameter [-]
-   */
-  public static double mostNearFront(double speed, double distance, double reynolds) {
-    double ahead = reynolds <= TURBULENT ? LAMINAR_AHEAD : TURBULENT_AHEAD;
-    return ahead * Math.abs(speed) * distance;
-  }
 
   /**
    * Spreading coefficient between plates [m2/s].

@@ -93,8 +93,9 @@ class FilledStateConservationTest {
   @Test
   void bothSolversHandOverTheSameParts() {
     List<Map<Role, Double>> found = new ArrayList<>();
+    // a plan that fills in both
     for (FillingSolver solver : solvers().toList()) {
-      try (Filling filling = solver.begin(job("feather-sand-flat"))) {
+      try (Filling filling = solver.begin(job("feather-sand-tilted"))) {
         filling.fill(RunObserver.NONE, () -> false);
         filling.topUp(RunObserver.NONE, () -> false);
         FilledState state = filling.state(1.0);

@@ -360,8 +360,7 @@ public final class ColumnTransport {
     }
     for (int i = from; i < to - 1; i++) {
       double flow = flowAt(c, i);
-      double behind = Math.abs(flow) / c.shape.meanArea[i] * c.age[i];
-      double d = state.melt.spreading * spreading(c, i, flow, behind);
+      double d = state.melt.spreading * spreading(c, i, flow);
       double moves = lane == c.middle ? 1.0 : c.rimEase[i];
       boolean joined = isFull(c, i) || isFull(c, i + 1);
       double area = moves * (lane.share[i] * c.shape.faceArea[i + 1]);
@@ -383,17 +382,15 @@ public final class ColumnTransport {
     return (i + 1) * c.shape.dx <= c.positionA() ? c.flowA : c.flowB;
   }
 
-  /** Spreading coefficient at a cell for a flow [m3/s] and a distance from its front, [m2/s]. */
-  public double spreading(Channel c, int i, double flow, double distance) {
+  /** Spreading coefficient at a cell for a flow [m3/s], [m2/s]. */
+  public double spreading(Channel c, int i, double flow) {
     DispersionLaw dispersion = state.melt.dispersion;
     double speed = Math.abs(flow) / c.shape.meanArea[i];
     double diameter = c.shape.hydraulicDiameter[i];
     double laminar = c.shape.laminarProduct[i];
     boolean round = c.shape.width[i] < 2.0 * c.shape.thickness[i];
-    double far =
-        round
-            ? dispersion.round(speed, diameter, laminar)
-            : dispersion.plates(speed, diameter, laminar);
-    return Math.min(far, dispersion.nearFront(speed, diameter, distance));
+    return round
+        ? dispersion.round(speed, diameter, laminar)
+        : dispersion.plates(speed, diameter, laminar);
   }
 }

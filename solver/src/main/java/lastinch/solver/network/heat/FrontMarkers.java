@@ -168,7 +168,7 @@ public final class FrontMarkers {
     if (state.melt.spreading > 0.0) {
       double then = distance + ahead * dt;
       double flow = plugA ? c.flowA : c.flowB;
-      double d = transport.spreading(c, behind, flow, distance);
+      double d = transport.spreading(c, behind, flow);
       rate = 2.0 * state.melt.spreading * d / (distance * then);
     }
     double source = rate * c.lanes[which].mobile[behind];
