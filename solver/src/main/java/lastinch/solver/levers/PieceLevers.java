@@ -70,7 +70,7 @@ final class PieceLevers {
   }
 
   /** Stations raised to a least thickness, with one more where the old surface comes through. */
-  private static List<Station> raised(List<Station> stations, double least) {
+  static List<Station> raised(List<Station> stations, double least) {
     List<Station> all = new ArrayList<>();
     for (int i = 0; i < stations.size(); i++) {
       Station here = stations.get(i);
@@ -79,7 +79,11 @@ final class PieceLevers {
         double a = before.thickness() - least;
         double b = here.thickness() - least;
         if (a * b < 0.0) {
-          all.add(between(before, here, a / (a - b), least));
+          Station met = between(before, here, a / (a - b), least);
+          // a crossing within rounding of a station is that station
+          if (met.at() > before.at() && met.at() < here.at()) {
+            all.add(met);
+          }
         }
       }
       all.add(here.with(Math.max(least, here.thickness()), here.edge()));

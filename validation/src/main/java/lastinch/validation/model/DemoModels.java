@@ -19,10 +19,10 @@ public final class DemoModels {
   private static final double DEGREE = Math.PI / 180.0;
 
   /** Stations of the feather: from the quill, wide and thick [mm]. */
-  private static final double[] AT = {0.0, 40.0, 65.0, 107.0, 200.0, 270.0, 305.0, 320.0};
+  private static final double[] AT = {0.0, 40.0, 64.0, 108.0, 200.0, 272.0, 304.0, 320.0};
 
   private static final double[] WIDE = {10.0, 14.0, 27.0, 34.0, 32.0, 26.0, 17.0, 8.0};
-  private static final double[] THICK = {6.0, 5.2, 4.8, 4.4, 3.3, 2.4, 1.9, 1.6};
+  private static final double[] THICK = {6.0, 4.4, 4.0, 3.6, 2.6, 1.9, 1.5, 1.3};
 
   private DemoModels() {}
 
