@@ -97,7 +97,7 @@ public enum UncertainInput {
   /** Freezing range over the drop in the skin at which half of new solid rides along [-]. */
   RANGE_RATIO(Effort.NONE, JobParameter.RANGE_RATIO),
   /** Factor on what is lost on entry and where metal turns [-]. */
-  TURNS(Effort.TRIAL, JobParameter.TURNS),
+  TURNS(Effort.NONE, JobParameter.TURNS),
   /** How rough the mould's face is [m]. */
   ROUGHNESS(Effort.NONE, JobParameter.medium(MouldMedium.Figure.ROUGHNESS, ParameterUnit.LENGTH));
 

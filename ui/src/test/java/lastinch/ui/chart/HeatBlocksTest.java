@@ -89,9 +89,9 @@ class HeatBlocksTest {
   void namesEveryPlaceAndWhatCameFromBehind() throws IOException {
     assertThat(svg(explained("feather-sand-flat.yaml")))
         .contains(">skimming and carrying, 20 s</text")
-        .contains(">sprue, 10</text")
+        .contains(">sprue, 15</text")
         .contains(">piece 0 to 80 mm</text")
-        .contains(">given back by hotter metal behind, along the way: 93</text")
+        .contains(">given back by hotter metal behind, along the way: 282</text")
         .contains(">10 degrees' worth of heat</text")
         .contains(">50 mm</text");
   }

@@ -53,9 +53,9 @@ class ShapeCommandTest {
     int code = run("shape", FEATHER, "--unit", "mm", "--out", folder.resolve("maps").toString());
     assertThat(code).isZero();
     assertThat(printed())
-        .contains("A long piece: 320 mm along its middle, 34 mm at its widest, up to 6 mm thick.")
+        .contains("A long piece: 320 mm along its middle, 34 mm at its widest, up to 5.9 mm")
         .contains("in tin bronze")
-        .contains("0.5 mm at its thinnest is thinner than most shops fill by hand")
+        .contains("0.3 mm at its thinnest is thinner than most shops fill by hand")
         .contains("unit: mm}");
     assertThat(left("maps"))
         .containsExactly(

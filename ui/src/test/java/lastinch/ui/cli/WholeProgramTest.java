@@ -187,7 +187,7 @@ class WholeProgramTest {
         title: Slow leaf
         based on: leaf.yaml
         pour:
-          crucible empties in: 15 s
+          crucible empties in: 9 s
         """);
     out.reset();
     assertThat(run("pour", slow.toString(), "--expect", "fills"))

@@ -133,7 +133,7 @@ class StudyTextTest {
     String text = String.join("\n", lines);
     assertThat(text)
         .contains("2 WAYS TO POUR IT")
-        .containsPattern("crucible empties in +6.0 s \\+- 30 % +2.8 s \\+- 30 %")
+        .containsPattern("crucible empties in +6.0 s \\+- 30 % +1.6 s \\+- 30 %")
         .containsPattern("RESULT +STOPS at 288 mm +FILLS")
         .contains("What separates A from B is the pouring speed.")
         .contains("Made no difference:")
