@@ -34,7 +34,7 @@ class HoleLimitsTest {
 
   @Test
   void whatTwoFrontsLeaveEmptyIsOneHole() throws IOException {
-    PourResult result = poured(10.0);
+    PourResult result = poured(9.0);
     assertThat(result.stops()).extracting(Stop::way).containsExactly(Stop.Way.UP, Stop.Way.DOWN);
     List<Gap> gaps = result.gaps();
     assertThat(gaps).hasSize(1);
