@@ -51,6 +51,12 @@ class SeededNetworksConservationTest {
     booksClose(SeededPour.network(703), SeededNetworks.words(703), 3);
   }
 
+  @Test
+  void aPlugOfNextToNothingKeepsItsHeat() {
+    // its rims held less than the smallest number: heat over mass was endless
+    booksClose(SeededPour.network(844), SeededNetworks.words(844), 12);
+  }
+
   private static void booksClose(SeededPour pour, String words, int mostUnsettled) {
     assertThat(pour.ended()).as("%s: %s", words, pour.result.outcome()).isTrue();
     ConservationFigures accounts = pour.result.accounts();

@@ -149,8 +149,9 @@ public final class ColumnTransport {
     double density = state.melt.density;
     for (Lane lane : c.lanes) {
       for (int i = 0; i < c.wet.length; i++) {
-        if (c.wet[i] > 0.0) {
-          double mass = c.mass(lane, i, density);
+        double mass = c.mass(lane, i, density);
+        // a plug that has all but drawn back leaves less than a number can hold
+        if (mass >= Double.MIN_NORMAL) {
           lane.mobile[i] = lanes.mobile(lane.heat[i] / mass, lane.skinShare(i, mass));
         }
       }

@@ -87,7 +87,7 @@ final class LaneFlow {
     Lane middle = c.middle;
     double over =
         middle.share[i] * (before - c.wet[i]) + middle.crossing[i] - middle.crossing[i + 1];
-    if (over == 0.0) {
+    if (Math.abs(over) < Double.MIN_NORMAL) {
       return;
     }
     Lane from = over > 0.0 ? middle : c.lanes[Lane.RIMS];

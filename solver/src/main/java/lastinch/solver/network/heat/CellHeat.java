@@ -32,6 +32,9 @@ public final class CellHeat {
    */
   private static final double OLD = 0.25;
 
+  /** A falling drop under this has no heat to speak of [m3]; numerical, far under rounding. */
+  private static final double LEAST_DROP = 1e-300;
+
   private final NetworkState state;
   private final WallColumns columns;
   private final LaneCoupling coupling;
@@ -272,6 +275,9 @@ public final class CellHeat {
   private double exchangeStream(Channel c, int i, double dt) {
     double density = state.melt.density;
     double h = streamHeat[i] / streamVolume[i];
+    if (streamVolume[i] < LEAST_DROP) {
+      return h;
+    }
     double share = Math.min(1.0, streamVolume[i] / c.shape.volume[i]);
     Arrays.fill(fresh, h);
     wetWall(c, i, share);
